@@ -1,0 +1,36 @@
+package greyspell.array;
+
+import greyspell.calendar.Monthly;
+
+/**
+ * One plane of panels.
+ *
+ * @param tiltDeg from horizontal, 0 to 90
+ * @param azimuthDeg clockwise from true north, 0 to 360
+ * @param soilingFraction light lost to dirt, by month
+ * @param shadeFraction light lost to near objects that the horizon does not hold, by month
+ * @param mismatchFraction lost because modules differ
+ * @param wiringFraction lost in the cables to the controller
+ * @param ageingFraction lost to age so far
+ */
+public record ArraySpec(
+    String name,
+    double tiltDeg,
+    double azimuthDeg,
+    ModuleSpec module,
+    int inSeries,
+    int inParallel,
+    Monthly soilingFraction,
+    Monthly shadeFraction,
+    double mismatchFraction,
+    double wiringFraction,
+    double ageingFraction,
+    ModuleChoices choices) {
+  public int modules() {
+    return inSeries * inParallel;
+  }
+
+  public double ratedPowerW() {
+    return modules() * module.ratedPowerW();
+  }
+}

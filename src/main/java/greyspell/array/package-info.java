@@ -1,0 +1,5 @@
+/** Modules, strings, controllers: light to solar energy on the bus. */
+@NullMarked
+package greyspell.array;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,114 @@
+package greyspell.balance;
+
+import greyspell.calendar.HourCalendar;
+import java.util.List;
+
+/**
+ * Everything that comes to the hourly loop from outside and does not depend on the charge: light
+ * already turned into solar energy, and what the house asks for. Arrays hold one value an hour and
+ * are not written by who receives them.
+ */
+public final class Forcing {
+  /** Hourly arrays; see {@link Forcing}'s readers for their meaning. */
+  public static final class Columns {
+    public double[] solarNominalWh = {};
+    public double[] solarAvailableWh = {};
+    public double[] clippedWh = {};
+    public double[] controllerLossWh = {};
+    public double[] solarBusWh = {};
+    public double[] acAskedWh = {};
+    public double[] dcAskedWh = {};
+    public double[] standingWh = {};
+    public double[] bankTemperatureC = {};
+    public double[] lockedShare = {};
+    public double[] chargeShare = {};
+    public List<NamedHours> arrayLosses = List.of();
+    public List<NamedHours> standingParts = List.of();
+  }
+
+  private final HourCalendar calendar;
+  private final Columns columns;
+
+  public Forcing(HourCalendar calendar, Columns columns) {
+    this.calendar = calendar;
+    this.columns = columns;
+  }
+
+  public HourCalendar calendar() {
+    return calendar;
+  }
+
+  public int hours() {
+    return columns.solarBusWh.length;
+  }
+
+  /**
+   * Rated power times the light on the plane: what the panels would give at test conditions without
+   * any loss.
+   */
+  public double[] solarNominalWh() {
+    return columns.solarNominalWh;
+  }
+
+  /** Between nominal and available, each by name; nominal minus all of these is available. */
+  public List<NamedHours> arrayLosses() {
+    return columns.arrayLosses;
+  }
+
+  /** At the controller's input. Available = clipped + controller loss + solar on the bus. */
+  public double[] solarAvailableWh() {
+    return columns.solarAvailableWh;
+  }
+
+  /** Above the controller's limits. */
+  public double[] clippedWh() {
+    return columns.clippedWh;
+  }
+
+  /** Turned to heat in the controller if all of the solar energy is used. */
+  public double[] controllerLossWh() {
+    return columns.controllerLossWh;
+  }
+
+  /** What the controller can put on the bus. */
+  public double[] solarBusWh() {
+    return columns.solarBusWh;
+  }
+
+  /** Asked for at the sockets. */
+  public double[] acAskedWh() {
+    return columns.acAskedWh;
+  }
+
+  /** Asked for by loads on the bus. */
+  public double[] dcAskedWh() {
+    return columns.dcAskedWh;
+  }
+
+  /**
+   * Always-on draw of the system itself on the bus: inverter and controller standby, bank
+   * electronics, bank heater.
+   */
+  public double[] standingWh() {
+    return columns.standingWh;
+  }
+
+  /** The parts of the always-on draw by name. */
+  public List<NamedHours> standingParts() {
+    return columns.standingParts;
+  }
+
+  public double[] bankTemperatureC() {
+    return columns.bankTemperatureC;
+  }
+
+  /** Share of the usable window that cold keeps from being drawn in this hour, 0 to 1. */
+  public double[] lockedShare() {
+    return columns.lockedShare;
+  }
+
+  /** Share of the charge limit that the cells accept in this hour: 0 when too cold, else 1. */
+  public double[] chargeShare() {
+    return columns.chargeShare;
+  }
+}

@@ -1,0 +1,5 @@
+/** The hourly loop. */
+@NullMarked
+package greyspell.balance;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Pictures. */
+@NullMarked
+package greyspell.chart;
+
+import org.jspecify.annotations.NullMarked;

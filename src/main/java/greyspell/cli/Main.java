@@ -1,0 +1,8 @@
+package greyspell.cli;
+
+/** Start of the program. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {}
+}

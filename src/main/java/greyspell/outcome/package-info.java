@@ -1,0 +1,5 @@
+/** Figures read off a ledger. */
+@NullMarked
+package greyspell.outcome;
+
+import org.jspecify.annotations.NullMarked;

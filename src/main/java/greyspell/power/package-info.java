@@ -1,0 +1,5 @@
+/** The inverter. */
+@NullMarked
+package greyspell.power;
+
+import org.jspecify.annotations.NullMarked;

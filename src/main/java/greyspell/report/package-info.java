@@ -1,0 +1,5 @@
+/** Pages, tables and files. */
+@NullMarked
+package greyspell.report;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The battery bank. */
+@NullMarked
+package greyspell.storage;
+
+import org.jspecify.annotations.NullMarked;
