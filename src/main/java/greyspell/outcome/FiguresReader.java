@@ -1,0 +1,105 @@
+package greyspell.outcome;
+
+import greyspell.balance.Ledger;
+import greyspell.balance.LedgerColumn;
+import greyspell.balance.NamedHours;
+import greyspell.outcome.Figures.Named;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sums the ledger over a stretch of hours. */
+final class FiguresReader {
+  private final Ledger ledger;
+
+  FiguresReader(Ledger ledger) {
+    this.ledger = ledger;
+  }
+
+  Figures of(int from, int to) {
+    double[] chargeWh = ledger.chargeWh();
+    int unmetHours = 0, unmetDays = 0, lowestHour = from;
+    boolean isDayUnmet = false;
+    double loadWh = 0.0;
+    for (int h = from; h < to; h++) {
+      loadWh += ledger.askedWh(h);
+      if (ledger.unmetWh(h) > 0.0) {
+        unmetHours++;
+        isDayUnmet = true;
+      }
+      if (h % 24 == 23) {
+        unmetDays += isDayUnmet ? 1 : 0;
+        isDayUnmet = false;
+      }
+      if (chargeWh[h] < chargeWh[lowestHour]) {
+        lowestHour = h;
+      }
+    }
+    double unmetEmptyWh = sum(LedgerColumn.UNMET_EMPTY, from, to);
+    double unmetRateWh = sum(LedgerColumn.UNMET_RATE, from, to);
+    double unmetInverterWh = sum(LedgerColumn.UNMET_INVERTER, from, to);
+    double bankOutWh = sum(LedgerColumn.BANK_OUT, from, to);
+    double dischargeLossWh = sum(LedgerColumn.DISCHARGE_LOSS, from, to);
+    double windowWh = ledger.windowWh();
+    return new Figures(
+        to - from,
+        (to - from) / 24,
+        loadWh,
+        sum(LedgerColumn.SERVED, from, to),
+        unmetEmptyWh + unmetRateWh + unmetInverterWh,
+        unmetEmptyWh,
+        unmetRateWh,
+        unmetInverterWh,
+        unmetHours,
+        unmetDays,
+        sum(LedgerColumn.SOLAR_NOMINAL, from, to),
+        sum(LedgerColumn.SOLAR_AVAILABLE, from, to),
+        sum(LedgerColumn.SOLAR_USED, from, to),
+        sum(LedgerColumn.CLIPPED, from, to),
+        sum(LedgerColumn.CURTAILED_FULL, from, to),
+        sum(LedgerColumn.CURTAILED_RATE, from, to),
+        sum(LedgerColumn.CURTAILED_COLD, from, to),
+        sum(LedgerColumn.BANK_IN, from, to),
+        bankOutWh,
+        sum(LedgerColumn.STANDING, from, to),
+        losses(from, to),
+        from == 0 ? ledger.startChargeWh() : chargeWh[from - 1],
+        chargeWh[to - 1],
+        chargeWh[lowestHour],
+        lowestHour,
+        windowWh > 0.0 ? (bankOutWh + dischargeLossWh) / windowWh : 0.0);
+  }
+
+  private List<Named> losses(int from, int to) {
+    var losses = new ArrayList<Named>();
+    for (NamedHours loss : ledger.forcing().arrayLosses()) {
+      losses.add(new Named(loss.name(), sum(loss.wh(), from, to)));
+    }
+    losses.add(new Named("controller", sum(LedgerColumn.CONTROLLER_LOSS, from, to)));
+    losses.add(new Named("charging", sum(LedgerColumn.CHARGE_LOSS, from, to)));
+    losses.add(new Named("discharging", sum(LedgerColumn.DISCHARGE_LOSS, from, to)));
+    losses.add(new Named("self_discharge", sum(LedgerColumn.SELF_DISCHARGE, from, to)));
+    losses.add(new Named("inverter", sum(LedgerColumn.INVERTER_LOSS, from, to)));
+    double[] servedWh = LedgerColumn.STANDING.of(ledger);
+    double[] askedWh = ledger.forcing().standingWh();
+    for (NamedHours part : ledger.forcing().standingParts()) {
+      double wh = 0.0;
+      for (int h = from; h < to; h++) {
+        wh += askedWh[h] > 0.0 ? part.wh()[h] * (servedWh[h] / askedWh[h]) : 0.0;
+      }
+      losses.add(new Named(part.name(), wh));
+    }
+    return List.copyOf(losses);
+  }
+
+  private double sum(LedgerColumn column, int from, int to) {
+    return sum(column.of(ledger), from, to);
+  }
+
+  private static double sum(double[] wh, int from, int to) {
+    double sum = 0.0;
+    for (int h = from; h < to; h++) {
+      sum += wh[h];
+    }
+    return sum;
+  }
+}

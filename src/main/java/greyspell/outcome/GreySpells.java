@@ -1,0 +1,41 @@
+package greyspell.outcome;
+
+import greyspell.balance.Ledger;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds the runs of days in which the panels bring less than the house asks. Both are taken on the
+ * bus, before any storage.
+ */
+final class GreySpells {
+  private GreySpells() {}
+
+  /** Most energy short first. */
+  static List<GreySpell> ranked(Ledger ledger, double[] needWh) {
+    double[] solarWh = ledger.forcing().solarBusWh();
+    var spells = new ArrayList<GreySpell>();
+    int days = ledger.hours() / 24, from = -1;
+    double shortWh = 0.0, unmetWh = 0.0;
+    for (int day = 0; day <= days; day++) {
+      double lackWh = 0.0, dayUnmetWh = 0.0;
+      for (int h = day * 24; h < day * 24 + 24 && day < days; h++) {
+        lackWh += needWh[h] - solarWh[h];
+        dayUnmetWh += ledger.unmetWh(h);
+      }
+      if (lackWh > 0.0) {
+        from = from < 0 ? day : from;
+        shortWh += lackWh;
+        unmetWh += dayUnmetWh;
+      } else if (from >= 0) {
+        spells.add(new GreySpell(from, day - from, shortWh, unmetWh));
+        from = -1;
+        shortWh = 0.0;
+        unmetWh = 0.0;
+      }
+    }
+    spells.sort(Comparator.comparingDouble(GreySpell::shortWh).reversed());
+    return List.copyOf(spells);
+  }
+}

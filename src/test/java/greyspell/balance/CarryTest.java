@@ -1,0 +1,63 @@
+package greyspell.balance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+class CarryTest {
+  /** 8 kWh usable, 95 % out, 312.5 W, no sun: 24.32 h from any day. */
+  @Test
+  void noSunIsUsableEnergyOverLoad() {
+    var loadWh = new double[72];
+    Arrays.fill(loadWh, 312.5);
+    double[] hours =
+        new Carry(Houses.plain(new double[72], loadWh), Houses.perfect(8000, 1, 0.95))
+            .hoursFromEachDay(1000);
+    assertEquals(3, hours.length);
+    for (double carried : hours) {
+      assertEquals(24.32, carried, 1e-9);
+    }
+  }
+
+  @Test
+  void aHouseThatIsAlwaysServedIsCarriedForTheLongestTime() {
+    var sunWh = new double[48];
+    Arrays.fill(sunWh, 500.0);
+    var loadWh = new double[48];
+    Arrays.fill(loadWh, 400.0);
+    assertEquals(
+        77.0,
+        new Carry(Houses.plain(sunWh, loadWh), Houses.perfect(1000, 1, 1)).hoursFromEachDay(77)[0],
+        0.0);
+  }
+
+  /** Against the ledger loop, started full at each midnight and the weather put twice in a row. */
+  @Property(tries = 60)
+  void agreesWithTheLedgerLoop(@ForAll long seed) {
+    int days = 20;
+    Forcing forcing = Houses.random(seed, days);
+    Design design = Houses.randomDesign(seed);
+    double[] carried = new Carry(forcing, design).hoursFromEachDay(24.0 * days);
+    for (int day = 0; day < days; day++) {
+      assertEquals(
+          byLedger(forcing, design, day * 24, 24 * days), carried[day], 1e-6, "day " + day);
+    }
+  }
+
+  private static double byLedger(Forcing forcing, Design design, int start, int hours) {
+    var plain = new PlainBalance(design.bank().windowWh());
+    for (int t = start; t < start + hours; t++) {
+      int h = t % forcing.hours();
+      plain.hour(forcing, h, design);
+      double needWh = BusNeed.wh(forcing, design.inverter())[h];
+      double suppliedWh = Math.min(forcing.solarBusWh()[h], needWh) + plain.outWh;
+      if (suppliedWh < needWh - 1e-9) {
+        return t - start + suppliedWh / needWh;
+      }
+    }
+    return hours;
+  }
+}

@@ -1,0 +1,99 @@
+package greyspell.balance;
+
+import greyspell.calendar.HourCalendar;
+import greyspell.power.step.InverterLimits;
+import greyspell.storage.step.BankLimits;
+import java.util.Arrays;
+import java.util.Random;
+
+/** Small forcings and designs for tests: hand-written days, and random ones from a seed. */
+public final class Houses {
+  private Houses() {}
+
+  /** A forcing from plain numbers; controller, standing and cold play no part. */
+  public static Forcing plain(double[] solarWh, double[] loadWh) {
+    var columns = columns(solarWh.length);
+    columns.solarBusWh = solarWh;
+    columns.solarAvailableWh = solarWh;
+    columns.solarNominalWh = solarWh;
+    columns.acAskedWh = loadWh;
+    return new Forcing(HourCalendar.typicalYear(), columns);
+  }
+
+  /** A bank with one efficiency each way, no limits, no self-discharge. */
+  public static BankLimits bank(double windowWh, double etaIn, double etaOut) {
+    return new BankLimits(windowWh, etaIn, etaOut, 1e12, 1e12, 1.0);
+  }
+
+  public static InverterLimits perfectInverter() {
+    return new InverterLimits(1e12, 0.0, 0.0);
+  }
+
+  public static Design perfect(double windowWh, double etaIn, double etaOut) {
+    return new Design(bank(windowWh, etaIn, etaOut), perfectInverter());
+  }
+
+  static Forcing.Columns columns(int hours) {
+    var columns = new Forcing.Columns();
+    columns.clippedWh = new double[hours];
+    columns.controllerLossWh = new double[hours];
+    columns.dcAskedWh = new double[hours];
+    columns.standingWh = new double[hours];
+    columns.bankTemperatureC = new double[hours];
+    columns.lockedShare = new double[hours];
+    columns.chargeShare = new double[hours];
+    Arrays.fill(columns.chargeShare, 1.0);
+    return columns;
+  }
+
+  /**
+   * Days of random sun, load, standby, cold hours, clipping: nothing is realistic, everything
+   * happens.
+   */
+  public static Forcing random(long seed, int days) {
+    var random = new Random(seed);
+    int hours = days * 24;
+    var columns = columns(hours);
+    columns.solarBusWh = new double[hours];
+    columns.solarAvailableWh = new double[hours];
+    columns.acAskedWh = new double[hours];
+    double sunW = random.nextDouble() * 6000.0, loadW = random.nextDouble() * 900.0;
+    double grey = 1.0, cold = random.nextDouble();
+    for (int h = 0; h < hours; h++) {
+      int hourOfDay = h % 24;
+      if (hourOfDay == 0) {
+        grey = random.nextDouble() < 0.4 ? random.nextDouble() * 0.15 : random.nextDouble();
+      }
+      double sun = Math.max(0.0, Math.sin(Math.PI * (hourOfDay - 7) / 10.0)) * sunW * grey;
+      columns.solarBusWh[h] = hourOfDay > 7 && hourOfDay < 17 ? sun : 0.0;
+      columns.controllerLossWh[h] = columns.solarBusWh[h] * 0.04;
+      columns.clippedWh[h] = columns.solarBusWh[h] > 3000.0 ? random.nextDouble() * 200.0 : 0.0;
+      columns.solarAvailableWh[h] =
+          columns.solarBusWh[h] + columns.controllerLossWh[h] + columns.clippedWh[h];
+      columns.acAskedWh[h] = random.nextInt(8) == 0 ? 0.0 : random.nextDouble() * 2.0 * loadW;
+      columns.dcAskedWh[h] = random.nextDouble() * 30.0;
+      columns.standingWh[h] = random.nextDouble() * 60.0;
+      columns.lockedShare[h] = random.nextDouble() < cold ? random.nextDouble() * 0.5 : 0.0;
+      columns.chargeShare[h] = random.nextDouble() < cold * 0.3 ? 0.0 : 1.0;
+    }
+    columns.solarNominalWh = columns.solarAvailableWh;
+    return new Forcing(HourCalendar.of(2001, 1), columns);
+  }
+
+  public static Design randomDesign(long seed) {
+    var random = new Random(seed ^ 0x5DEECE66DL);
+    double windowWh = random.nextInt(10) == 0 ? 0.0 : random.nextDouble() * 30_000.0;
+    return new Design(
+        new BankLimits(
+            windowWh,
+            0.7 + 0.3 * random.nextDouble(),
+            0.7 + 0.3 * random.nextDouble(),
+            random.nextBoolean() ? 1e9 : random.nextDouble() * 3000.0,
+            random.nextBoolean() ? 1e9 : random.nextDouble() * 2000.0,
+            1.0 - 1e-4 * random.nextDouble()),
+        new InverterLimits(
+            200.0 + random.nextDouble() * 3000.0,
+            0.08 * random.nextDouble(),
+            0.05 * random.nextDouble()));
+  }
+}

@@ -1,0 +1,92 @@
+package greyspell.outcome;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import greyspell.balance.Forcing;
+import greyspell.balance.HourLoop;
+import greyspell.balance.Houses;
+import greyspell.balance.Ledger;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+
+/** A year of level load in which five days in January and two in March have no sun. */
+class OutcomeReaderTest {
+  private static final int HOURS = 8760;
+
+  private static Outcome outcome(double bankWh) {
+    var sunWh = new double[HOURS];
+    var loadWh = new double[HOURS];
+    Arrays.fill(loadWh, 100.0);
+    for (int h = 0; h < HOURS; h++) {
+      int day = h / 24;
+      boolean isGrey = (day >= 9 && day < 14) || day == 70 || day == 71;
+      sunWh[h] = h % 24 == 12 && !isGrey ? 3000.0 : 0.0;
+    }
+    Forcing forcing = Houses.plain(sunWh, loadWh);
+    var design = Houses.perfect(bankWh, 1, 1);
+    var ledger = new Ledger(forcing, bankWh);
+    HourLoop.run(forcing, design, bankWh, ledger);
+    return OutcomeReader.read(ledger, design, true);
+  }
+
+  /**
+   * A 7.2 kWh bank is full at 13:00 of 9 January (day 8) and gives 100 W from then on: empty after
+   * 72 h, at 13:00 of 12 January. It stays so until 12:00 of 15 January: 71 hours, 7.1 kWh.
+   */
+  @Test
+  void oneShortfallByHand() {
+    Outcome outcome = outcome(7200);
+    assertEquals(1, outcome.shortfalls().size());
+    Shortfall shortfall = outcome.shortfalls().get(0);
+    assertEquals(11 * 24 + 13, shortfall.fromHour());
+    assertEquals(71, shortfall.hours());
+    assertEquals(7100.0, shortfall.unmetWh(), 1e-6);
+    assertEquals(71, outcome.total().unmetHours());
+    assertEquals(4, outcome.total().unmetDays());
+    assertEquals(71.0 / 8760.0, outcome.total().lossOfLoadProbabilityHours(), 1e-12);
+    assertEquals(4.0 / 365.0, outcome.total().lossOfLoadProbabilityDays(), 1e-12);
+    assertEquals(0.0, outcome.total().lowestChargeWh(), 0.0);
+    assertEquals(11 * 24 + 12, outcome.total().lowestChargeHour());
+  }
+
+  /** Five sunless days are 12 kWh short, two are 4.8; the lights go out in the long one only. */
+  @Test
+  void greySpellsAreRankedByEnergy() {
+    var spells = outcome(7200).greySpells();
+    assertEquals(2, spells.size());
+    assertEquals(new GreySpell(9, 5, 12_000.0, spells.get(0).unmetWh()), spells.get(0));
+    assertEquals(5900.0, spells.get(0).unmetWh(), 1e-6);
+    assertEquals(new GreySpell(70, 2, 4800.0, 0.0), spells.get(1));
+  }
+
+  @Test
+  void darkAutonomyIsUsableEnergyOverADaysNeed() {
+    assertEquals(3.0, outcome(7200).autonomy().darkDays().in(12), 1e-9);
+  }
+
+  /**
+   * From midnight full: worst are the starts of the sunless days themselves, with no sun until the
+   * bank is empty.
+   */
+  @Test
+  void greyAutonomyFindsTheWorstStart() {
+    Autonomy autonomy = outcome(7200).autonomy();
+    assertEquals(3.0, autonomy.greyWorstDays(), 1e-9);
+    assertEquals(9, autonomy.greyWorstFromDay());
+    assertTrue(
+        autonomy.greyP10Days() < autonomy.greyP50Days()
+            && autonomy.greyP50Days() < autonomy.greyP90Days());
+    assertEquals(365.0, outcome(60_000).autonomy().greyP50Days(), 0.0);
+  }
+
+  @Test
+  void monthsAndWintersSumToTheWhole() {
+    Outcome outcome = outcome(7200);
+    assertEquals(12, outcome.months().size());
+    double monthsWh = outcome.months().stream().mapToDouble(m -> m.figures().unmetWh()).sum();
+    assertEquals(outcome.total().unmetWh(), monthsWh, 1e-6);
+    assertEquals(1, outcome.winters().size());
+    assertTrue(outcome.winters().get(0).winter().isWhole());
+  }
+}
