@@ -44,6 +44,10 @@ enum CsvColumn {
     return csvName.substring(csvName.indexOf('_') + 1);
   }
 
+  String mustBe() {
+    return "must be " + (long) lowest() + " to " + (long) highest() + " " + unit();
+  }
+
   static List<String> names() {
     var names = new ArrayList<>(TIMES);
     for (CsvColumn column : values()) {

@@ -1,7 +1,7 @@
 package greyspell.weather;
 
 import greyspell.calendar.HourCalendar;
-import java.util.ArrayList;
+import java.time.LocalDateTime;
 import java.util.List;
 
 /**
@@ -130,7 +130,7 @@ final class GapFiller {
             to - from > DAYS_H
                 ? "at most " + DAYS_H + " missing hours in one run can be filled"
                 : "no day within " + REACH_D + " days has a value at the same hour",
-            "");
+            to == values.length ? "The rows end early: the file may be cut off." : "");
       }
       from = nextMissing(values, to);
     }
@@ -283,7 +283,7 @@ final class GapFiller {
       missing += is ? 1 : 0;
       longest = Math.max(longest, run);
     }
-    return new GapReport(missing, longest, List.copyOf(new ArrayList<>(notes)));
+    return new GapReport(missing, longest, List.copyOf(notes));
   }
 
   private static int nextMissing(double[] values, int from) {
@@ -313,11 +313,17 @@ final class GapFiller {
   private String run(int from, int to) {
     return hours(to - from)
         + ", from "
-        + Dates.text(calendar.start(from))
+        + time(calendar.start(from))
         + " to "
-        + Dates.text(calendar.start(to - 1).plusHours(1))
+        + time(calendar.start(to - 1).plusHours(1))
         + " ("
         + Dates.clock(source.utcOffsetH())
         + ")";
+  }
+
+  /** A typical year has no year number to show. */
+  private String time(LocalDateTime time) {
+    String text = Dates.text(time);
+    return calendar.isTypical() ? text.substring(text.indexOf('-') + 1) : text;
   }
 }

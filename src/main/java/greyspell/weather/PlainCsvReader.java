@@ -24,7 +24,10 @@ final class PlainCsvReader {
   private String timeName = "";
   private boolean isUtc;
   private boolean stampsAreEnds;
+  private boolean hasGlobal;
+  private int rowsRead;
   private int invisibleSky;
+  private final Strays strays = new Strays();
   private final int[] negatives = new int[WeatherColumn.COUNT];
 
   PlainCsvReader(Lines lines, String file, @Nullable Double siteUtcOffsetH, FaultList faults) {
@@ -98,6 +101,7 @@ final class PlainCsvReader {
       taken[column.column.slot] = column;
       columnOfField[f] = column;
     }
+    hasGlobal = taken[WeatherColumn.GLOBAL.slot] != null;
     refuseMissingNames(taken);
   }
 
@@ -220,6 +224,7 @@ final class PlainCsvReader {
       if (lines.isBlank()) {
         continue;
       }
+      rowsRead++;
       int fields = lines.split();
       while (fields > names && lines.length(fields - 1) == 0) {
         fields--;
@@ -247,6 +252,14 @@ final class PlainCsvReader {
     }
   }
 
+  private boolean isNeeded(CsvColumn column) {
+    return switch (column.column) {
+      case TEMPERATURE, GLOBAL -> true;
+      case CLOUD -> !hasGlobal;
+      default -> false;
+    };
+  }
+
   private boolean readValues(double[] values) {
     boolean isGood = true;
     int k = 0;
@@ -266,8 +279,13 @@ final class PlainCsvReader {
       }
       double value = lines.value();
       if (value < column.lowest() || value > column.highest()) {
-        isGood = false;
-        refuseRange(f, column);
+        if (isNeeded(column)) {
+          isGood = false;
+          refuseRange(f, column);
+        } else {
+          strays.add(lines, f, column.column);
+        }
+        value = Double.NaN;
       }
       values[k++] = inSeriesUnit(column, value);
     }
@@ -295,12 +313,7 @@ final class PlainCsvReader {
         lines.number(),
         lines.column(field),
         column.csvName + ": found " + lines.quoted(field),
-        "must be "
-            + (long) column.lowest()
-            + " to "
-            + (long) column.highest()
-            + " "
-            + column.unit(),
+        column.mustBe(),
         looksLikeCode
             ? "Leave the field empty where there is no value; codes such as -999 are not known."
             : "Check the unit of the column.");
@@ -394,6 +407,11 @@ final class PlainCsvReader {
   }
 
   private void tellWhatWasRead() {
+    for (CsvColumn column : columnOfField) {
+      if (column != null) {
+        strays.judge(column, rowsRead, notes, faults);
+      }
+    }
     for (WeatherColumn column : WeatherColumn.values()) {
       int count = negatives[column.slot];
       if (count > 0) {

@@ -206,10 +206,10 @@ final class YearRows {
               + Dates.clock(told.utcOffsetH())
               + " to "
               + Dates.clock(offsetH)
-              + "; the "
+              + "; what left the year at one end ("
               + Math.abs(shiftH)
               + (Math.abs(shiftH) == 1 ? " hour" : " hours")
-              + " that left the year at one end come in at the other");
+              + ") comes in at the other");
     }
     if (siteUtcOffsetH != null && Math.abs(siteUtcOffsetH - offsetH) > 1e-9) {
       notes.add(
