@@ -1,0 +1,265 @@
+package greyspell.weather;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads EPW: header lines that begin with keywords, then one row an hour. Fields and codes as real
+ * files have them (docs/weather-files.md). Of the two cloud columns the opaque one is taken where
+ * it is known: thin cloud lets the sun through. Snow depth is taken only when it varies and is no
+ * code; ground reflection in these files is not to be trusted and is not read. The minute of a row
+ * is ignored, since files write 0 and 60 for the same hour.
+ */
+final class EpwReader {
+  private static final int YEAR = 0;
+  private static final int MONTH = 1;
+  private static final int DAY = 2;
+  private static final int HOUR = 3;
+  private static final int TEMPERATURE = 6;
+  private static final int GLOBAL = 13;
+  private static final int DIRECT = 14;
+  private static final int DIFFUSE = 15;
+  private static final int WIND = 21;
+  private static final int TOTAL_COVER = 22;
+  private static final int OPAQUE_COVER = 23;
+  private static final int SNOW_CM = 30;
+
+  /** Older files leave out the last columns; all that is read stands before. */
+  private static final int LEAST_FIELDS = 32;
+
+  private static final int MOST_HEADER_LINES = 30;
+  private static final double MISSING_TEMPERATURE = 99.9;
+  private static final double MISSING_IRRADIANCE = 9999.0;
+  private static final double MISSING_WIND = 999.0;
+  private static final double MISSING_COVER = 99.0;
+  private static final double MISSING_SNOW = 899.0;
+  private static final double TENTHS = 10.0;
+  private static final double CM_PER_M = 100.0;
+
+  private final Lines lines;
+  private final String file;
+  private final @Nullable Double siteUtcOffsetH;
+  private final FaultList faults;
+  private final List<String> notes = new ArrayList<>();
+  private int rowsPerHour = 1;
+
+  EpwReader(Lines lines, String file, @Nullable Double siteUtcOffsetH, FaultList faults) {
+    this.lines = lines;
+    this.file = file;
+    this.siteUtcOffsetH = siteUtcOffsetH;
+    this.faults = faults;
+  }
+
+  WeatherSeries read() throws IOException {
+    WeatherSource told = readHeader();
+    var rows = new YearRows(rowsPerHour, faults);
+    readRows(rows);
+    if (!rows.isEmpty() && !isSnowBelievable(rows.column(WeatherColumn.SNOW))) {
+      rows.forget(WeatherColumn.SNOW);
+    }
+    if (rowsPerHour > 1) {
+      notes.add(rowsPerHour + " records an hour averaged; irradiance read as mean W/m2");
+    }
+    return rows.series(false, told, siteUtcOffsetH, notes);
+  }
+
+  private WeatherSource readHeader() throws IOException {
+    WeatherSource told = null;
+    for (int i = 0; i < MOST_HEADER_LINES && lines.next(); i++) {
+      int fields = lines.split();
+      String keyword = lines.text(0).toUpperCase(Locale.ROOT);
+      if (keyword.equals("LOCATION")) {
+        told = location(fields);
+      } else if (keyword.equals("DATA PERIODS")) {
+        takeRowsPerHour(fields);
+        if (told == null) {
+          break;
+        }
+        faults.throwIfAny();
+        return told;
+      }
+    }
+    throw faults.alone(
+        lines.number(),
+        1,
+        "no DATA PERIODS line",
+        "must stand above the hourly rows of an EPW file",
+        "The file may be cut off or changed: download it again.");
+  }
+
+  private WeatherSource location(int fields) {
+    if (fields < 10) {
+      throw faults.alone(
+          lines.number(),
+          1,
+          "LOCATION with " + fields + " fields",
+          "must be LOCATION,city,state,country,source,number,latitude,longitude,UTC offset,"
+              + "elevation",
+          "");
+    }
+    double latitudeDeg = headNumber(6, "latitude", -90, 90, "deg");
+    double longitudeDeg = headNumber(7, "longitude", -180, 180, "deg");
+    double offsetH = headNumber(8, "UTC offset", -14, 14, "h");
+    double elevationM = headNumber(9, "elevation", -500, 9000, "m");
+    return new WeatherSource(
+        file, "EPW", lines.text(1), latitudeDeg, longitudeDeg, elevationM, offsetH);
+  }
+
+  private double headNumber(int field, String what, int low, int high, String unit) {
+    if (lines.isNumber(field) && lines.value() >= low && lines.value() <= high) {
+      return lines.value();
+    }
+    faults.add(
+        lines.number(),
+        lines.column(field),
+        what + ": found " + lines.quoted(field),
+        "must be a number from " + low + " to " + high + " " + unit,
+        "");
+    return 0.0;
+  }
+
+  private void takeRowsPerHour(int fields) {
+    boolean isCount = fields > 2 && lines.isNumber(2) && lines.value() >= 1.0;
+    if (!isCount || 60.0 % lines.value() != 0.0) {
+      faults.add(
+          lines.number(),
+          fields > 2 ? lines.column(2) : 1,
+          "records an hour: found " + (fields > 2 ? lines.quoted(2) : "nothing"),
+          "must be a whole part of 60, mostly 1",
+          "");
+      return;
+    }
+    rowsPerHour = (int) lines.value();
+  }
+
+  private void readRows(YearRows rows) throws IOException {
+    var row = new double[WeatherColumn.COUNT];
+    while (lines.next()) {
+      if (lines.isBlank()) {
+        continue;
+      }
+      int fields = lines.split();
+      if (fields < LEAST_FIELDS) {
+        faults.add(
+            lines.number(),
+            1,
+            fields + (fields == 1 ? " field" : " fields"),
+            "must be 35 fields in each row",
+            lines.isLast()
+                ? "The last line looks cut off: download or copy the file again."
+                : "Download the file again.");
+        continue;
+      }
+      int year = whole(YEAR, "year", 1800, 2200);
+      int month = whole(MONTH, "month", 1, 12);
+      int day = whole(DAY, "day", 1, 31);
+      int hour = whole(HOUR, "hour", 1, 24);
+      if (year < 0 || month < 0 || day < 0 || hour < 0) {
+        continue;
+      }
+      if (!Dates.isDate(year, month, day)) {
+        faults.add(
+            lines.number(),
+            lines.column(DAY),
+            "no such day: month " + month + ", day " + day + " of " + year,
+            "must be a day of the calendar",
+            "");
+        continue;
+      }
+      readValues(row);
+      rows.add(lines.number(), year, month, day, hour, row);
+    }
+    if (lines.isTooLong()) {
+      faults.add(lines.number(), 1, "a line without end", "must be a row of 35 fields", "");
+    }
+  }
+
+  private void readValues(double[] row) {
+    row[WeatherColumn.GLOBAL.slot] = irradiance(GLOBAL, WeatherColumn.GLOBAL);
+    row[WeatherColumn.DIRECT.slot] = irradiance(DIRECT, WeatherColumn.DIRECT);
+    row[WeatherColumn.DIFFUSE.slot] = irradiance(DIFFUSE, WeatherColumn.DIFFUSE);
+    row[WeatherColumn.TEMPERATURE.slot] =
+        value(TEMPERATURE, WeatherColumn.TEMPERATURE, MISSING_TEMPERATURE, 1.0);
+    row[WeatherColumn.WIND.slot] = value(WIND, WeatherColumn.WIND, MISSING_WIND, 1.0);
+    double opaque = value(OPAQUE_COVER, WeatherColumn.CLOUD, MISSING_COVER, TENTHS);
+    double total = value(TOTAL_COVER, WeatherColumn.CLOUD, MISSING_COVER, TENTHS);
+    row[WeatherColumn.CLOUD.slot] = Double.isNaN(opaque) ? total : opaque;
+    row[WeatherColumn.SNOW.slot] = value(SNOW_CM, WeatherColumn.SNOW, MISSING_SNOW, CM_PER_M);
+  }
+
+  /** Files write missing irradiance as 9999 or, against the rule, as a negative number. */
+  private double irradiance(int field, WeatherColumn column) {
+    boolean isNumber = lines.isNumber(field);
+    return isNumber && lines.value() < 0.0
+        ? Double.NaN
+        : value(field, column, MISSING_IRRADIANCE, 1.0);
+  }
+
+  private double value(int field, WeatherColumn column, double missingFrom, double perUnit) {
+    if (!lines.isNumber(field)) {
+      faults.add(
+          lines.number(),
+          lines.column(field),
+          column.words + ": found " + lines.quoted(field),
+          "must be a number",
+          "");
+      return Double.NaN;
+    }
+    double read = lines.value();
+    if (Double.isNaN(read) || read >= missingFrom) {
+      return Double.NaN;
+    }
+    double value = read / perUnit;
+    if (value >= column.lowest && value <= column.highest) {
+      return value;
+    }
+    faults.add(
+        lines.number(),
+        lines.column(field),
+        column.words + ": found " + lines.quoted(field),
+        "must be "
+            + (long) (column.lowest * perUnit)
+            + " to "
+            + (long) (column.highest * perUnit)
+            + ", or "
+            + (missingFrom == MISSING_TEMPERATURE
+                ? Double.toString(missingFrom)
+                : Long.toString((long) missingFrom))
+            + " where missing",
+        "");
+    return Double.NaN;
+  }
+
+  private int whole(int field, String what, int low, int high) {
+    if (lines.isNumber(field)
+        && lines.value() >= low
+        && lines.value() <= high
+        && lines.value() == Math.rint(lines.value())) {
+      return (int) lines.value();
+    }
+    faults.add(
+        lines.number(),
+        lines.column(field),
+        what + ": found " + lines.quoted(field),
+        "must be a whole number from " + low + " to " + high,
+        "");
+    return -1;
+  }
+
+  /** Snow that never changes is a code, unless it is none at all. */
+  private static boolean isSnowBelievable(double[] snowM) {
+    double first = Double.NaN;
+    for (double depthM : snowM) {
+      if (!Double.isNaN(depthM)) {
+        if (!Double.isNaN(first) && depthM != first) {
+          return true;
+        }
+        first = depthM;
+      }
+    }
+    return first == 0.0;
+  }
+}
