@@ -17,7 +17,7 @@ package greyspell.sky;
  * </pre>
  *
  * <p>The source does not hold F1 below 1; here it is, so that the rest of the sky never turns dark.
- * How {@link PlaneIrradiance} puts it on a plane with a horizon, and below 5 degrees of sun, stands
+ * How {@link TiltedPlane} puts it on a plane with a horizon, and below 5 degrees of sun, stands
  * there. DHI of 0 has no sky.
  *
  * <p>Source: Perez, Ineichen, Seals, Michalsky and Stewart (1990), Modeling daylight availability

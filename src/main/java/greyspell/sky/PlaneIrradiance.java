@@ -7,41 +7,14 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The light that reaches one plane of panels in each hour, over the land around it, and what of it
- * enters the glass.
+ * enters the glass. The equations stand in {@link TiltedPlane}; here they are fed hour by hour.
  *
- * <pre>
- * beam   = DNI a v
- * sky    = DHI s max(0, (1 - F1)(1 + cos b)/2 + F2 sin b)  +  DHI F1 v a / cos z
- * ground = rho G (1 - cos b)/2
- * G      = GHI - DNI cos z (1 - v) - DHI (1 - s0), not below 0
- * front  = beam + sky + ground
- * absorbed: each part times its {@link IncidenceLoss}; the part of the sky around the sun as the beam
- *
- *              F1                              F2
- * ISOTROPIC    0                               0
- * HAY_DAVIES   DNI / I0n, at most 1            0
- * PEREZ        {@link PerezSky}                {@link PerezSky}
- *
- * a    max(0, cosine of the angle between beam and normal)
- * b    tilt, 0 .. 90 deg;  rho  albedo of the ground by month, of snow where it lies over 1 cm deep
- * v    share of the hour's sunlit part in which the sun stands above the land
- * s    share of the even sky that the plane sees above the land ({@link SkyView}); s0 of a level plane
- * I0n  light above the air in the sunlit part of the hour, as a mean of the whole hour
- * </pre>
- *
- * <p>Guards: while the sun is down, or where DHI is 0, F1 = F2 = 0; below 5 degrees of sun F1 is
- * lowered by cos z / cos 85 deg, which bounds the light around the sun as the source of Perez does
- * (its a / max(cos 85 deg, cos z)) and gives the rest back to the even sky, so that a level plane
- * receives DNI cos z + DHI exactly. The sun of a rising hour stands in the middle of its sunlit
- * part, so that the ratio of slanted to level beam is the mean one and not the giant of a sun on
- * the horizon.
- *
- * <p>Sources: Liu and Jordan (1963) for ISOTROPIC, Hay and Davies (1980), Perez et al. (1990); the
- * anisotropy form as in Duffie, Beckman and Blair (2020), ch. 2.15 and 2.16. Held by
- * TiltPublishedTest and, with real weather, by TransposedYearsTest.
+ * <p>The sun of a rising or setting hour stands in the middle of its sunlit part, so that the ratio
+ * of slanted to level beam is the mean one and not the giant of a sun on the horizon. Light while
+ * the sun is down is even sky. Where snow lies deeper than a centimetre the ground has the albedo
+ * of snow, else that of the month.
  */
 public final class PlaneIrradiance {
-  private static final double LOWEST_COS_ZENITH = Math.cos(Math.toRadians(85.0));
   private static final double SNOW_LIES_M = 0.01;
 
   private final double[] frontWm2;
@@ -77,9 +50,10 @@ public final class PlaneIrradiance {
       double azimuthDeg) {
     Check.within("tiltDeg", tiltDeg, 0.0, 90.0);
     Check.within("azimuthDeg", azimuthDeg, 0.0, 360.0);
-    var plane = new PlaneIrradiance(sun.hours());
-    plane.fill(radiation, sun, weather.snowDepthM(), site, choices, glass, tiltDeg, azimuthDeg);
-    return plane;
+    var plane = new TiltedPlane(choices.tilt(), glass, site.horizon(), tiltDeg, azimuthDeg);
+    var result = new PlaneIrradiance(sun.hours());
+    result.fill(plane, radiation, sun, weather.snowDepthM(), site, choices.snowAlbedo());
+    return result;
   }
 
   private PlaneIrradiance(int hours) {
@@ -88,14 +62,12 @@ public final class PlaneIrradiance {
   }
 
   private void fill(
+      TiltedPlane plane,
       Radiation radiation,
       SunPath sun,
       double @Nullable [] snowDepthM,
       Site site,
-      SkyChoices choices,
-      IncidenceLoss glass,
-      double tiltDeg,
-      double azimuthDeg) {
+      double snowAlbedo) {
     HourCalendar calendar = sun.calendar();
     double[] global = radiation.globalHorizontalWm2();
     double[] direct = radiation.directNormalWm2();
@@ -107,69 +79,29 @@ public final class PlaneIrradiance {
     double[] east = sun.east();
     double[] north = sun.north();
     double[] aboveAir = sun.extraterrestrialNormalWm2();
-    Horizon horizon = site.horizon();
-    double[] visible = horizon.isOpen() ? null : sun.clearOf(horizon);
-    double skyShare = SkyView.clearShare(horizon, tiltDeg, azimuthDeg);
-    double levelSkyShare = SkyView.clearShare(horizon, 0.0, 0.0);
-    double planeUp = SunGeometry.planeUp(tiltDeg);
-    double planeNorth = SunGeometry.planeNorth(tiltDeg, azimuthDeg);
-    double planeEast = SunGeometry.planeEast(tiltDeg, azimuthDeg);
-    double sinTilt = Math.sin(Math.toRadians(tiltDeg));
-    double dome = 0.5 * (1.0 + planeUp);
-    double floor = 0.5 * (1.0 - planeUp);
-    double skyGlass = glass.skyFactor(tiltDeg);
-    double groundGlass = glass.groundFactor(tiltDeg);
-    boolean isPerez = choices.tilt() == SkyChoices.Tilt.PEREZ;
-    boolean isHayDavies = choices.tilt() == SkyChoices.Tilt.HAY_DAVIES;
-    double snowAlbedo = choices.snowAlbedo();
-
+    double[] clear = site.horizon().isOpen() ? null : sun.clearOf(site.horizon());
     for (int h = 0; h < global.length; h++) {
-      double dhi = diffuse[h];
-      double dni = direct[h];
-      if (dhi <= 0.0 && dni <= 0.0 && global[h] <= 0.0) {
+      if (diffuse[h] <= 0.0 && direct[h] <= 0.0 && global[h] <= 0.0) {
         continue;
       }
-      double around = 0.0; // F1
-      double band = 0.0; // F2
-      double facing = 0.0; // a
-      double clear = 0.0; // v
-      double cosZ = cosZenith[h];
       if (sunlit[h] > 0.0) {
-        clear = visible == null ? 1.0 : visible[h];
-        facing = cosZ * planeUp + east[h] * planeEast + north[h] * planeNorth;
-        facing = facing > 0.0 ? facing : 0.0;
-        if (dhi > 0.0) {
-          double light = aboveAir[h] * sunlit[h];
-          if (isPerez) {
-            double z = Math.toRadians(zenithDeg[h]);
-            int row = PerezSky.row(PerezSky.clearness(dhi, dni, z));
-            double brightness = dhi * airMass[h] / light;
-            around = PerezSky.circumsolarShare(row, brightness, z);
-            band = PerezSky.horizonShare(row, brightness, z);
-          } else if (isHayDavies) {
-            around = dni < light ? dni / light : 1.0;
-          }
-          if (cosZ < LOWEST_COS_ZENITH) {
-            around *= cosZ / LOWEST_COS_ZENITH;
-          }
-        }
+        plane.sunStands(
+            east[h],
+            north[h],
+            cosZenith[h],
+            zenithDeg[h],
+            airMass[h],
+            clear == null ? 1.0 : clear[h]);
+      } else {
+        plane.sunIsDown();
       }
-      double beam = dni * facing * clear;
-      double aureole = around > 0.0 ? dhi * around * clear * facing / cosZ : 0.0;
-      double even = (1.0 - around) * dome + band * sinTilt;
-      even = even > 0.0 ? dhi * skyShare * even : 0.0;
-      double onGround = global[h] - dni * cosZ * (1.0 - clear) - dhi * (1.0 - levelSkyShare);
-      double ground = 0.0;
-      if (onGround > 0.0 && floor > 0.0) {
-        double albedo =
-            snowDepthM != null && snowDepthM[h] > SNOW_LIES_M
-                ? snowAlbedo
-                : site.groundAlbedo().in(calendar.month(h));
-        ground = albedo * onGround * floor;
-      }
-      frontWm2[h] = beam + aureole + even + ground;
-      absorbedWm2[h] =
-          (beam + aureole) * glass.factor(facing) + even * skyGlass + ground * groundGlass;
+      double albedo =
+          snowDepthM != null && snowDepthM[h] > SNOW_LIES_M
+              ? snowAlbedo
+              : site.groundAlbedo().in(calendar.month(h));
+      plane.fall(global[h], direct[h], diffuse[h], aboveAir[h] * sunlit[h], albedo);
+      frontWm2[h] = plane.frontWm2();
+      absorbedWm2[h] = plane.absorbedWm2();
     }
   }
 
