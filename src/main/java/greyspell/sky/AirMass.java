@@ -8,7 +8,7 @@ package greyspell.sky;
  * p  = 101325 (1 - 2.25577e-5 h)^5.25588        (standard atmosphere)
  * ma = m p / 101325
  *
- * z   zenith angle                    deg  0 .. 90; further down it is held at 90
+ * z   zenith angle                    deg  0 .. 90
  * h   elevation above the sea         m    -450 .. 6000
  * m   relative optical air mass       1    1 .. 38
  * ma  the same at the site's pressure 1
@@ -22,12 +22,7 @@ final class AirMass {
 
   private AirMass() {}
 
-  static double relative(double zenithDeg) {
-    double z = zenithDeg < 90.0 ? zenithDeg : 90.0;
-    return 1.0 / (Math.cos(Math.toRadians(z)) + 0.50572 * Math.pow(96.07995 - z, -1.6364));
-  }
-
-  /** The same from the cosine, where both are at hand. */
+  /** Both the cosine and the angle are at hand where this is asked. */
   static double relative(double cosZenith, double zenithDeg) {
     return 1.0 / (cosZenith + 0.50572 * Math.pow(96.07995 - zenithDeg, -1.6364));
   }

@@ -102,7 +102,10 @@ public final class SunPath {
             cosPhi,
             sinDeltaStart + (sinDeltaEnd - sinDeltaStart) * share,
             cosDeltaStart + (cosDeltaEnd - cosDeltaStart) * share,
-            w - TURN_RAD * Math.rint(w / TURN_RAD));
+            w - TURN_RAD * Math.rint(w / TURN_RAD),
+            (sinDeltaEnd - sinDeltaStart) / 12.0,
+            // the sun's own hour is up to half a second longer or shorter than the clock's
+            HALF_HOUR_RAD + (offEnd - offStart) / 24.0);
       }
     }
     for (int day = 0; day < hours / 24; day++) {
@@ -116,11 +119,20 @@ public final class SunPath {
   }
 
   private void fillHour(
-      int h, double sinPhi, double cosPhi, double sinDelta, double cosDelta, double w) {
+      int h,
+      double sinPhi,
+      double cosPhi,
+      double sinDeltaMiddle,
+      double cosDeltaMiddle,
+      double w,
+      double sinDeltaPerH,
+      double halfHour) {
+    double sinDelta = sinDeltaMiddle;
+    double cosDelta = cosDeltaMiddle;
     double cosW = Math.cos(w);
     double swing = cosPhi * cosDelta;
     double height = sinPhi * sinDelta + swing * cosW - SunPosition.PARALLAX_RAD;
-    double margin = swing * HALF_HOUR_RAD;
+    double margin = swing * halfHour;
     if (height < -margin) {
       return;
     }
@@ -134,8 +146,8 @@ public final class SunPath {
         return;
       }
       if (ws < Math.PI) {
-        double from = w - HALF_HOUR_RAD;
-        double to = w + HALF_HOUR_RAD;
+        double from = w - halfHour;
+        double to = w + halfHour;
         double start = from > -ws ? from : -ws;
         double end = to < ws ? to : ws;
         double sunlit = end > start ? end - start : 0.0;
@@ -153,12 +165,17 @@ public final class SunPath {
         if (over > sunlit) {
           middle = overMiddle;
         }
-        share = (sunlit + over) / HOUR_RAD;
+        share = 0.5 * (sunlit + over) / halfHour;
         share = share < 1.0 ? share : 1.0;
         if (share < LEAST_SHARE) {
           return;
         }
         cosW = Math.cos(middle);
+        double laterH = (middle - w) / HOUR_RAD;
+        if (laterH > -1.0 && laterH < 1.0) {
+          sinDelta += sinDeltaPerH * laterH;
+          cosDelta = Math.sqrt(1.0 - sinDelta * sinDelta);
+        }
       }
     }
     double up = SunGeometry.up(sinPhi, cosPhi, sinDelta, cosDelta, cosW);

@@ -42,6 +42,7 @@ public final class SunPosition {
     azimuthDeg = position.azimuth();
   }
 
+  /** Parts of a second are dropped by the library: the sun moves 0.004 degree in a second. */
   public static SunPosition at(
       Instant moment, double latitudeDeg, double longitudeDeg, double elevationM) {
     ZonedDateTime time = moment.atZone(ZoneOffset.UTC);
