@@ -15,10 +15,11 @@ import java.util.OptionalDouble;
  * I0   light above the air on the level, W/m2
  * </pre>
  *
- * <p>The clearest days are up to 40 days on which GHI follows I0 best after any one shift of -14 to
- * +14 h, so that a wrong clock does not hide them. Each shift is a quarter of an hour; the best is
- * refined by a parabola. Afternoon cloud moves it by some minutes, a mountain horizon by up to a
- * third of an hour: above {@value #CLOCK_WARNING_H} h a warning is due. Our own method, no source.
+ * <p>The clearest days are up to 40 days on which GHI follows I0 best after any one shift of -12 to
+ * +12 h, so that a wrong clock does not hide them; a day more or less cannot be told apart. Each
+ * shift is a quarter of an hour; the best is refined by a parabola. Afternoon cloud moves it by
+ * some minutes, a mountain horizon by up to a third of an hour: above {@value #CLOCK_WARNING_H} h a
+ * warning is due. Our own method, no source.
  *
  * @param nightHours hours of night light
  * @param tooBrightHours hours brighter than the sun allows
@@ -37,7 +38,7 @@ public record SkyChecks(
   private static final int FEWEST_DAYS = 5;
   private static final double DIM_DAY_WHM2 = 1000.0;
   private static final int QUARTERS = 4;
-  private static final int REACH = 14 * QUARTERS;
+  private static final int REACH = 12 * QUARTERS;
   private static final int SHIFTS = 2 * REACH + 1;
 
   public static SkyChecks of(double[] globalHorizontalWm2, SunPath sun) {

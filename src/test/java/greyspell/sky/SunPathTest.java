@@ -79,8 +79,8 @@ class SunPathTest {
 
   /** The library drops parts of a second, in which the sun moves by up to 0.004 degree. */
   private static Direction direct(Instant moment, double latitudeDeg, double longitudeDeg) {
-    double part = moment.getNano() / 1e9;
     Instant second = moment.truncatedTo(ChronoUnit.SECONDS);
+    double part = ChronoUnit.MILLIS.between(second, moment) / 1000.0;
     SunPosition before = SunPosition.at(second, latitudeDeg, longitudeDeg, 0.0);
     SunPosition after = SunPosition.at(second.plusSeconds(1), latitudeDeg, longitudeDeg, 0.0);
     Direction from = Direction.ofAngles(before.zenithDeg(), before.azimuthDeg());
