@@ -1,6 +1,7 @@
 package greyspell.sky;
 
 import greyspell.calendar.Monthly;
+import greyspell.quantity.Check;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,20 @@ public record Site(
     Horizon horizon,
     @Nullable Double recordLowC,
     @Nullable Double recordHighC) {
+  public Site {
+    Check.within("latitudeDeg", latitudeDeg, -90.0, 90.0);
+    Check.within("longitudeDeg", longitudeDeg, -180.0, 180.0);
+    Check.within("elevationM", elevationM, -450.0, 6000.0);
+    Check.within("utcOffsetH", utcOffsetH, -12.0, 14.0);
+    for (int month = 1; month <= 12; month++) {
+      Check.share("groundAlbedo", groundAlbedo.in(month));
+    }
+    if (recordLowC != null && recordHighC != null && !(recordLowC <= recordHighC)) {
+      throw new IllegalArgumentException(
+          "recordLowC " + recordLowC + " is above recordHighC " + recordHighC);
+    }
+  }
+
   public boolean isNorthern() {
     return latitudeDeg >= 0.0;
   }

@@ -1,15 +1,21 @@
 package greyspell.sky;
 
 import greyspell.calendar.Monthly;
+import greyspell.quantity.Check;
 
 /**
  * Which published models turn weather into light on a tilted plane.
  *
- * @param cloudDepth Kasten-Czeplak: share of clear light lost under a full cover (0.75 as
+ * @param clearSky light under a cloudless sky; used only where the weather has cloud cover and no
+ *     irradiance
+ * @param cloudDepth Kasten-Czeplak: share of clear light lost under a full cover, 0 to 1 (0.75 as
  *     published)
- * @param cloudExponent Kasten-Czeplak: exponent (3.4 as published)
- * @param linkeTurbidity for Ineichen-Perez, by month
- * @param snowAlbedo ground albedo where snow lies
+ * @param cloudExponent Kasten-Czeplak: exponent, 0.1 to 10 (3.4 as published)
+ * @param tilt how the light of the sky is spread over it
+ * @param linkeTurbidity haze for Ineichen-Perez, by month, 1 (none) to 10; clean winter air about
+ *     2, a usual place 3, hot or dirty air 5 (common practice, no source)
+ * @param snowAlbedo ground albedo where snow lies deeper than a centimetre, 0 to 1; 0.6 is common
+ *     practice for snow of some days, no source
  */
 public record SkyChoices(
     ClearSky clearSky,
@@ -18,6 +24,15 @@ public record SkyChoices(
     Tilt tilt,
     Monthly linkeTurbidity,
     double snowAlbedo) {
+  public SkyChoices {
+    Check.share("cloudDepth", cloudDepth);
+    Check.within("cloudExponent", cloudExponent, 0.1, 10.0);
+    for (int month = 1; month <= 12; month++) {
+      Check.within("linkeTurbidity", linkeTurbidity.in(month), 1.0, 10.0);
+    }
+    Check.share("snowAlbedo", snowAlbedo);
+  }
+
   public enum ClearSky {
     HAURWITZ,
     INEICHEN_PEREZ
@@ -29,6 +44,7 @@ public record SkyChoices(
     PEREZ
   }
 
+  /** What is used where the user says nothing. */
   public static SkyChoices usual() {
     return new SkyChoices(
         ClearSky.INEICHEN_PEREZ, 0.75, 3.4, Tilt.PEREZ, Monthly.constant(3.0), 0.6);
