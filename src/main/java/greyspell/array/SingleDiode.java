@@ -202,8 +202,8 @@ public final class SingleDiode {
       if (!(next >= low && next <= high)) {
         next = 0.5 * (low + high); // the power has one summit between 0 and open circuit
       }
-      // The power is flat at its summit: an error of 1e-9 in x is one of 1e-18 in power.
-      if (Math.abs(next - x) <= 1e-9 * a) {
+      // A Newton step of 1e-5 a leaves about its square, and the power is flat at its summit.
+      if (Math.abs(next - x) <= 1e-5 * a) {
         return next;
       }
       x = next;

@@ -11,9 +11,9 @@ class ArrayPublishedTest implements PublishedChecks {
           + " photovoltaic arrays, IEEE Trans. Power Electronics 24, tables I and II; data sheet seen"
           + " second-hand, fitted parameters (from memory)";
   private static final String NOMINAL =
-      "definition of nominal operating cell temperature, 800 W/m², 20 °C, 1 m/s (from memory)";
+      "definition of nominal operating cell temperature, 800 W/m², 20 °C, 1 m/s; recomputed apart (from memory)";
   private static final String FAIMAN =
-      "Faiman (2008), Progress in Photovoltaics 16, 307-315 (from memory)";
+      "Faiman (2008), Progress in Photovoltaics 16, 307-315; values recomputed apart from its formula (from memory)";
 
   /** The paper's own parameters, not De Soto's: a is 1.3 times 54 cells times kT/q. */
   private static final SingleDiode PAPER =
