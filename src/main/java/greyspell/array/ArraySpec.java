@@ -1,6 +1,7 @@
 package greyspell.array;
 
 import greyspell.calendar.Monthly;
+import greyspell.quantity.Check;
 
 /**
  * One plane of panels.
@@ -26,6 +27,20 @@ public record ArraySpec(
     double wiringFraction,
     double ageingFraction,
     ModuleChoices choices) {
+  public ArraySpec {
+    Check.within("tiltDeg", tiltDeg, 0.0, 90.0);
+    Check.within("azimuthDeg", azimuthDeg, 0.0, 360.0);
+    Check.within("inSeries", inSeries, 1, 10_000);
+    Check.within("inParallel", inParallel, 1, 10_000);
+    for (int month = 1; month <= 12; month++) {
+      Check.share("soilingFraction", soilingFraction.in(month));
+      Check.share("shadeFraction", shadeFraction.in(month));
+    }
+    Check.share("mismatchFraction", mismatchFraction);
+    Check.share("wiringFraction", wiringFraction);
+    Check.share("ageingFraction", ageingFraction);
+  }
+
   public int modules() {
     return inSeries * inParallel;
   }

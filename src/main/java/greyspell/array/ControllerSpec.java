@@ -1,5 +1,6 @@
 package greyspell.array;
 
+import greyspell.quantity.Check;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,4 +28,31 @@ public record ControllerSpec(
     @Nullable Double startV,
     @Nullable Double absoluteMaximumV,
     @Nullable Double maxShortCircuitA,
-    double standbyW) {}
+    double standbyW) {
+  public ControllerSpec {
+    Check.within("count", count, 1, 1000);
+    positiveIfStated("maxOutputW", maxOutputW);
+    positiveIfStated("maxOutputA", maxOutputA);
+    Check.within("efficiency", efficiency, Double.MIN_VALUE, 1.0);
+    positiveIfStated("lowestTrackingV", lowestTrackingV);
+    positiveIfStated("highestTrackingV", highestTrackingV);
+    positiveIfStated("startV", startV);
+    positiveIfStated("absoluteMaximumV", absoluteMaximumV);
+    positiveIfStated("maxShortCircuitA", maxShortCircuitA);
+    Check.notNegative("standbyW", standbyW);
+    if (lowestTrackingV != null && highestTrackingV != null) {
+      Check.within("lowestTrackingV", lowestTrackingV, Double.MIN_VALUE, highestTrackingV);
+    }
+  }
+
+  /** Drawn from the bus by all of them together. */
+  public double standbyOfAllW() {
+    return count * standbyW;
+  }
+
+  private static void positiveIfStated(String name, @Nullable Double value) {
+    if (value != null) {
+      Check.positive(name, value);
+    }
+  }
+}

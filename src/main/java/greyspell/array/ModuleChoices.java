@@ -1,5 +1,7 @@
 package greyspell.array;
 
+import greyspell.quantity.Check;
+
 /**
  * Which published models describe the module.
  *
@@ -8,6 +10,11 @@ package greyspell.array;
  */
 public record ModuleChoices(
     CellHeat cellHeat, PowerCurve powerCurve, double heatLossWm2K, double windHeatLossWm2KPerMs) {
+  public ModuleChoices {
+    Check.positive("heatLossWm2K", heatLossWm2K);
+    Check.notNegative("windHeatLossWm2KPerMs", windHeatLossWm2KPerMs);
+  }
+
   public enum CellHeat {
     FAIMAN,
     NOMINAL_CELL_TEMPERATURE

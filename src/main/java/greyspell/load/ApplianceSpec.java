@@ -1,7 +1,10 @@
 package greyspell.load;
 
 import greyspell.calendar.Monthly;
+import greyspell.quantity.Check;
 import java.time.DayOfWeek;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -33,9 +36,35 @@ public record ApplianceSpec(
     Evidence evidence,
     boolean isDirectCurrent,
     boolean isMedical) {
+  public ApplianceSpec {
+    Check.within("quantity", quantity, 0, 1_000_000);
+    Check.notNegative("powerW", powerW);
+    Check.notNegative("standbyW", standbyW);
+    if (surgeW != null) {
+      Check.notNegative("surgeW", surgeW);
+    }
+    Check.share("dutyShare", dutyShare);
+    for (int month = 1; month <= 12; month++) {
+      Check.share("dutyShare times monthFactor", dutyShare * monthFactor.in(month));
+    }
+    hours = List.copyOf(hours);
+    days =
+        Collections.unmodifiableSet(
+            days.isEmpty() ? EnumSet.noneOf(DayOfWeek.class) : EnumSet.copyOf(days));
+  }
+
   /**
    * From one time of day to another, in hours after midnight; {@code toH} below {@code fromH} runs
-   * past midnight.
+   * past midnight, and the whole span then belongs to the day on which it starts. 0 to 24 is the
+   * whole day.
    */
-  public record HourSpan(double fromH, double toH) {}
+  public record HourSpan(double fromH, double toH) {
+    public HourSpan {
+      Check.within("fromH", fromH, 0.0, Math.nextDown(24.0));
+      Check.within("toH", toH, 0.0, 24.0);
+      if (fromH == toH) {
+        throw new IllegalArgumentException("a span of no length at " + fromH + " h");
+      }
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package greyspell.load;
 
+import greyspell.quantity.Check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -10,4 +11,9 @@ import org.jspecify.annotations.Nullable;
  *     loads, 0 for none
  */
 public record LoadPlan(
-    List<ApplianceSpec> appliances, @Nullable LogSpec log, double dailyVariationFraction) {}
+    List<ApplianceSpec> appliances, @Nullable LogSpec log, double dailyVariationFraction) {
+  public LoadPlan {
+    appliances = List.copyOf(appliances);
+    Check.within("dailyVariationFraction", dailyVariationFraction, 0.0, 2.0);
+  }
+}

@@ -1,5 +1,6 @@
 package greyspell.power;
 
+import greyspell.quantity.Check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,43 @@ public record InverterSpec(
     double standbyDayW,
     double standbyNightW,
     List<EfficiencyAt> efficiencies) {
+  public InverterSpec {
+    Check.within("count", count, 1, 1000);
+    Check.positive("continuousW", continuousW);
+    if (surgeW != null) {
+      Check.positive("surgeW", surgeW);
+    }
+    Check.notNegative("standbyDayW", standbyDayW);
+    Check.notNegative("standbyNightW", standbyNightW);
+    efficiencies = List.copyOf(efficiencies);
+    Check.within("points of efficiencies", efficiencies.size(), 1, 1000);
+  }
+
   /** Efficiency at a share of the continuous power. */
-  public record EfficiencyAt(double loadShare, double efficiency) {}
+  public record EfficiencyAt(double loadShare, double efficiency) {
+    public EfficiencyAt {
+      Check.within("loadShare", loadShare, Double.MIN_VALUE, 2.0);
+      Check.within("efficiency", efficiency, Double.MIN_VALUE, 1.0);
+    }
+  }
+
+  /**
+   * The no-load draw that is part of the data sheet's efficiencies: the larger of day and night.
+   */
+  public double noLoadW() {
+    return Math.max(standbyDayW, standbyNightW);
+  }
+
+  /**
+   * Always-on draw, hour by hour.
+   *
+   * @param daylightShare share of each hour between sunrise and sunset, 0 to 1
+   */
+  public double[] standbyWh(double[] daylightShare) {
+    var wh = new double[daylightShare.length];
+    for (int h = 0; h < wh.length; h++) {
+      wh[h] = standbyNightW + daylightShare[h] * (standbyDayW - standbyNightW);
+    }
+    return wh;
+  }
 }

@@ -1,0 +1,26 @@
+package greyspell.array;
+
+/**
+ * Power of a module from its single-diode curve, scaled so that test conditions give the rated
+ * power on the sticker (voltage times current on a sticker differ from it by their rounding).
+ */
+public final class SingleDiodePower implements ModulePower {
+  private final SingleDiode diode;
+  private final double scaleFactor;
+
+  public SingleDiodePower(ModuleSpec module, SingleDiode diode) {
+    this.diode = diode;
+    scaleFactor =
+        module.ratedPowerW()
+            / diode.maxPowerW(TestConditions.IRRADIANCE_WM2, TestConditions.CELL_C);
+  }
+
+  public SingleDiode diode() {
+    return diode;
+  }
+
+  @Override
+  public double powerW(double irradianceWm2, double cellC) {
+    return scaleFactor * diode.maxPowerW(irradianceWm2, cellC);
+  }
+}

@@ -1,0 +1,462 @@
+package greyspell.load;
+
+import greyspell.quantity.BadInput;
+import greyspell.quantity.Fault;
+import greyspell.quantity.Place;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Reads a measured log of consumption: the one class of this room that opens a file.
+ *
+ * <pre>
+ * local_start,load_wh
+ * 2017-11-01 00:00,212
+ * 2017-11-01 00:30,198
+ * </pre>
+ *
+ * Comma-separated, UTF-8, one header line; empty lines and lines that begin with # are skipped,
+ * other columns ignored. One time column: {@code local_start}, {@code local_end} (local standard
+ * time, no daylight saving), {@code utc_start} or {@code utc_end}; {@code 2017-11-01 00:30} or
+ * {@code 2017-11-01T00:30}, seconds 00 allowed, 24:00 is midnight at the end of the day, a Z may
+ * end a UTC time. One value column: {@code load_wh} or {@code load_kwh} (energy of the step) or
+ * {@code load_w} (mean power). The step is the smallest distance between neighbouring rows, 1 to 60
+ * minutes; times rise and lie on the step; an absent row or an empty value is a hole, which {@link
+ * LoadLog} fills.
+ */
+public final class LoadLogReader {
+  private static final List<String> TIME_COLUMNS =
+      List.of("local_start", "local_end", "utc_start", "utc_end");
+  private static final List<String> VALUE_COLUMNS = List.of("load_wh", "load_kwh", "load_w");
+  private static final int MOST_FAULTS = 20;
+  private static final int LONGEST_LINE = 10_000;
+  private static final int MINUTES_IN_HOUR = 60;
+  private static final long LONGEST_SPAN_MINUTES = 100L * 366 * 24 * MINUTES_IN_HOUR;
+  private static final double WH_PER_KWH = 1000.0;
+
+  private final String file;
+  private final double utcOffsetH;
+  private final List<Fault> faults = new ArrayList<>();
+
+  private int timeColumn = -1;
+  private int valueColumn = -1;
+  private String timeName = "";
+  private String valueName = "";
+
+  private int rows;
+  private long[] minute = new long[1024];
+  private double[] value = new double[1024];
+  private int[] line = new int[1024];
+
+  private LoadLogReader(String file, double utcOffsetH) {
+    this.file = file;
+    this.utcOffsetH = utcOffsetH;
+  }
+
+  /**
+   * Reads and makes whole.
+   *
+   * @param path of the file
+   * @param shown name of the file in messages
+   * @param utcOffsetH of the site's standard time, for UTC columns
+   */
+  public static LoadLog read(Path path, String shown, double utcOffsetH) {
+    LoadRecord record = readRecord(path, shown, utcOffsetH);
+    String why = LoadLog.whyNot(record);
+    if (!why.isEmpty()) {
+      throw BadInput.of(
+          Place.of(shown),
+          why,
+          "must hold at least 7 whole days, half of their hours measured",
+          "Measure longer, or describe the house by its appliances.");
+    }
+    return LoadLog.of(record);
+  }
+
+  /** Reads what the meter wrote, holes left in. */
+  public static LoadRecord readRecord(Path path, String shown, double utcOffsetH) {
+    var reader = new LoadLogReader(shown, utcOffsetH);
+    try (BufferedReader text = Files.newBufferedReader(path, StandardCharsets.UTF_8)) {
+      return reader.parse(text);
+    } catch (NoSuchFileException e) {
+      throw unreadable(shown, "no such file", e);
+    } catch (CharacterCodingException e) {
+      throw unreadable(shown, "not UTF-8 text", e);
+    } catch (IOException e) {
+      throw unreadable(shown, "cannot be read", e);
+    }
+  }
+
+  static LoadRecord parse(String text, String shown, double utcOffsetH) {
+    try {
+      return new LoadLogReader(shown, utcOffsetH).parse(new StringReader(text));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static BadInput unreadable(String shown, String what, IOException cause) {
+    BadInput bad =
+        BadInput.of(
+            Place.of(shown),
+            what,
+            "must be a readable CSV file of consumption",
+            "Check the path; it is taken from the scenario file's folder.");
+    bad.initCause(cause);
+    return bad;
+  }
+
+  private LoadRecord parse(Reader text) throws IOException {
+    var cells = new ArrayList<String>();
+    var columns = new ArrayList<Integer>();
+    boolean hasHeader = false;
+    int number = 0;
+    var lines = new Lines(text);
+    while (lines.next()) {
+      number++;
+      if (lines.isTooLong()) {
+        faults.add(
+            new Fault(
+                new Place(file, number, 1),
+                "a line of more than " + LONGEST_LINE + " characters",
+                "must be a CSV file with one row a line",
+                ""));
+        break;
+      }
+      if (lines.isBlankOrComment()) {
+        continue;
+      }
+      lines.split(cells, columns);
+      if (!hasHeader) {
+        hasHeader = true;
+        header(cells, number);
+      } else {
+        row(cells, columns, number);
+      }
+      if (faults.size() >= MOST_FAULTS || timeColumn < 0 || valueColumn < 0) {
+        break;
+      }
+    }
+    if (faults.isEmpty() && !hasHeader) {
+      throw BadInput.of(
+          Place.of(file), "an empty file", "must begin with a header line", headerExample());
+    }
+    if (!faults.isEmpty()) {
+      throw new BadInput(faults);
+    }
+    return record();
+  }
+
+  private void header(List<String> cells, int number) {
+    for (int i = 0; i < cells.size(); i++) {
+      String name = cells.get(i).toLowerCase(Locale.ROOT);
+      if (TIME_COLUMNS.contains(name) && timeColumn < 0) {
+        timeColumn = i;
+        timeName = name;
+      } else if (VALUE_COLUMNS.contains(name) && valueColumn < 0) {
+        valueColumn = i;
+        valueName = name;
+      }
+    }
+    String found = "found the columns \"" + shorten(String.join(", ", cells)) + "\"";
+    if (timeColumn < 0) {
+      faults.add(
+          new Fault(
+              new Place(file, number, 1),
+              found,
+              "one must be " + String.join(", ", TIME_COLUMNS),
+              headerExample()));
+    }
+    if (valueColumn < 0) {
+      faults.add(
+          new Fault(
+              new Place(file, number, 1),
+              found,
+              "one must be " + String.join(", ", VALUE_COLUMNS),
+              headerExample()));
+    }
+  }
+
+  private static String headerExample() {
+    return "Write for example \"local_start,load_wh\", cells parted by commas.";
+  }
+
+  private void row(List<String> cells, List<Integer> columns, int number) {
+    int needed = Math.max(timeColumn, valueColumn) + 1;
+    if (cells.size() < needed) {
+      faults.add(
+          new Fault(
+              new Place(file, number, 1),
+              "found " + cells.size() + " cells",
+              "must have at least " + needed,
+              "Was the file cut off?"));
+      return;
+    }
+    String timeText = cells.get(timeColumn);
+    long at = Times.minute(timeText, timeName.startsWith("utc"));
+    if (at == Times.WRONG) {
+      faults.add(
+          new Fault(
+              new Place(file, number, columns.get(timeColumn)),
+              timeName + ": found \"" + shorten(timeText) + "\"",
+              "must be a time such as 2017-11-01 00:30",
+              ""));
+      return;
+    }
+    if (rows > 0 && at <= minute[rows - 1]) {
+      faults.add(
+          new Fault(
+              new Place(file, number, columns.get(timeColumn)),
+              timeName + ": found \"" + shorten(timeText) + "\" after a later or equal time",
+              "times must rise",
+              "A clock with daylight saving repeats an hour in autumn: use standard time or UTC."));
+      return;
+    }
+    String valueText = cells.get(valueColumn);
+    double amount = Double.NaN;
+    if (!valueText.isEmpty()) {
+      amount = number(valueText);
+      if (!(amount >= 0.0 && amount <= 1e12)) {
+        faults.add(
+            new Fault(
+                new Place(file, number, columns.get(valueColumn)),
+                valueName + ": found \"" + shorten(valueText) + "\"",
+                "must be a number, 0 or more",
+                "Leave the cell empty where nothing was measured."));
+        return;
+      }
+    }
+    add(at, amount, number);
+  }
+
+  private void add(long at, double amount, int number) {
+    if (rows == minute.length) {
+      minute = Arrays.copyOf(minute, 2 * rows);
+      value = Arrays.copyOf(value, 2 * rows);
+      line = Arrays.copyOf(line, 2 * rows);
+    }
+    minute[rows] = at;
+    value[rows] = amount;
+    line[rows] = number;
+    rows++;
+  }
+
+  private LoadRecord record() {
+    if (rows < 2) {
+      throw BadInput.of(
+          Place.of(file),
+          rows + " rows of values",
+          "must be at least two",
+          "Was the file cut off?");
+    }
+    long step = Long.MAX_VALUE;
+    for (int i = 1; i < rows; i++) {
+      step = Math.min(step, minute[i] - minute[i - 1]);
+    }
+    if (step > MINUTES_IN_HOUR) {
+      throw BadInput.of(
+          new Place(file, line[1], 1),
+          "rows " + step + " minutes apart",
+          "must be 1 to 60 minutes apart",
+          "Daily or monthly meter readings do not say when the power was used.");
+    }
+    if (minute[rows - 1] - minute[0] > LONGEST_SPAN_MINUTES) {
+      throw BadInput.of(
+          new Place(file, line[rows - 1], 1),
+          "times more than 100 years apart",
+          "must be within 100 years",
+          "Is a year mistyped?");
+    }
+    for (int i = 1; i < rows && faults.size() < MOST_FAULTS; i++) {
+      if ((minute[i] - minute[i - 1]) % step != 0) {
+        faults.add(
+            new Fault(
+                new Place(file, line[i], 1),
+                minute[i] - minute[i - 1] + " minutes after the row before",
+                "must be a multiple of the step, which is " + step + " minutes",
+                ""));
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new BadInput(faults);
+    }
+    return measured((int) step);
+  }
+
+  private LoadRecord measured(int step) {
+    long shift = timeName.endsWith("_end") ? -step : 0;
+    if (timeName.startsWith("utc")) {
+      shift += Math.round(utcOffsetH * MINUTES_IN_HOUR);
+    }
+    double whPerUnit =
+        switch (valueName) {
+          case "load_kwh" -> WH_PER_KWH;
+          case "load_w" -> (double) step / MINUTES_IN_HOUR;
+          default -> 1.0;
+        };
+    var starts = new long[rows];
+    var wh = new double[rows];
+    int kept = 0;
+    for (int i = 0; i < rows; i++) {
+      if (!Double.isNaN(value[i])) {
+        starts[kept] = minute[i] + shift;
+        wh[kept] = value[i] * whPerUnit;
+        kept++;
+      }
+    }
+    if (kept == 0) {
+      throw BadInput.of(
+          Place.of(file), "no value in " + rows + " rows", valueName + " must hold values", "");
+    }
+    return new LoadRecord(Arrays.copyOf(starts, kept), Arrays.copyOf(wh, kept), step);
+  }
+
+  private static double number(String text) {
+    char last = text.charAt(text.length() - 1);
+    if (!(last >= '0' && last <= '9') && last != '.') {
+      return Double.NaN; // parseDouble would take "1d" and "NaN"
+    }
+    try {
+      return Double.parseDouble(text);
+    } catch (NumberFormatException e) {
+      return Double.NaN;
+    }
+  }
+
+  private static String shorten(String text) {
+    return text.length() <= 60 ? text : text.substring(0, 57) + "...";
+  }
+
+  /** Times of day without a library's parser: a log may hold a million. */
+  private static final class Times {
+    static final long WRONG = Long.MIN_VALUE;
+
+    static long minute(String text, boolean isUtc) {
+      int length = text.length();
+      if (isUtc && length > 0 && (text.charAt(length - 1) == 'Z')) {
+        length--;
+      }
+      boolean hasSeconds = length == 19 && text.charAt(16) == ':' && digits(text, 17, 19) == 0;
+      if (!(length == 16 || hasSeconds)
+          || text.charAt(4) != '-'
+          || text.charAt(7) != '-'
+          || (text.charAt(10) != ' ' && text.charAt(10) != 'T')
+          || text.charAt(13) != ':') {
+        return WRONG;
+      }
+      int year = digits(text, 0, 4);
+      int month = digits(text, 5, 7);
+      int day = digits(text, 8, 10);
+      int hour = digits(text, 11, 13);
+      int minute = digits(text, 14, 16);
+      boolean isClock = hour >= 0 && hour < 24 && minute >= 0 && minute < MINUTES_IN_HOUR;
+      if (!isClock && !(hour == 24 && minute == 0)) {
+        return WRONG;
+      }
+      if (year < 0 || month < 0 || day < 0) {
+        return WRONG;
+      }
+      try {
+        return (LocalDate.of(year, month, day).toEpochDay() * 24 + hour) * MINUTES_IN_HOUR + minute;
+      } catch (DateTimeException e) {
+        return WRONG;
+      }
+    }
+
+    private static int digits(String text, int from, int to) {
+      int number = 0;
+      for (int i = from; i < to; i++) {
+        char c = text.charAt(i);
+        if (c < '0' || c > '9') {
+          return -1;
+        }
+        number = number * 10 + (c - '0');
+      }
+      return number;
+    }
+  }
+
+  /** Lines of bounded length, so that a file of rubbish without line ends is not read whole. */
+  private static final class Lines {
+    private static final char BYTE_ORDER_MARK = 0xFEFF; // some spreadsheets begin a file with it
+    private final Reader text;
+    private final char[] buffer = new char[8192];
+    private final StringBuilder line = new StringBuilder();
+    private int at;
+    private int filled;
+
+    Lines(Reader text) {
+      this.text = text;
+    }
+
+    boolean next() throws IOException {
+      line.setLength(0);
+      boolean hasAny = false;
+      while (line.length() <= LONGEST_LINE) {
+        if (at == filled) {
+          filled = text.read(buffer);
+          at = 0;
+          if (filled < 0) {
+            filled = 0;
+            return hasAny;
+          }
+        }
+        char c = buffer[at++];
+        hasAny = true;
+        if (c == '\n') {
+          return true;
+        }
+        if (c != '\r' && c != BYTE_ORDER_MARK) {
+          line.append(c);
+        }
+      }
+      return true;
+    }
+
+    boolean isTooLong() {
+      return line.length() > LONGEST_LINE;
+    }
+
+    boolean isBlankOrComment() {
+      int first = 0;
+      while (first < line.length() && line.charAt(first) <= ' ') {
+        first++;
+      }
+      return first == line.length() || line.charAt(first) == '#';
+    }
+
+    /** Cells without the blanks and quotes around them, and the column at which each begins. */
+    void split(List<String> cells, List<Integer> columns) {
+      cells.clear();
+      columns.clear();
+      int from = 0;
+      while (from <= line.length()) {
+        int to = line.indexOf(",", from);
+        if (to < 0) {
+          to = line.length();
+        }
+        String cell = line.substring(from, to).trim();
+        if (cell.length() >= 2 && cell.startsWith("\"") && cell.endsWith("\"")) {
+          cell = cell.substring(1, cell.length() - 1).trim();
+        }
+        cells.add(cell);
+        columns.add(from + 1);
+        from = to + 1;
+      }
+    }
+  }
+}
