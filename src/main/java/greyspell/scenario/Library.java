@@ -7,15 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.NodeTuple;
-import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * The equipment library: a folder with one YAML file for each kind of equipment, each a list of
@@ -25,7 +20,7 @@ final class Library {
   static final String FOLDER = "shared";
 
   private final @Nullable Path folder;
-  private final Map<String, Map<String, Node>> files = new HashMap<>();
+  private final Map<String, Entries> files = new HashMap<>();
 
   Library(@Nullable Path folder) {
     this.folder = folder;
@@ -59,13 +54,13 @@ final class Library {
   /** As named in messages. */
   String shownName(Shape shape) {
     return folder == null
-        ? FOLDER + "/" + shape.library()
+        ? FOLDER.concat("/").concat(shape.library())
         : folder.resolve(shape.library()).toString();
   }
 
   /** Names of the entries, in the order of the file. */
   List<String> names(Shape shape, Border border) {
-    return new ArrayList<>(entries(shape, border).keySet());
+    return new ArrayList<>(entries(shape, border).names());
   }
 
   /** The entry, or null after a fault that says which names are near. */
@@ -78,22 +73,22 @@ final class Library {
           "Put the folder \"shared\" beside or above the scenario file, or write the values out.");
       return null;
     }
-    Map<String, Node> entries = entries(shape, border);
-    Node entry = entries.get(name);
-    if (entry == null) {
+    Entries entries = entries(shape, border);
+    Node entry = entries.find(name, border);
+    if (entry == null && !entries.names().contains(name)) {
       refuse(shape, name, place, key, border, entries);
     }
     return entry;
   }
 
   private void refuse(
-      Shape shape, String name, Place place, String key, Border border, Map<String, Node> entries) {
-    String nearest = nearest(name, entries.keySet());
+      Shape shape, String name, Place place, String key, Border border, Entries entries) {
+    String nearest = nearest(name, entries.names());
     border.fault(
         place,
         Border.found(key, name),
         "must be the name of one of the "
-            + entries.size()
+            + entries.names().size()
             + " entries in "
             + shownName(shape)
             + ", or a block of values",
@@ -120,8 +115,8 @@ final class Library {
     return holding.isEmpty() ? "" : "\"" + String.join("\", \"", holding) + "\"";
   }
 
-  private Map<String, Node> entries(Shape shape, Border border) {
-    Map<String, Node> known = files.get(shape.library());
+  private Entries entries(Shape shape, Border border) {
+    Entries known = files.get(shape.library());
     if (known == null) {
       known = read(shape, border);
       files.put(shape.library(), known);
@@ -129,56 +124,18 @@ final class Library {
     return known;
   }
 
-  private Map<String, Node> read(Shape shape, Border border) {
-    var entries = new LinkedHashMap<String, Node>();
-    if (folder == null) {
-      return entries;
-    }
+  private Entries read(Shape shape, Border border) {
     String shown = shownName(shape);
+    if (folder == null) {
+      return new Entries("", shown);
+    }
     try {
-      Node root = YamlFile.read(folder.resolve(shape.library()), shown);
-      if (root instanceof SequenceNode list) {
-        for (Node item : list.getValue()) {
-          add(item, entries, shown, border);
-        }
-      } else {
-        border.fault(
-            Block.placeIn(root, shown),
-            "the file: found " + Block.kindOf(root),
-            "must be a list of entries",
-            "Begin each with \"- name: \".");
-      }
+      var entries = new Entries(YamlFile.text(folder.resolve(shape.library()), shown), shown);
+      entries.index(border);
+      return entries;
     } catch (BadInput e) {
       border.faults(e);
+      return new Entries("", shown);
     }
-    return entries;
-  }
-
-  private static void add(Node item, Map<String, Node> entries, String shown, Border border) {
-    String name = item instanceof MappingNode mapping ? nameOf(mapping) : null;
-    if (name == null) {
-      border.fault(
-          Block.placeIn(item, shown),
-          "an entry without a name",
-          "must begin with its name",
-          "Write \"- name: \" and the values below.");
-    } else if (entries.put(name, item) != null) {
-      border.fault(
-          Block.placeIn(item, shown),
-          Border.found("name", name) + " a second time",
-          "each name once",
-          "Rename one of them.");
-    }
-  }
-
-  private static @Nullable String nameOf(MappingNode entry) {
-    for (NodeTuple tuple : entry.getValue()) {
-      if (tuple.getKeyNode() instanceof ScalarNode key
-          && key.getValue().equals("name")
-          && tuple.getValueNode() instanceof ScalarNode value) {
-        return value.getValue();
-      }
-    }
-    return null;
   }
 }

@@ -36,7 +36,8 @@ final class LoadBinder {
     List<Node> items = block.list(Vocabulary.APPLIANCES);
     var appliances = new ArrayList<ApplianceSpec>();
     for (int i = 0; i < items.size(); i++) {
-      String path = block.path(Vocabulary.APPLIANCES).concat("[" + i + "]");
+      String path =
+          block.path(Vocabulary.APPLIANCES).concat("[").concat(Integer.toString(i)).concat("]");
       Block one =
           equipment.over(
               Vocabulary.APPLIANCE,

@@ -8,7 +8,6 @@ import greyspell.sky.Horizon;
 import greyspell.sky.Site;
 import greyspell.sky.SkyChoices;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -131,9 +130,21 @@ final class SiteBinder {
     } else {
       refuse(block, key, node);
     }
-    points.sort(Comparator.comparingDouble(Horizon.Point::azimuthDeg));
+    sort(points);
     refuseTwice(block, key, points);
     return new Horizon(points);
+  }
+
+  /** By azimuth; a handful of points, and no lambda while the program starts. */
+  private static void sort(List<Horizon.Point> points) {
+    for (int i = 1; i < points.size(); i++) {
+      Horizon.Point moved = points.get(i);
+      int j = i;
+      for (; j > 0 && points.get(j - 1).azimuthDeg() > moved.azimuthDeg(); j--) {
+        points.set(j, points.get(j - 1));
+      }
+      points.set(j, moved);
+    }
   }
 
   private static Horizon.Point point(Block block, Node azimuth, Node height) {

@@ -36,7 +36,11 @@ final class YamlFile {
   private YamlFile() {}
 
   static Node read(Path file, String shownName) {
-    return compose(text(bytes(file, shownName), shownName), shownName);
+    return compose(text(file, shownName), shownName);
+  }
+
+  static String text(Path file, String shownName) {
+    return text(bytes(file, shownName), shownName);
   }
 
   private static byte[] bytes(Path file, String name) {
