@@ -26,6 +26,40 @@ public final class StarterScenario {
   private static final int SMALL_FIELD = 24;
   private static final double DEG_PER_H = 15.0;
 
+  private static final double HOURS_PER_DAY = 24.0;
+  private static final String USUAL_APPLIANCES =
+      """
+                     # names from shared/appliances.yaml, or your own
+          - "Fridge-freezer, efficient"
+          - Chest freezer
+          - {from: LED lamp, quantity: 12}
+          - Router and modem
+          - {from: Laptop, quantity: 2}
+          - Television
+          - "Well pump, 1/2 hp"
+          - "Washing machine, cold wash"
+          - {from: Kettle, power: 2.2 kW, evidence: label}
+          - Microwave oven
+          - Boiler with circulation pumps
+          - name: Cellar fan            # not in the library: written out
+            power: 30 W
+            hours: [08:00-12:00, 14:00-20:00]
+            days: Mon-Sun
+            months: Oct-Apr
+            priority: can_wait          # or must_run, should_run
+            evidence: measured          # or label, guess
+      """;
+  private static final String ALL_TOGETHER =
+      """
+
+          # All together, spread evenly. Replace it by a list of appliances: when they
+          # run decides how much of the sun is used directly.
+          - name: The house
+            power: %s
+            hours: 00:00-24:00
+            evidence: guess
+      """;
+
   private StarterScenario() {}
 
   /**
@@ -155,7 +189,7 @@ public final class StarterScenario {
         .replace("@latitude@", Unit.ONE.text(latitudeDeg))
         .replace("@longitude@", Unit.ONE.text(longitudeDeg))
         .replace("@elevation@", isExample ? "210 m" : "100 m             # above the sea")
-        .replace("@utc_offset@", Unit.HOUR.text(Math.round(longitudeDeg / DEG_PER_H)))
+        .replace("@utc_offset@", Unit.HOUR.text((double) Math.round(longitudeDeg / DEG_PER_H)))
         .replace(
             "@horizon@",
             isNorthern ? "SE: 8 deg, S: 4 deg, SW: 12 deg" : "NE: 8 deg, N: 4 deg, NW: 12 deg")
@@ -186,6 +220,11 @@ public final class StarterScenario {
         .replace("@name@", quoted(name));
   }
 
+  /** A little steeper than the latitude: the winter sun is what counts. */
+  private static double tiltDeg(double latitudeDeg) {
+    return Math.rint(Math.max(15.0, Math.min(75.0, Math.abs(latitudeDeg) + 10.0)));
+  }
+
   /** Fewest equal strings of a length that the starter's inverter accepts. */
   private static int strings(int panels) {
     int least = (panels + MOST_IN_SERIES - 1) / MOST_IN_SERIES;
@@ -199,41 +238,10 @@ public final class StarterScenario {
 
   private static String appliances(@Nullable Double dailyWh) {
     if (dailyWh == null) {
-      return """
-                               # names from shared/appliances.yaml, or your own
-          - "Fridge-freezer, efficient"
-          - Chest freezer
-          - {from: LED lamp, quantity: 12}
-          - Router and modem
-          - {from: Laptop, quantity: 2}
-          - Television
-          - "Well pump, 1/2 hp"
-          - "Washing machine, cold wash"
-          - {from: Kettle, power: 2.2 kW, evidence: label}
-          - Microwave oven
-          - Boiler with circulation pumps
-          - name: Aquarium of your own      # not in the library: write it out
-            power: 30 W
-            hours: [08:00-20:00]
-            days: Mon-Sun
-            months: Jan-Dec
-            priority: can_wait              # or must_run, should_run
-            evidence: measured              # or label, guess"""
-          .indent(4)
-          .stripTrailing()
-          .replaceFirst("^ +", "               ");
+      return USUAL_APPLIANCES.stripTrailing();
     }
-    return """
-
-          # All together, spread evenly. Replace it by a list of appliances: when they
-          # run decides how much of the sun is used directly.
-          - name: the house
-            power: %s
-            hours: 00:00-24:00
-            evidence: guess"""
-        .indent(4)
-        .stripTrailing()
-        .replace("%s", Quantity.print(Math.round(dailyWh / 2.4) / 10.0, Dimension.POWER));
+    double meanW = Math.round(dailyWh / HOURS_PER_DAY * 10.0) / 10.0;
+    return ALL_TOGETHER.stripTrailing().replace("%s", Quantity.print(meanW, Dimension.POWER));
   }
 
   /** As a YAML text in double quotes; control characters are dropped. */
