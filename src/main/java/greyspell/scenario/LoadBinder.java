@@ -1,0 +1,232 @@
+package greyspell.scenario;
+
+import greyspell.calendar.Monthly;
+import greyspell.load.ApplianceSpec;
+import greyspell.load.ApplianceSpec.HourSpan;
+import greyspell.load.Evidence;
+import greyspell.load.LoadPlan;
+import greyspell.load.LogSpec;
+import greyspell.load.Priority;
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/** What the house asks for. */
+final class LoadBinder {
+  private static final List<HourSpan> ALL_DAY = List.of(new HourSpan(0.0, 24.0));
+
+  private final EquipmentBinder equipment;
+  private final FilePaths paths;
+  private final boolean isNorthern;
+
+  /** Months of the library are those of the north. */
+  LoadBinder(EquipmentBinder equipment, FilePaths paths, boolean isNorthern) {
+    this.equipment = equipment;
+    this.paths = paths;
+    this.isNorthern = isNorthern;
+  }
+
+  LoadPlan plan(Block block) {
+    List<Node> items = block.list(Vocabulary.APPLIANCES);
+    var appliances = new ArrayList<ApplianceSpec>();
+    for (int i = 0; i < items.size(); i++) {
+      String path =
+          block.path(Vocabulary.APPLIANCES).concat("[").concat(Integer.toString(i)).concat("]");
+      Block one =
+          equipment.over(
+              Vocabulary.APPLIANCE,
+              items.get(i),
+              block.file(Vocabulary.APPLIANCES),
+              path,
+              "appliance");
+      if (one != null) {
+        appliances.add(appliance(one, block.file(Vocabulary.APPLIANCES)));
+      }
+    }
+    LogSpec log = null;
+    Block logBlock = block.block(Vocabulary.LOAD_LOG);
+    if (logBlock != null) {
+      log =
+          new LogSpec(
+              paths.resolved(logBlock, Vocabulary.LOG_FILE),
+              logBlock.measure(Vocabulary.LOG_FACTOR));
+    }
+    if (items.isEmpty() && log == null && !block.has(Vocabulary.APPLIANCES)) {
+      block
+          .border()
+          .fault(
+              block.place(),
+              "neither \"appliances\" nor \"log\" in loads",
+              "must hold one of them, or both",
+              "Write \"appliances: []\" for a house that asks for nothing.");
+    }
+    return new LoadPlan(appliances, log, block.measure(Vocabulary.DAILY_VARIATION));
+  }
+
+  ApplianceSpec appliance(Block block, String scenarioFile) {
+    double powerW = block.measure(Vocabulary.POWER);
+    Double surgeW = block.optional(Vocabulary.SURGE);
+    if (surgeW != null && surgeW < powerW) {
+      block
+          .border()
+          .fault(
+              block.place(Vocabulary.SURGE),
+              "surge below power",
+              "must be the power of the motor's start, at least that of its run",
+              "Leave it out if there is no motor.");
+    }
+    return new ApplianceSpec(
+        block.text(Vocabulary.APPLIANCE_NAME),
+        block.whole(Vocabulary.QUANTITY),
+        powerW,
+        block.measure(Vocabulary.STANDBY),
+        surgeW,
+        block.measure(Vocabulary.DUTY),
+        hours(block),
+        days(block),
+        season(block, months(block), scenarioFile),
+        block.word(Vocabulary.PRIORITY, Priority.values()),
+        block.word(Vocabulary.EVIDENCE, Evidence.values()),
+        block.word(Vocabulary.SUPPLY, Vocabulary.Supply.values()) == Vocabulary.Supply.DC,
+        block.flag(Vocabulary.MEDICAL));
+  }
+
+  private static List<HourSpan> hours(Block block) {
+    Key key = Vocabulary.HOURS;
+    String text = words(block, key);
+    if (text == null) {
+      if (!block.has(key)) {
+        block.border().assume(block.path(key), key.usual, key.why);
+      }
+      return ALL_DAY;
+    }
+    List<HourSpan> spans = LoadWords.hours(text);
+    if (spans == null) {
+      refuse(
+          block,
+          key,
+          text,
+          "must be spans of the day such as 07:00-09:00",
+          "From 00:00 to 24:00, in quotes or [ ] if there are several.");
+      return ALL_DAY;
+    }
+    if (LoadWords.overlap(spans)) {
+      refuse(block, key, text, "must be spans that do not overlap", "Join the two.");
+    }
+    return spans;
+  }
+
+  private static Set<DayOfWeek> days(Block block) {
+    Key key = Vocabulary.DAYS;
+    String text = words(block, key);
+    Set<DayOfWeek> days = text == null ? EnumSet.allOf(DayOfWeek.class) : LoadWords.days(text);
+    if (days == null) {
+      refuse(
+          block,
+          key,
+          text == null ? "" : text,
+          "must be days such as Mon-Fri or Sat, Sun",
+          "English days, three letters are enough.");
+      return EnumSet.allOf(DayOfWeek.class);
+    }
+    return days;
+  }
+
+  private static Monthly months(Block block) {
+    Key key = Vocabulary.MONTHS;
+    if (block.node(key) instanceof SequenceNode list && isFactors(list)) {
+      return factors(block, key, list);
+    }
+    String text = words(block, key);
+    Monthly months = text == null ? Monthly.constant(1.0) : LoadWords.months(text);
+    if (months == null) {
+      refuse(
+          block,
+          key,
+          text == null ? "" : text,
+          "must be months such as Nov-Feb, or twelve factors",
+          "English months, three letters are enough.");
+      return Monthly.constant(1.0);
+    }
+    return months;
+  }
+
+  /** What the library says of months is said of the north. */
+  private Monthly season(Block block, Monthly months, String scenarioFile) {
+    Key key = Vocabulary.MONTHS;
+    if (isNorthern || !block.has(key) || block.file(key).equals(scenarioFile)) {
+      return months;
+    }
+    var shifted = new double[12];
+    for (int month = 1; month <= 12; month++) {
+      shifted[month - 1] = months.in((month + 5) % 12 + 1);
+    }
+    Monthly southern = Monthly.of(shifted);
+    if (!southern.equals(months)) {
+      block
+          .border()
+          .assume(
+              block.path(key),
+              "the library's, moved by six months",
+              "the library writes the months of the north");
+    }
+    return southern;
+  }
+
+  private static boolean isFactors(SequenceNode list) {
+    return !list.getValue().isEmpty()
+        && list.getValue().get(0) instanceof ScalarNode first
+        && !first.getValue().isEmpty()
+        && !Character.isLetter(first.getValue().charAt(0));
+  }
+
+  private static Monthly factors(Block block, Key key, SequenceNode list) {
+    if (list.getValue().size() != 12) {
+      block
+          .border()
+          .fault(
+              block.place(key),
+              key.name + ": found a list of " + list.getValue().size(),
+              "must be months such as Nov-Feb, or twelve factors",
+              "January first.");
+      return Monthly.constant(1.0);
+    }
+    var factors = new double[12];
+    for (int i = 0; i < 12; i++) {
+      factors[i] =
+          block.scalarMeasure(
+              Vocabulary.MONTH_FACTOR, list.getValue().get(i), block.file(key), Double.NaN);
+    }
+    return Monthly.of(factors);
+  }
+
+  /** One value, or the values of a list with commas between; null if it is left out or no word. */
+  private static @Nullable String words(Block block, Key key) {
+    Node node = block.node(key);
+    if (node == null) {
+      return null;
+    }
+    if (node instanceof SequenceNode list && !list.getValue().isEmpty()) {
+      var parts = new ArrayList<String>();
+      for (Node item : list.getValue()) {
+        String part = block.scalar(key, item, block.file(key));
+        if (part == null) {
+          return null;
+        }
+        parts.add(part);
+      }
+      return String.join(", ", parts);
+    }
+    return block.scalar(key, node, block.file(key));
+  }
+
+  private static void refuse(Block block, Key key, String text, String expected, String mend) {
+    block.border().fault(block.place(key), Border.found(key.name, text), expected, mend);
+  }
+}

@@ -1,0 +1,299 @@
+package greyspell.scenario;
+
+import greyspell.array.ArraySpec;
+import greyspell.array.ControllerSpec;
+import greyspell.array.ModuleChoices;
+import greyspell.array.ModuleSpec;
+import greyspell.load.LoadPlan;
+import greyspell.power.InverterSpec;
+import greyspell.quantity.BadInput;
+import greyspell.quantity.Dimension;
+import greyspell.quantity.Place;
+import greyspell.quantity.Quantity;
+import greyspell.sky.Site;
+import greyspell.sky.SkyChoices;
+import greyspell.storage.BankSpec;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.nodes.Node;
+
+/**
+ * Reads a scenario file. Either everything in it is understood, or one {@link BadInput} names every
+ * fault with its line and column.
+ */
+public final class ScenarioReader {
+  private static final List<Dimension> SHARE = List.of(Dimension.SHARE);
+  private static final double ROUND_TURN_DEG = 360.0;
+
+  private final Border border;
+  private final EquipmentBinder equipment;
+  private final FilePaths paths;
+  private final String file;
+
+  private ScenarioReader(Path file, Library library) {
+    this.file = file.toString();
+    this.border = new Border();
+    this.equipment = new EquipmentBinder(library, border);
+    this.paths = new FilePaths(file);
+  }
+
+  /** With the equipment library that stands beside or above the file, or beside the program. */
+  public static Scenario read(Path file) {
+    return new ScenarioReader(file, new Library(Library.find(file, programFolder())))
+        .scenario(file);
+  }
+
+  /**
+   * With this equipment library.
+   *
+   * @param libraryFolder holds {@code modules.yaml} and its like; null to look for it as {@link
+   *     #read(Path)} does
+   */
+  public static Scenario read(Path file, @Nullable Path libraryFolder) {
+    if (libraryFolder == null) {
+      return read(file);
+    }
+    if (!Files.isDirectory(libraryFolder)) {
+      throw BadInput.of(
+          Place.of(libraryFolder.toString()),
+          "no such folder",
+          "must be the folder of the equipment library",
+          "It holds modules.yaml, batteries.yaml and so on.");
+    }
+    return new ScenarioReader(file, new Library(libraryFolder)).scenario(file);
+  }
+
+  /** Where the program stands, null if it cannot be told. */
+  static @Nullable Path programFolder() {
+    CodeSource source = ScenarioReader.class.getProtectionDomain().getCodeSource();
+    if (source == null) {
+      return null;
+    }
+    try {
+      return Path.of(source.getLocation().toURI()).getParent();
+    } catch (URISyntaxException | IllegalArgumentException e) {
+      return null;
+    }
+  }
+
+  private Scenario scenario(Path path) {
+    Block home = new Block(Vocabulary.SCENARIO, YamlFile.read(path, file), file, "", border, null);
+    Scenario scenario = scenario(home);
+    border.throwIfAny(file);
+    return scenario;
+  }
+
+  private Scenario scenario(Block home) {
+    String name = home.text(Vocabulary.HOME);
+    String note = home.text(Vocabulary.HOME_NOTE);
+    Block siteBlock = home.block(Vocabulary.HOME_SITE);
+    Site site = siteBlock == null ? null : SiteBinder.site(name, siteBlock);
+    Scenario.WeatherChoice weather = weather(home);
+    SkyChoices sky = sky(home);
+    List<ArraySpec> arrays = arrays(home);
+    Block inverterBlock = equipment.find(home, Vocabulary.HOME_INVERTER);
+    InverterSpec inverter = inverterBlock == null ? null : equipment.inverter(inverterBlock);
+    ControllerSpec controller = controller(home, inverterBlock);
+    BankSpec bank = bank(home);
+    Block loads = home.block(Vocabulary.HOME_LOADS);
+    LoadPlan load =
+        loads == null
+            ? null
+            : new LoadBinder(equipment, paths, site == null || site.isNorthern()).plan(loads);
+    Double start = start(home);
+    Scenario.Costs costs = costs(home);
+    int seed = home.whole(Vocabulary.SEED);
+    if (site != null && site.recordLowC() != null && site.recordHighC() != null) {
+      refuseRecords(siteBlock, site.recordLowC(), site.recordHighC());
+    }
+    if (site == null || inverter == null || bank == null || load == null || !border.isClean()) {
+      border.throwIfAny(file);
+      throw new IllegalStateException("a part is missing, yet no fault was noted: " + file);
+    }
+    new Plausibility(border).judge(site, arrays, controller, bank, inverter, load);
+    if (inverterBlock != null) {
+      new Plausibility(border)
+          .judgeInput(
+              bank,
+              inverterBlock.optional(Vocabulary.LOWEST_INPUT_VOLTAGE),
+              inverterBlock.optional(Vocabulary.HIGHEST_INPUT_VOLTAGE));
+    }
+    return new Scenario(
+        file,
+        name,
+        note,
+        site,
+        weather,
+        sky,
+        List.copyOf(arrays),
+        controller,
+        bank,
+        inverter,
+        load,
+        start,
+        costs,
+        seed,
+        List.copyOf(border.assumptions()),
+        List.copyOf(border.cautions()));
+  }
+
+  private void refuseRecords(@Nullable Block block, double lowC, double highC) {
+    if (block != null && lowC >= highC) {
+      border.fault(
+          block.place(Vocabulary.RECORD_LOW),
+          "record_low above record_high",
+          "the coldest must lie below the hottest",
+          "Are the two swapped?");
+    }
+  }
+
+  private Scenario.WeatherChoice weather(Block home) {
+    Block block = home.block(Vocabulary.HOME_WEATHER);
+    if (block == null) {
+      return new Scenario.WeatherChoice("", "");
+    }
+    String resolved = paths.resolved(block, Vocabulary.WEATHER_FILE);
+    return new Scenario.WeatherChoice(
+        block.has(Vocabulary.WEATHER_FILE) ? block.text(Vocabulary.WEATHER_FILE) : "", resolved);
+  }
+
+  private SkyChoices sky(Block home) {
+    Block block = home.block(Vocabulary.HOME_SKY);
+    if (block == null) {
+      block = nothing(home, Vocabulary.SKY, Vocabulary.HOME_SKY);
+    }
+    return SiteBinder.sky(block);
+  }
+
+  /** A block that was left out whole: every default of it is used. */
+  private Block nothing(Block home, Shape shape, Key key) {
+    return Block.empty(shape, file, home.path(key), border);
+  }
+
+  private List<ArraySpec> arrays(Block home) {
+    var arrays = new ArrayList<ArraySpec>();
+    List<Node> items = home.list(Vocabulary.ARRAYS);
+    for (int i = 0; i < items.size(); i++) {
+      String path = "arrays[".concat(Integer.toString(i)).concat("]");
+      arrays.add(array(new Block(Vocabulary.ARRAY, items.get(i), file, path, border, null)));
+    }
+    return arrays;
+  }
+
+  private ArraySpec array(Block block) {
+    Block moduleBlock = equipment.find(block, Vocabulary.ARRAY_MODULE);
+    ModuleSpec module =
+        moduleBlock == null ? NO_MODULE : sound(EquipmentBinder.module(moduleBlock), moduleBlock);
+    return new ArraySpec(
+        block.text(Vocabulary.ARRAY_NAME),
+        block.measure(Vocabulary.TILT),
+        SiteBinder.azimuth(block, Vocabulary.AZIMUTH) % ROUND_TURN_DEG,
+        module,
+        block.whole(Vocabulary.IN_SERIES),
+        block.whole(Vocabulary.IN_PARALLEL),
+        block.monthly(Vocabulary.SOILING),
+        block.monthly(Vocabulary.SHADE),
+        block.measure(Vocabulary.MISMATCH),
+        block.measure(Vocabulary.WIRING_LOSS),
+        block.measure(Vocabulary.AGEING),
+        new ModuleChoices(
+            block.word(Vocabulary.CELL_HEAT, ModuleChoices.CellHeat.values()),
+            block.word(Vocabulary.POWER_CURVE, ModuleChoices.PowerCurve.values()),
+            block.measure(Vocabulary.HEAT_LOSS),
+            block.measure(Vocabulary.WIND_HEAT_LOSS)));
+  }
+
+  private static final ModuleSpec NO_MODULE =
+      new ModuleSpec("", 1.0, 1.0, 1.0, 1.0, 1.0, 0.0, 0.0, 0.0, 45.0, 1, null, null);
+
+  /** The working point of a module lies below its two ends. */
+  private ModuleSpec sound(ModuleSpec module, Block block) {
+    if (module.maxPowerV() >= module.openCircuitV()) {
+      border.fault(
+          block.place(Vocabulary.MAX_POWER_VOLTAGE),
+          "max_power_voltage not below open_circuit_voltage",
+          "the voltage at rated power is always the smaller one",
+          "Are the two swapped?");
+    }
+    if (module.maxPowerA() >= module.shortCircuitA()) {
+      border.fault(
+          block.place(Vocabulary.MAX_POWER_CURRENT),
+          "max_power_current not below short_circuit_current",
+          "the current at rated power is always the smaller one",
+          "Are the two swapped?");
+    }
+    return module;
+  }
+
+  private ControllerSpec controller(Block home, @Nullable Block inverterBlock) {
+    if (home.has(Vocabulary.HOME_CONTROLLER)) {
+      Block block = equipment.find(home, Vocabulary.HOME_CONTROLLER);
+      return block == null ? equipment.unlimitedController() : equipment.controller(block);
+    }
+    if (inverterBlock != null && inverterBlock.has(Vocabulary.BUILT_IN_CONTROLLER)) {
+      Block block = equipment.find(inverterBlock, Vocabulary.BUILT_IN_CONTROLLER);
+      if (block != null) {
+        return EquipmentBinder.times(
+            equipment.controller(block), inverterBlock.whole(Vocabulary.COUNT));
+      }
+    }
+    return equipment.unlimitedController();
+  }
+
+  private @Nullable BankSpec bank(Block home) {
+    Block block = home.block(Vocabulary.HOME_BANK);
+    if (block == null) {
+      if (home.has(Vocabulary.RESERVE)) {
+        home.measure(Vocabulary.RESERVE);
+      }
+      return null;
+    }
+    return equipment.bank(block, equipment.find(block, Vocabulary.BANK_BATTERY), home);
+  }
+
+  /** Null for a start from the steady state. */
+  private @Nullable Double start(Block home) {
+    Key key = Vocabulary.START;
+    Node node = home.node(key);
+    if (node == null) {
+      border.assume(key.name, key.usual, key.why);
+      return null;
+    }
+    String text = home.scalar(key, node, file);
+    if (text == null || text.strip().equals(key.usual)) {
+      return null;
+    }
+    try {
+      double share = Quantity.parse(text, SHARE).inside();
+      if (share >= key.low && share <= key.high) {
+        return share;
+      }
+      border.fault(
+          home.place(key), Border.found(key.name, text), "must be 0 to 100 %, or steady", "");
+    } catch (Quantity.NotUnderstood e) {
+      border.fault(
+          home.place(key),
+          Border.found(key.name, text),
+          "must be steady, or a share such as 80 %",
+          e.mend());
+    }
+    return null;
+  }
+
+  private static Scenario.Costs costs(Block home) {
+    Block block = home.block(Vocabulary.HOME_COSTS);
+    return block == null
+        ? Scenario.Costs.NONE
+        : new Scenario.Costs(
+            block.text(Vocabulary.CURRENCY),
+            block.optional(Vocabulary.PER_MODULE),
+            block.optional(Vocabulary.PER_PACK),
+            block.optional(Vocabulary.FUEL_PER_LITRE),
+            block.optional(Vocabulary.YEARLY));
+  }
+}
