@@ -1,8 +1,8 @@
 package greyspell.chart;
 
 /**
- * Where a picture is drawn: as SVG text or as a bitmap. Lengths in picture units, origin top left, y
- * downward; colours are 0xRRGGBB. Everything is opaque, so that both backends and paper agree.
+ * Where a picture is drawn: as SVG text or as a bitmap. Lengths in picture units, origin top left,
+ * y downward; colours are 0xRRGGBB. Everything is opaque, so that both backends and paper agree.
  */
 interface Canvas {
   /** Where a text's anchor point lies. */
@@ -62,7 +62,8 @@ interface Canvas {
     var ends = new double[4 * (most + 5)];
     int n = 0;
     for (double c = spacing * 0.5; c < width + height; c += spacing) {
-      // the line u + v = c cut to the rectangle, u to the right, v upward from the lower left corner
+      // the line u + v = c cut to the rectangle, u to the right, v upward from the lower left
+      // corner
       double u1 = Math.max(0.0, c - height);
       double u2 = Math.min(width, c);
       double v1 = c - u1;

@@ -1,6 +1,5 @@
 package greyspell.chart;
 
-import greyspell.balance.LedgerColumn;
 import greyspell.calendar.HourCalendar;
 import greyspell.chart.Canvas.Anchor;
 import greyspell.study.StudyResult;
@@ -71,9 +70,7 @@ final class FortnightPicture extends Picture {
                 + Say.kwh(fortnight.unmetWh())
                 + " went unserved in "
                 + Say.hours(fortnight.unmetHours())
-            : books
-                + "; the bank carried it down to "
-                + Say.percent(lowest / ledger.windowWh());
+            : books + "; the bank carried it down to " + Say.percent(lowest / ledger.windowWh());
     boolean hasShortage = ledger.forcing().hours() > 0 && fortnight.unmetHours() > 0;
     String note =
         (hasShortage
@@ -211,8 +208,7 @@ final class FortnightPicture extends Picture {
       double at = bottom - tall * p / 100.0;
       canvas.line(
           LEFT, at, Look.WIDTH - Look.MARGIN, at, p == 0 ? Look.AXIS : Look.GRID, 1.0, p == 100);
-      canvas.text(
-          LEFT - 7.0, at + 4.0, p + " %", Look.TICK, false, Look.FAINT_INK, Anchor.END);
+      canvas.text(LEFT - 7.0, at + 4.0, p + " %", Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }
     canvas.text(
         LEFT,
@@ -262,7 +258,6 @@ final class FortnightPicture extends Picture {
       }
     }
     canvas.segments(ends, n / 4, 0xC3CCD2, 0.7);
-    canvas.line(
-        LEFT, flowsBottom, Look.WIDTH - Look.MARGIN, flowsBottom, Look.AXIS, 1.0, false);
+    canvas.line(LEFT, flowsBottom, Look.WIDTH - Look.MARGIN, flowsBottom, Look.AXIS, 1.0, false);
   }
 }

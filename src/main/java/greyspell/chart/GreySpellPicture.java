@@ -28,7 +28,7 @@ final class GreySpellPicture extends Picture {
   static GreySpellPicture of(StudyResult result) {
     var spells = result.outcome().greySpells();
     HourCalendar calendar = result.ledger().forcing().calendar();
-    double usableWh = result.outcome().usableBankWh();
+    double usableWh = givesWh(result);
     int beat = beat(spells);
     int under = 0;
     for (GreySpell s : spells) {
@@ -41,7 +41,9 @@ final class GreySpellPicture extends Picture {
       GreySpell worst = spells.get(0);
       title =
           (spells.size() == 1
-                  ? beat == 1 ? "The one grey spell beat the bank" : "The bank carried the one grey spell"
+                  ? beat == 1
+                      ? "The one grey spell beat the bank"
+                      : "The bank carried the one grey spell"
                   : beat == 0
                       ? "The bank carried all " + spells.size() + " grey spells"
                       : beat + " of " + spells.size() + " grey spells beat the bank")
@@ -60,6 +62,11 @@ final class GreySpellPicture extends Picture {
                     + " other than its size was met."
                 : "");
     return new GreySpellPicture(title, note, describe(spells, calendar), result, usableWh);
+  }
+
+  /** On the bus, as the spells are counted. */
+  static double givesWh(StudyResult result) {
+    return result.outcome().usableBankWh() * result.scenario().bank().dischargeEfficiency();
   }
 
   static int beat(List<GreySpell> spells) {
@@ -153,8 +160,7 @@ final class GreySpellPicture extends Picture {
       canvas.text(
           x, bottom + 17.0, Integer.toString(d), Look.TICK, false, Look.FAINT_INK, Anchor.MIDDLE);
     }
-    canvas.text(
-        right, bottom + 33.0, "days long", Look.LABEL, false, Look.FAINT_INK, Anchor.END);
+    canvas.text(right, bottom + 33.0, "days long", Look.LABEL, false, Look.FAINT_INK, Anchor.END);
     canvas.text(
         Look.MARGIN, plotTop - 10.0, "kWh short", Look.TICK, false, Look.FAINT_INK, Anchor.START);
   }
@@ -165,8 +171,7 @@ final class GreySpellPicture extends Picture {
     for (double x = right - wide - 4.0; x > LEFT; x -= 20.0) {
       for (double y : new double[] {lineY - 18.0, lineY + 4.0}) {
         if (placer.takeIfFree(new Box(x, y, x + wide, y + 14.0))) {
-          canvas.text(
-              x, y + 11.0, words, Look.LABEL, true, Look.CHARGE_EDGE, Anchor.START);
+          canvas.text(x, y + 11.0, words, Look.LABEL, true, Look.CHARGE_EDGE, Anchor.START);
           return;
         }
       }
@@ -183,8 +188,7 @@ final class GreySpellPicture extends Picture {
       double wide = TextWidth.of(words, Look.LABEL, false);
       var box = placer.place(dotX(s, perDay), bottom - s.shortWh() * perWh, 8.0, wide, 14.0);
       if (box != null) {
-        canvas.text(
-            box.left(), box.top() + 11.0, words, Look.LABEL, false, Look.INK, Anchor.START);
+        canvas.text(box.left(), box.top() + 11.0, words, Look.LABEL, false, Look.INK, Anchor.START);
       }
     }
   }

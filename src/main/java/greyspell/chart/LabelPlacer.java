@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Finds room for labels beside their points so that none covers a point, a line or another label. */
+/**
+ * Finds room for labels beside their points so that none covers a point, a line or another label.
+ */
 final class LabelPlacer {
   /** A rectangle that is taken. */
   record Box(double left, double top, double right, double bottom) {
@@ -44,8 +46,7 @@ final class LabelPlacer {
   }
 
   /** The label's box, now taken, or null if no place around the point is free. */
-  @Nullable Box place(
-      double x, double y, double gap, double width, double height) {
+  @Nullable Box place(double x, double y, double gap, double width, double height) {
     for (double[] way : WAYS) {
       double centreX = x + way[0] * (gap + width * 0.5);
       double centreY = y + way[1] * (gap + height * 0.5);

@@ -24,14 +24,15 @@ final class Look {
 
   static final double WIDTH = 760.0;
   static final double MARGIN = 14.0;
-  static final double TITLE = 16.0;
+  static final double TITLE = 15.0;
   static final double SUBTITLE = 12.0;
   static final double LABEL = 12.0;
   static final double TICK = 11.0;
 
   /** Steps of charge from empty (dark) to full (pale). */
   private static final int[] CHARGE_RAMP = {
-    0x35627C, 0x467590, 0x5B89A2, 0x749DB3, 0x90B1C2, 0xADC5CF, 0xC7D6D9, 0xDCE3DE, 0xEDECE0, 0xF8F4E3
+    0x35627C, 0x467590, 0x5B89A2, 0x749DB3, 0x90B1C2, 0xADC5CF, 0xC7D6D9, 0xDCE3DE, 0xEDECE0,
+    0xF8F4E3
   };
 
   private Look() {}
@@ -41,7 +42,9 @@ final class Look {
     return CHARGE_RAMP.clone();
   }
 
-  /** A round step (1, 2 or 5 times a power of ten) that divides 0 to {@code most} in 3 to 6 parts. */
+  /**
+   * A round step (1, 2 or 5 times a power of ten) that divides 0 to {@code most} in 3 to 6 parts.
+   */
   static double step(double most) {
     double raw = Math.max(most, 1e-9) / 4.0;
     double power = Math.pow(10.0, Math.floor(Math.log10(raw)));

@@ -16,14 +16,13 @@ final class MonthBooksPicture extends Picture {
 
   private MonthBooksPicture(
       String title, String note, String description, List<MonthSums.Month> months) {
-    super("months", title, note, description, 330.0);
+    super("months", title, note, description, 344.0);
     this.months = months;
     mostWh = mostShownWh(months);
   }
 
   static MonthBooksPicture of(StudyResult result) {
-    var months =
-        MonthSums.of(result.ledger(), result.scenario().site().isNorthern());
+    var months = MonthSums.of(result.ledger(), result.scenario().site().isNorthern());
     HourCalendar calendar = result.ledger().forcing().calendar();
     String average =
         calendar.years() > 1
@@ -83,7 +82,8 @@ final class MonthBooksPicture extends Picture {
   }
 
   private static String describe(List<MonthSums.Month> months) {
-    var text = new StringBuilder("Kilowatt-hours a day, month: sun used, sun left, need, not served.");
+    var text =
+        new StringBuilder("Kilowatt-hours a day, month: sun used, sun left, need, not served.");
     for (var m : months) {
       text.append(' ')
           .append(Say.month(m.month()))
@@ -114,11 +114,11 @@ final class MonthBooksPicture extends Picture {
   void plot(Canvas canvas, double top, double height) {
     double right = Look.WIDTH - Look.MARGIN;
     double bottom = top + height - 34.0;
-    double barsTop = top + 50.0;
+    double barsTop = top + 64.0;
     double perWh = (bottom - barsTop) / mostWh;
     key(canvas, top + 8.0);
     canvas.text(
-        Look.MARGIN, barsTop - 10.0, "kWh a day", Look.TICK, false, Look.FAINT_INK, Anchor.START);
+        Look.MARGIN, barsTop - 22.0, "kWh a day", Look.TICK, false, Look.FAINT_INK, Anchor.START);
     double stepKwh = Look.step(mostWh / 1000.0);
     for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
       double y = bottom - kwh * 1000.0 * perWh;
@@ -200,7 +200,7 @@ final class MonthBooksPicture extends Picture {
     canvas.text(
         x + bar * 0.5,
         y - shown - 5.0,
-        Say.kwhNumber(m.unmetWh()),
+        m.unmetWh() < 50.0 ? "<0.1" : Say.kwhCell(m.unmetWh()),
         Look.TICK,
         true,
         Look.UNMET,

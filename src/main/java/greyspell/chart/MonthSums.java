@@ -15,7 +15,7 @@ public final class MonthSums {
    * One calendar month, all Wh a day.
    *
    * @param usedWh solar energy put on the bus
-   * @param curtailedWh solar energy that was there and could not be taken
+   * @param curtailedWh solar energy that the controller could have put on the bus besides
    * @param servedWh of what the house asked for
    * @param unmetWh asked for and not served
    * @param standingWh always-on draw of the system itself
@@ -51,9 +51,7 @@ public final class MonthSums {
     var hours = new int[13];
     double[][] columns = {
       LedgerColumn.SOLAR_USED.of(ledger),
-      LedgerColumn.CURTAILED_FULL.of(ledger),
-      LedgerColumn.CURTAILED_RATE.of(ledger),
-      LedgerColumn.CURTAILED_COLD.of(ledger),
+      ledger.forcing().solarBusWh(),
       LedgerColumn.SERVED.of(ledger),
       LedgerColumn.STANDING.of(ledger),
       LedgerColumn.INVERTER_LOSS.of(ledger),
@@ -64,11 +62,11 @@ public final class MonthSums {
     for (int h = 0; h < ledger.hours(); h++) {
       int m = calendar.month(h);
       used[m] += columns[0][h];
-      curtailed[m] += columns[1][h] + columns[2][h] + columns[3][h];
-      served[m] += columns[4][h];
+      curtailed[m] += columns[1][h] - columns[0][h];
+      served[m] += columns[2][h];
       unmet[m] += ledger.unmetWh(h);
-      standing[m] += columns[5][h];
-      losses[m] += columns[6][h] + columns[7][h] + columns[8][h] + columns[9][h];
+      standing[m] += columns[3][h];
+      losses[m] += columns[4][h] + columns[5][h] + columns[6][h] + columns[7][h];
       hours[m]++;
     }
     var months = new ArrayList<Month>();

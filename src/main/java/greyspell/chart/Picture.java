@@ -47,7 +47,7 @@ public abstract class Picture {
   }
 
   private double top() {
-    return Look.MARGIN + 21.0 * titleLines().size() + 16.0 * noteLines().size() + 6.0;
+    return Look.MARGIN + 21.0 * titleLines().size() + 16.0 * noteLines().size() + 12.0;
   }
 
   final double height() {
@@ -58,10 +58,10 @@ public abstract class Picture {
     canvas.rect(0, 0, Look.WIDTH, height(), Look.PAPER);
     double y = Look.MARGIN;
     for (String line : titleLines()) {
-      canvas.text(
-          Look.MARGIN, y + 13.0, line, Look.TITLE, true, Look.INK, Canvas.Anchor.START);
+      canvas.text(Look.MARGIN, y + 13.0, line, Look.TITLE, true, Look.INK, Canvas.Anchor.START);
       y += 21.0;
     }
+    y += 4.0;
     for (String line : noteLines()) {
       canvas.text(
           Look.MARGIN, y + 10.0, line, Look.SUBTITLE, false, Look.FAINT_INK, Canvas.Anchor.START);

@@ -45,7 +45,9 @@ public final class Pictures {
           cause);
     }
 
-    /** Java reports missing fonts as an Error of several kinds; any other Error goes on as it is. */
+    /**
+     * Java reports missing fonts as an Error of several kinds; any other Error goes on as it is.
+     */
     static NoFonts explain(Error error) {
       for (Throwable t = error; t != null; t = t.getCause()) {
         String said = String.valueOf(t.getMessage());

@@ -6,9 +6,9 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
 /**
- * Writes a bitmap as PNG (ISO/IEC 15948). Its own few lines because the JDK's writer takes longer to
- * start than all pictures take to draw. Every row is stored as its difference from the row above,
- * which suits flat pictures.
+ * Writes a bitmap as PNG (ISO/IEC 15948). Its own few lines because the JDK's writer takes longer
+ * to start than all pictures take to draw. Every row is stored as its difference from the row
+ * above, which suits flat pictures.
  */
 final class Png {
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};

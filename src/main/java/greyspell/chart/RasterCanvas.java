@@ -33,8 +33,7 @@ final class RasterCanvas implements Canvas {
     var image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     var graphics = image.createGraphics();
     try {
-      graphics.setRenderingHint(
-          RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+      graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       graphics.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       graphics.setRenderingHint(

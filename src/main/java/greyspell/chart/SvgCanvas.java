@@ -109,7 +109,9 @@ final class SvgCanvas implements Canvas {
     out.append('>').append(escape(words)).append("</text>\n");
   }
 
-  /** One path a shade: a run of equal cells is a thick line; the commonest shade is one rectangle. */
+  /**
+   * One path a shade: a run of equal cells is a thick line; the commonest shade is one rectangle.
+   */
   @Override
   public void cells(
       double x,

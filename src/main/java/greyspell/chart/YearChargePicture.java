@@ -100,7 +100,9 @@ final class YearChargePicture extends Picture {
         int step = (int) (charge[hour] / windowWh * 10.0);
         shade[(23 - h) * days + day] =
             (byte)
-                (result.ledger().unmetWh(hour) > 0.0 ? UNMET_SHADE : Math.max(0, Math.min(9, step)));
+                (result.ledger().unmetWh(hour) > 0.0
+                    ? UNMET_SHADE
+                    : Math.max(0, Math.min(9, step)));
       }
     }
     return shade;
@@ -154,8 +156,7 @@ final class YearChargePicture extends Picture {
     for (int h = 0; h <= 24; h += 6) {
       double y = gridTop + tall - h * ROWS_TALL;
       canvas.line(LEFT - 4.0, y, LEFT, y, Look.AXIS, 1.0, false);
-      canvas.text(
-          LEFT - 7.0, y + 4.0, h + " h", Look.TICK, false, Look.FAINT_INK, Anchor.END);
+      canvas.text(LEFT - 7.0, y + 4.0, h + " h", Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }
     months(canvas, gridTop + tall, cellWidth, days);
   }
