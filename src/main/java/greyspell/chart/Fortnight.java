@@ -18,6 +18,9 @@ public record Fortnight(int fromDay, int days, double unmetWh, int unmetHours) {
   private static final int DAYS = 14;
   private static final int DAYS_BEFORE = 7;
 
+  /** The share of the unmet energy that is given up to see a full bank being drawn down. */
+  private static final double DRAINING_WORTH = 0.45;
+
   public static Fortnight of(StudyResult result) {
     Ledger ledger = result.ledger();
     int allDays = ledger.hours() / 24;
@@ -31,20 +34,27 @@ public record Fortnight(int fromDay, int days, double unmetWh, int unmetHours) {
       worst = s.unmetWh() > worst.unmetWh() ? s : worst;
     }
     int day = worst.fromHour() / 24;
-    Fortnight best = null;
-    int bestAway = 0;
-    for (int start = day - 10; start <= day - 2; start++) {
-      var tried = at(ledger, Math.max(0, Math.min(allDays - days, start)), days);
-      int away = Math.abs(start - (day - DAYS_BEFORE));
-      // a little less energy is fine if the days before the outage can be seen
-      if (best == null
-          || tried.unmetWh > best.unmetWh * 1.02
-          || (tried.unmetWh > best.unmetWh * 0.98 && away < bestAway)) {
-        best = tried;
-        bestAway = away;
-      }
+    var tried = new Fortnight[DAYS - 2];
+    double mostUnmetWh = 0.0;
+    for (int k = 0; k < tried.length; k++) {
+      int start = day - 1 - k;
+      tried[k] = at(ledger, Math.max(0, Math.min(allDays - days, start)), days);
+      mostUnmetWh = Math.max(mostUnmetWh, tried[k].unmetWh);
     }
-    return best == null ? at(ledger, 0, days) : best;
+    Fortnight best = tried[0];
+    for (Fortnight f : tried) {
+      best = f.score(ledger, mostUnmetWh) > best.score(ledger, mostUnmetWh) ? f : best;
+    }
+    return best;
+  }
+
+  private double score(Ledger ledger, double mostUnmetWh) {
+    return unmetWh + DRAINING_WORTH * mostUnmetWh * startShare(ledger);
+  }
+
+  private double startShare(Ledger ledger) {
+    double before = fromDay == 0 ? ledger.startChargeWh() : ledger.chargeWh()[fromDay * 24 - 1];
+    return ledger.windowWh() > 0.0 ? before / ledger.windowWh() : 0.0;
   }
 
   private static int quietStart(StudyResult result) {

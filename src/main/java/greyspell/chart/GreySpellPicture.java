@@ -111,24 +111,37 @@ final class GreySpellPicture extends Picture {
     double lineY = bottom - usableWh * perWh;
     var placer = new LabelPlacer(new Box(LEFT + 2.0, plotTop - 12.0, right, bottom - 1.0));
     canvas.line(LEFT, lineY, right, lineY, Look.CHARGE_EDGE, 2.0, false);
-    placer.take(new Box(LEFT, lineY - 2.0, right, lineY + 2.0));
+    var dotX = new double[spells.size()];
     for (int k = spells.size() - 1; k >= 0; k--) {
       GreySpell s = spells.get(k);
-      double x = dotX(s, perDay);
       double y = bottom - s.shortWh() * perWh;
-      placer.take(new Box(x - DOT, y - DOT, x + DOT, y + DOT));
+      double x = freeX(placer, LEFT + s.days() * perDay, y, perDay * 0.4);
+      dotX[k] = x;
       if (s.unmetWh() > 0.0) {
         canvas.diamond(x, y, DOT + 0.5, Look.UNMET, Look.PAPER);
       } else {
         canvas.circle(x, y, DOT, 0xDDE5EA, Look.FAINT_INK, 1.1);
       }
     }
+    placer.take(new Box(LEFT, lineY - 2.0, right, lineY + 2.0));
     lineLabel(canvas, placer, lineY, right);
-    labels(canvas, placer, bottom, perDay, perWh);
+    labels(canvas, placer, bottom, dotX, perWh);
   }
 
-  private static double dotX(GreySpell spell, double perDay) {
-    return LEFT + spell.days() * perDay;
+  /** Dots of equal length and depth stand side by side as far as there is room. */
+  private static double freeX(LabelPlacer placer, double x, double y, double mostShift) {
+    for (double shift = 0.0; shift <= mostShift; shift += 2 * DOT + 1.0) {
+      for (int side = 1; side >= -1; side -= 2) {
+        double at = x + side * shift;
+        var box = new Box(at - DOT, y - DOT, at + DOT, y + DOT);
+        if (placer.isFree(box)) {
+          placer.take(box);
+          return at;
+        }
+      }
+    }
+    placer.take(new Box(x - DOT, y - DOT, x + DOT, y + DOT));
+    return x;
   }
 
   private static void axes(
@@ -179,14 +192,14 @@ final class GreySpellPicture extends Picture {
   }
 
   private void labels(
-      Canvas canvas, LabelPlacer placer, double bottom, double perDay, double perWh) {
-    int count = Math.min(MOST_LABELS, spells.size());
-    for (GreySpell s : spells.subList(0, count)) {
+      Canvas canvas, LabelPlacer placer, double bottom, double[] dotX, double perWh) {
+    for (int k = 0; k < Math.min(MOST_LABELS, spells.size()); k++) {
+      GreySpell s = spells.get(k);
       String words =
           Say.shortDateYear(calendar, s.fromDay() * 24)
               + (s.unmetWh() > 0.0 ? ", " + Say.kwh(s.unmetWh()) + " unserved" : "");
       double wide = TextWidth.of(words, Look.LABEL, false);
-      var box = placer.place(dotX(s, perDay), bottom - s.shortWh() * perWh, 8.0, wide, 14.0);
+      var box = placer.place(dotX[k], bottom - s.shortWh() * perWh, 8.0, wide, 14.0);
       if (box != null) {
         canvas.text(box.left(), box.top() + 11.0, words, Look.LABEL, false, Look.INK, Anchor.START);
       }

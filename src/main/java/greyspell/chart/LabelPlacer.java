@@ -38,10 +38,19 @@ final class LabelPlacer {
   }
 
   boolean takeIfFree(Box box) {
-    if (!bounds.holds(box) || taken.stream().anyMatch(box::overlaps)) {
+    if (!bounds.holds(box) || !isFree(box)) {
       return false;
     }
     taken.add(box);
+    return true;
+  }
+
+  boolean isFree(Box box) {
+    for (Box other : taken) {
+      if (box.overlaps(other)) {
+        return false;
+      }
+    }
     return true;
   }
 

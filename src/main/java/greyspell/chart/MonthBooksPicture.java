@@ -58,7 +58,10 @@ final class MonthBooksPicture extends Picture {
             + " a day against a need of "
             + Say.kwh(shown.needWh());
     return worst.unmetWh() > 0.0
-        ? sun + "; " + Say.kwh(worst.unmetWh()) + " a day was not served"
+        ? sun
+            + (worst.sunWh() > worst.needWh() ? "; still " : "; ")
+            + Say.kwh(worst.unmetWh())
+            + " a day was not served"
         : sun + ", and all of it was served";
   }
 

@@ -184,9 +184,17 @@ final class SvgCanvas implements Canvas {
 
   private void points(double[] x, double[] y, int n) {
     for (int k = 0; k < n; k++) {
-      out.append(k == 0 ? 'M' : 'L');
-      add(x[k]).append(' ');
-      add(y[k]);
+      if (k > 0 && y[k] == y[k - 1]) {
+        out.append('H');
+        add(x[k]);
+      } else if (k > 0 && x[k] == x[k - 1]) {
+        out.append('V');
+        add(y[k]);
+      } else {
+        out.append(k == 0 ? 'M' : 'L');
+        add(x[k]).append(' ');
+        add(y[k]);
+      }
     }
   }
 

@@ -35,7 +35,7 @@ final class TextWidth {
     int lineStart = 0;
     int lastBreak = -1;
     for (int i = 0; i <= words.length(); i++) {
-      if (i < words.length() && words.charAt(i) != ' ') {
+      if (i < words.length() && (words.charAt(i) != ' ' || isBeforeUnit(words, i))) {
         continue;
       }
       if (lastBreak >= 0 && of(words.substring(lineStart, i), size, isBold) > mostWidth) {
@@ -46,5 +46,10 @@ final class TextWidth {
     }
     lines.add(words.substring(lineStart));
     return lines;
+  }
+
+  /** A number is not parted from its unit. */
+  private static boolean isBeforeUnit(String words, int space) {
+    return words.startsWith(" kWh", space) || words.startsWith(" %", space);
   }
 }

@@ -60,14 +60,16 @@ final class KeyFigures {
     lines.add(
         new Line(
             "Grey autonomy",
-            "middle "
-                + days(a.greyP50Days(), a)
-                + ", one in ten under "
-                + days(a.greyP10Days(), a)
-                + ", worst "
-                + days(a.greyWorstDays(), a)
-                + " from "
-                + Say.shortDateYear(calendar, a.greyWorstFromDay() * 24)));
+            a.greyWorstDays() >= a.longestD()
+                ? days(a.longestD(), a) + " from every start day"
+                : "middle "
+                    + days(a.greyP50Days(), a)
+                    + ", one in ten under "
+                    + Say.number(a.greyP10Days(), 1)
+                    + ", worst "
+                    + Say.number(a.greyWorstDays(), 1)
+                    + " from "
+                    + Say.shortDateYear(calendar, a.greyWorstFromDay() * 24)));
     lines.add(
         new Line(
             "Lowest charge",

@@ -109,9 +109,9 @@ final class PageMaker {
               + " harder winter come.");
     } else {
       out.add(
-          "In all "
+          "Something was not served in "
               + Say.hours(hours)
-              + " something was not served, "
+              + " in all, "
               + Say.number(dark, 0)
               + " of them between "
               + EVENING
@@ -252,7 +252,7 @@ final class PageMaker {
             "House served",
             "Always on",
             "Losses",
-            "Into (+) or out of (−) store",
+            "Into store (+), out (-)",
             "Not served",
             "Hours not served"),
         rows);
@@ -352,7 +352,12 @@ final class PageMaker {
 
   private String greyAutonomy() {
     Autonomy a = result.outcome().autonomy();
-    return "Started with a full bank at midnight of each day in turn, in the weather that really came: the"
+    if (a.greyWorstDays() >= a.longestD()) {
+      return "In the weather that really came a full bank carried the house for "
+          + KeyFigures.days(a.longestD(), a)
+          + " from every start day (grey autonomy).";
+    }
+    return "Started with a full bank at midnight of each day in turn, in the weather that really came (grey autonomy), the"
         + " middle start was carried for "
         + KeyFigures.days(a.greyP50Days(), a)
         + ", one start in ten for less than "

@@ -12,7 +12,7 @@ import java.util.List;
 public final class Summary {
   private static final int COLUMNS = 100;
   private static final int LINES = 24;
-  private static final int LABEL = 28;
+  private static final int LABEL = 26;
 
   private Summary() {}
 

@@ -45,7 +45,7 @@ import java.util.Set;
 public final class SampleStudy {
   public double latitudeDeg = 51.0;
   public HourCalendar calendar = HourCalendar.of(2021, 3);
-  public double panelsW = 9_000.0;
+  public double panelsW = 6_000.0;
   public double bankWh = 15_000.0;
   public double inverterW = 3_000.0;
   public double maxDischargeW = 6_000.0;
