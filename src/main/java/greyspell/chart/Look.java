@@ -1,0 +1,55 @@
+package greyspell.chart;
+
+/**
+ * Colours, sizes and spacing of all pictures. The colours differ in lightness as well as in hue (so
+ * that they hold for colour-blind readers and on a black-and-white printer), and what matters most
+ * differs in hatch or shape besides.
+ */
+final class Look {
+  static final int PAPER = 0xFFFFFF;
+  static final int INK = 0x1D2A33;
+  static final int FAINT_INK = 0x55636D;
+  static final int AXIS = 0x8A969E;
+  static final int GRID = 0xE1E6E9;
+
+  static final int SUN = 0xE9B23C;
+  static final int SUN_EDGE = 0xA87410;
+  static final int HOUSE = 0x24506F;
+  static final int ALWAYS_ON = 0x7FA9BF;
+  static final int LOSSES = 0xCBD3D8;
+  static final int CHARGE = 0xA9D3C6;
+  static final int CHARGE_EDGE = 0x2F7A68;
+  static final int UNMET = 0xA3210F;
+  static final int UNMET_PALE = 0xF7D9D2;
+
+  static final double WIDTH = 760.0;
+  static final double MARGIN = 14.0;
+  static final double TITLE = 15.0;
+  static final double SUBTITLE = 12.0;
+  static final double LABEL = 12.0;
+  static final double TICK = 11.0;
+
+  /** Steps of charge from empty (dark) to full (pale). */
+  private static final int[] CHARGE_RAMP = {
+    0x35627C, 0x467590, 0x5B89A2, 0x749DB3, 0x90B1C2, 0xADC5CF, 0xC7D6D9, 0xDCE3DE, 0xEDECE0,
+    0xF8F4E3
+  };
+
+  private Look() {}
+
+  /** Shades of a charge in ten steps, empty first. */
+  static int[] chargeRamp() {
+    return CHARGE_RAMP.clone();
+  }
+
+  /**
+   * A round step (1, 2 or 5 times a power of ten) that divides 0 to {@code most} in 3 to 6 parts.
+   */
+  static double step(double most) {
+    double raw = Math.max(most, 1e-9) / 4.0;
+    double power = Math.pow(10.0, Math.floor(Math.log10(raw)));
+    double part = raw / power;
+    double round = part <= 1.3 ? 1.0 : part <= 2.7 ? 2.0 : part <= 6.5 ? 5.0 : 10.0;
+    return round * power;
+  }
+}

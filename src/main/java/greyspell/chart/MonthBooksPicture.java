@@ -1,0 +1,228 @@
+package greyspell.chart;
+
+import greyspell.calendar.HourCalendar;
+import greyspell.chart.Canvas.Anchor;
+import greyspell.outcome.Outcome.MonthBooks;
+import greyspell.study.StudyResult;
+import java.util.List;
+
+/** Sun against need, month by month; what could not be served and what could not be kept. */
+final class MonthBooksPicture extends Picture {
+  private static final double LEFT = 52.0;
+  private static final double MOST_SURPLUS_SHOWN = 1.55;
+
+  private final List<MonthSums.Month> months;
+  private final double mostWh;
+
+  private MonthBooksPicture(
+      String title, String note, String description, List<MonthSums.Month> months) {
+    super("months", title, note, description, 344.0);
+    this.months = months;
+    mostWh = mostShownWh(months);
+  }
+
+  static MonthBooksPicture of(StudyResult result) {
+    var months = MonthSums.of(result.ledger(), result.scenario().site().isNorthern());
+    HourCalendar calendar = result.ledger().forcing().calendar();
+    String average =
+        calendar.years() > 1
+            ? "The average month of "
+                + calendar.years()
+                + " years ("
+                + calendar.firstYear()
+                + " to "
+                + (calendar.firstYear() + calendar.years() - 1)
+                + "), in kWh a day."
+            : "Mean of each month, in kWh a day.";
+    String note =
+        average
+            + " Left bar: sun on the bus, hatched where the bank could not take it. Right bar: what was"
+            + " needed, crossed out in red where it was not served."
+            + worstMonth(result);
+    return new MonthBooksPicture(title(months), note, describe(months), months);
+  }
+
+  private static String title(List<MonthSums.Month> months) {
+    var worst = months.get(0);
+    var dullest = months.get(0);
+    for (var m : months) {
+      worst = m.unmetWh() > worst.unmetWh() ? m : worst;
+      dullest = m.sunWh() / m.needWh() < dullest.sunWh() / dullest.needWh() ? m : dullest;
+    }
+    var shown = worst.unmetWh() > 0.0 ? worst : dullest;
+    String sun =
+        "In "
+            + Say.month(shown.month())
+            + " the panels brought "
+            + Say.kwh(shown.sunWh())
+            + " a day against a need of "
+            + Say.kwh(shown.needWh());
+    return worst.unmetWh() > 0.0
+        ? sun
+            + (worst.sunWh() > worst.needWh() ? "; still " : "; ")
+            + Say.kwh(worst.unmetWh())
+            + " a day was not served"
+        : sun + ", and all of it was served";
+  }
+
+  private static String worstMonth(StudyResult result) {
+    if (result.ledger().forcing().calendar().years() < 2) {
+      return "";
+    }
+    MonthBooks worst = result.outcome().months().get(0);
+    for (MonthBooks m : result.outcome().months()) {
+      worst = m.figures().unmetWh() > worst.figures().unmetWh() ? m : worst;
+    }
+    return worst.figures().unmetWh() > 0.0
+        ? " Worst single month: "
+            + Say.month(worst.month())
+            + " "
+            + worst.year()
+            + ", "
+            + Say.kwh(worst.figures().unmetWh())
+            + " short."
+        : "";
+  }
+
+  private static String describe(List<MonthSums.Month> months) {
+    var text =
+        new StringBuilder("Kilowatt-hours a day, month: sun used, sun left, need, not served.");
+    for (var m : months) {
+      text.append(' ')
+          .append(Say.month(m.month()))
+          .append(": ")
+          .append(Say.kwhCell(m.usedWh()))
+          .append(", ")
+          .append(Say.kwhCell(m.curtailedWh()))
+          .append(", ")
+          .append(Say.kwhCell(m.needWh()))
+          .append(", ")
+          .append(Say.kwhCell(m.unmetWh()))
+          .append('.');
+    }
+    return text.toString();
+  }
+
+  private static double mostShownWh(List<MonthSums.Month> months) {
+    double barWh = 0.0;
+    double allWh = 0.0;
+    for (var m : months) {
+      barWh = Math.max(barWh, Math.max(m.usedWh(), m.needWh()));
+      allWh = Math.max(allWh, m.sunWh());
+    }
+    return Math.max(Math.min(allWh, barWh * MOST_SURPLUS_SHOWN), Math.max(barWh, 1.0)) * 1.06;
+  }
+
+  @Override
+  void plot(Canvas canvas, double top, double height) {
+    double right = Look.WIDTH - Look.MARGIN;
+    double bottom = top + height - 34.0;
+    double barsTop = top + 64.0;
+    double perWh = (bottom - barsTop) / mostWh;
+    key(canvas, top + 8.0);
+    canvas.text(
+        Look.MARGIN, barsTop - 22.0, "kWh a day", Look.TICK, false, Look.FAINT_INK, Anchor.START);
+    double stepKwh = Look.step(mostWh / 1000.0);
+    for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
+      double y = bottom - kwh * 1000.0 * perWh;
+      canvas.line(LEFT, y, right, y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
+      canvas.text(
+          LEFT - 7.0,
+          y + 4.0,
+          Say.number(kwh, stepKwh < 1.0 ? 1 : 0),
+          Look.TICK,
+          false,
+          Look.FAINT_INK,
+          Anchor.END);
+    }
+    double slot = (right - LEFT) / 12.0;
+    double bar = slot * 0.36;
+    for (int k = 0; k < 12; k++) {
+      var m = months.get(k);
+      double x = LEFT + k * slot + slot * 0.12;
+      sunBar(canvas, m, x, bar, barsTop, bottom, perWh);
+      needBar(canvas, m, x + bar + 3.0, bar, bottom, perWh);
+      canvas.text(
+          x + bar + 1.5,
+          bottom + 18.0,
+          Say.shortMonth(m.month()),
+          Look.LABEL,
+          m.unmetWh() > 0.0,
+          m.unmetWh() > 0.0 ? Look.UNMET : Look.INK,
+          Anchor.MIDDLE);
+    }
+  }
+
+  private void sunBar(
+      Canvas canvas,
+      MonthSums.Month m,
+      double x,
+      double bar,
+      double barsTop,
+      double bottom,
+      double perWh) {
+    double usedTop = bottom - m.usedWh() * perWh;
+    canvas.rect(x, usedTop, bar, bottom - usedTop, Look.SUN);
+    double sunTop = bottom - m.sunWh() * perWh;
+    if (sunTop >= barsTop) {
+      canvas.hatch(x, sunTop, bar, usedTop - sunTop, 5.0, Look.SUN_EDGE, false);
+      return;
+    }
+    canvas.hatch(x, barsTop, bar, usedTop - barsTop, 5.0, Look.SUN_EDGE, false);
+    double cut = barsTop + 7.0;
+    double[] xs = {x - 2, x + bar * 0.5, x + bar + 2, x + bar + 2, x + bar * 0.5, x - 2};
+    double[] ys = {cut + 4, cut - 2, cut + 4, cut, cut - 6, cut};
+    canvas.polygon(xs, ys, 6, Look.PAPER);
+    canvas.text(
+        x + bar * 0.5,
+        barsTop - 4.0,
+        Say.number(m.sunWh() / 1000.0, 0),
+        Look.TICK,
+        false,
+        Look.SUN_EDGE,
+        Anchor.MIDDLE);
+  }
+
+  private static void needBar(
+      Canvas canvas, MonthSums.Month m, double x, double bar, double bottom, double perWh) {
+    double y = bottom;
+    double[] parts = {m.standingWh(), m.lossesWh(), m.servedWh()};
+    int[] fills = {Look.ALWAYS_ON, Look.LOSSES, Look.HOUSE};
+    for (int p = 0; p < 3; p++) {
+      double tall = parts[p] * perWh;
+      y -= tall;
+      canvas.rect(x, y, bar, tall, fills[p]);
+    }
+    double gap = m.unmetWh() * perWh;
+    if (gap <= 0.0) {
+      return;
+    }
+    double shown = Math.max(gap, 2.0);
+    canvas.rect(x, y - shown, bar, shown, Look.UNMET_PALE);
+    canvas.hatch(x, y - shown, bar, shown, 4.0, Look.UNMET, true);
+    canvas.text(
+        x + bar * 0.5,
+        y - shown - 5.0,
+        m.unmetWh() < 50.0 ? "<0.1" : Say.kwhCell(m.unmetWh()),
+        Look.TICK,
+        true,
+        Look.UNMET,
+        Anchor.MIDDLE);
+  }
+
+  private static void key(Canvas canvas, double y) {
+    String[] words = {"sun used", "sun left over", "house", "always-on", "losses", "not served"};
+    int[] fills = {Look.SUN, Look.PAPER, Look.HOUSE, Look.ALWAYS_ON, Look.LOSSES, Look.UNMET_PALE};
+    double x = LEFT;
+    for (int k = 0; k < words.length; k++) {
+      canvas.rect(x, y, 18.0, 12.0, fills[k]);
+      if (k == 1) {
+        canvas.hatch(x, y, 18.0, 12.0, 5.0, Look.SUN_EDGE, false);
+      } else if (k == 5) {
+        canvas.hatch(x, y, 18.0, 12.0, 4.0, Look.UNMET, true);
+      }
+      canvas.text(x + 24.0, y + 10.5, words[k], Look.LABEL, false, Look.INK, Anchor.START);
+      x += 24.0 + TextWidth.of(words[k], Look.LABEL, false) + 16.0;
+    }
+  }
+}

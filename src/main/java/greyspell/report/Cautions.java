@@ -1,0 +1,40 @@
+package greyspell.report;
+
+import greyspell.study.StudyResult;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+
+/** What every page must warn of, one a line in {@code cautions.txt}, after the result's own. */
+final class Cautions {
+  private Cautions() {}
+
+  static List<String> all(StudyResult result) {
+    var all = new LinkedHashSet<>(result.cautions());
+    all.addAll(usual());
+    return List.copyOf(all);
+  }
+
+  static List<String> usual() {
+    var lines = new ArrayList<String>();
+    var file = Cautions.class.getResourceAsStream("/greyspell/report/cautions.txt");
+    if (file == null) {
+      throw new IllegalStateException("cautions.txt is not in the program");
+    }
+    try (var reader = new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {
+      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+        if (!line.isBlank()) {
+          lines.add(line.strip());
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return lines;
+  }
+}

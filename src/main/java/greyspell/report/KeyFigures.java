@@ -1,0 +1,110 @@
+package greyspell.report;
+
+import greyspell.calendar.HourCalendar;
+import greyspell.chart.Say;
+import greyspell.outcome.Autonomy;
+import greyspell.outcome.Figures;
+import greyspell.study.StudyResult;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The ten figures that stand under the verdict, on the page and on the terminal. */
+final class KeyFigures {
+  /** One of them. */
+  record Line(String label, String value) {}
+
+  private KeyFigures() {}
+
+  static List<Line> of(StudyResult result) {
+    HourCalendar calendar = Facts.calendar(result);
+    Figures f = result.outcome().total();
+    int years = calendar.years();
+    int dark = Facts.darkMonth(result);
+    double usableWh = result.ledger().windowWh();
+    var lines = new ArrayList<Line>();
+    lines.add(
+        new Line(
+            "The house asks for",
+            Say.kwh(f.loadWh() / f.days())
+                + " a day, in "
+                + Say.month(dark)
+                + " "
+                + Say.kwh(Facts.darkMonthLoadWhPerDay(result))));
+    lines.add(new Line("Always on", alwaysOn(result)));
+    lines.add(
+        new Line(
+            "Not served" + (years > 1 ? ", " + years + " years" : ""),
+            f.unmetHours() == 0
+                ? "0 kWh, 0 hours"
+                : Say.kwh(f.unmetWh())
+                    + ", "
+                    + Say.hours(f.unmetHours())
+                    + ", "
+                    + Say.percent(f.unmetShare())
+                    + " of what was asked"));
+    lines.add(
+        new Line(
+            "Loss-of-load probability",
+            Say.percent(f.lossOfLoadProbabilityHours())
+                + " of hours, "
+                + Say.percent(f.lossOfLoadProbabilityDays())
+                + " of days"));
+    Autonomy a = result.outcome().autonomy();
+    lines.add(
+        new Line(
+            "Dark autonomy, " + Say.month(dark),
+            days(a.darkDays().in(dark), a)
+                + " on a full bank ("
+                + Say.kwh(usableWh)
+                + ") with no sun"));
+    lines.add(
+        new Line(
+            "Grey autonomy",
+            a.greyWorstDays() >= a.longestD()
+                ? days(a.longestD(), a) + " from every start day"
+                : "middle "
+                    + days(a.greyP50Days(), a)
+                    + ", one in ten under "
+                    + Say.number(a.greyP10Days(), 1)
+                    + ", worst "
+                    + Say.number(a.greyWorstDays(), 1)
+                    + " from "
+                    + Say.shortDateYear(calendar, a.greyWorstFromDay() * 24)));
+    lines.add(
+        new Line(
+            "Lowest charge",
+            Say.percent(usableWh > 0.0 ? f.lowestChargeWh() / usableWh : 0.0)
+                + " ("
+                + Say.kwh(f.lowestChargeWh())
+                + " above the reserve), first on "
+                + Say.date(calendar, f.lowestChargeHour())));
+    lines.add(
+        new Line(
+            "Sun left over",
+            Say.percent(f.solarAvailableWh() > 0.0 ? f.curtailedWh() / f.solarAvailableWh() : 0.0)
+                + " of what the panels could give ("
+                + Say.kwh(f.curtailedWh() / years)
+                + " a year)"));
+    lines.add(new Line("Full cycles", Say.number(f.equivalentFullCycles() / years, 0) + " a year"));
+    return lines;
+  }
+
+  /** "142 W = 3.4 kWh a day = 38 % of December's need". */
+  static String alwaysOn(StudyResult result) {
+    var on = Facts.alwaysOn(result);
+    return Say.number(on.meanW(), 0)
+        + " W = "
+        + Say.kwh(on.meanW() * 24.0)
+        + " a day = "
+        + Say.percent(on.needShare())
+        + " of "
+        + Say.month(Facts.darkMonth(result))
+        + "'s need";
+  }
+
+  static String days(double days, Autonomy autonomy) {
+    return days >= autonomy.longestD()
+        ? "over " + Say.number(autonomy.longestD(), 0) + " days"
+        : Say.days(days);
+  }
+}

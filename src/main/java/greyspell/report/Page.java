@@ -1,0 +1,46 @@
+package greyspell.report;
+
+import greyspell.scenario.Scenario.Assumption;
+import java.util.List;
+
+/**
+ * What the page's template fills in, in words ready to print.
+ *
+ * @param pictures SVG text by place on the page: months, fortnight, grey spells, charge; empty if
+ *     the run was asked for none
+ */
+public record Page(
+    String name,
+    String place,
+    String note,
+    boolean isAllServed,
+    String headline,
+    List<String> more,
+    List<Pair> keyFigures,
+    List<String> runningOut,
+    List<String> pictures,
+    String fortnightTitle,
+    Table fortnight,
+    String spellsSentence,
+    Table spells,
+    Table books,
+    String booksNote,
+    String alwaysOn,
+    Table alwaysOnParts,
+    Table winters,
+    Table autonomy,
+    String greyAutonomy,
+    Table losses,
+    List<Pair> inputs,
+    List<Assumption> assumptions,
+    List<String> cautions,
+    List<Pair> words) {
+  /** A word and what belongs to it. */
+  public record Pair(String word, String text) {}
+
+  /** A table; the first column is text, the others are numbers unless {@code isText}. */
+  public record Table(List<String> head, List<Row> rows) {}
+
+  /** A row; a marked one is set apart. */
+  public record Row(List<String> cells, boolean isMarked) {}
+}

@@ -1,0 +1,156 @@
+package greyspell.report;
+
+import greyspell.chart.Picture;
+import greyspell.chart.Pictures;
+import greyspell.chart.Pictures.NoFonts;
+import greyspell.quantity.BadInput;
+import greyspell.study.StudyResult;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/** Writes everything about a run into a folder. Two threads: pictures and pages, books. */
+public final class ReportFiles {
+  public static final String PAGE = "report.html";
+  public static final String LEDGER = "ledger.csv";
+  public static final String MONTHS = "months.csv";
+  public static final String RESULTS = "results.json";
+  public static final String PICTURES = "pictures";
+
+  private final StudyResult result;
+  private final Deliver deliver;
+  private final Consumer<String> progress;
+  private final ConcurrentLinkedQueue<Picture> toPaint = new ConcurrentLinkedQueue<>();
+
+  private ReportFiles(StudyResult result, Deliver deliver, Consumer<String> progress) {
+    this.result = result;
+    this.deliver = deliver;
+    this.progress = progress;
+  }
+
+  /**
+   * Writes all files; either every one is there afterwards, or a {@link BadInput} says why not.
+   *
+   * @param progress told each file's name, from two threads but one at a time
+   * @return the files, the page first
+   */
+  public static List<Path> write(
+      StudyResult result, Path dir, boolean pictures, Consumer<String> progress) {
+    try (var deliver = new Deliver(dir)) {
+      var files = new ReportFiles(result, deliver, progress);
+      files.run(pictures);
+      var written = new ArrayList<>(deliver.done());
+      written.sort((a, b) -> Boolean.compare(b.endsWith(PAGE), a.endsWith(PAGE)));
+      return List.copyOf(written);
+    }
+  }
+
+  private void run(boolean pictures) {
+    var pages =
+        new FutureTask<@Nullable Void>(
+            () -> {
+              page(pictures);
+              paint();
+              return null;
+            });
+    var thread = new Thread(pages, "pages");
+    thread.setDaemon(true);
+    thread.start();
+    RuntimeException failed = null;
+    try {
+      books();
+    } catch (RuntimeException e) {
+      failed = e;
+    }
+    try {
+      pages.get();
+    } catch (ExecutionException e) {
+      rethrow(e.getCause(), failed);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("stopped while writing pages", e);
+    }
+    if (failed != null) {
+      throw failed;
+    }
+    paint();
+  }
+
+  private static void rethrow(@Nullable Throwable cause, @Nullable RuntimeException earlier) {
+    if (earlier != null) {
+      throw earlier;
+    }
+    if (cause instanceof RuntimeException e) {
+      throw e;
+    }
+    if (cause instanceof Error e) {
+      throw e;
+    }
+    throw new IllegalStateException(cause);
+  }
+
+  private void books() {
+    try (var out = deliver.open(LEDGER)) {
+      LedgerCsv.write(result, out);
+    } catch (IOException e) {
+      throw deliver.unwritable(e);
+    }
+    say(LEDGER);
+    write(MONTHS, MonthsCsv.text(result));
+    try (var out = deliver.open(RESULTS)) {
+      ResultsJson.write(result, out);
+    } catch (IOException e) {
+      throw deliver.unwritable(e);
+    }
+    say(RESULTS);
+    paint();
+  }
+
+  private void page(boolean pictures) {
+    if (!pictures) {
+      write(PAGE, PageWriter.html(result, List.of()));
+      return;
+    }
+    var drawn = new ArrayList<String>();
+    List<Picture> all = Pictures.of(result);
+    toPaint.addAll(all);
+    for (Picture p : all) {
+      String svg = Pictures.svg(p);
+      drawn.add(svg);
+      write(PICTURES + "/" + p.name() + ".svg", svg);
+    }
+    write(PAGE, PageWriter.html(result, drawn));
+  }
+
+  /** Paints what is still to be painted; both threads come here when their own work is done. */
+  private void paint() {
+    for (Picture p = toPaint.poll(); p != null; p = toPaint.poll()) {
+      try {
+        String name = PICTURES + "/" + p.name() + ".png";
+        deliver.write(name, Pictures.png(p));
+        say(name);
+      } catch (NoFonts e) {
+        toPaint.clear();
+        say(String.valueOf(e.getMessage()));
+      }
+    }
+  }
+
+  private void write(String name, String text) {
+    deliver.write(name, text.getBytes(StandardCharsets.UTF_8));
+    say(name);
+  }
+
+  private void say(String what) {
+    synchronized (progress) {
+      progress.accept(what);
+    }
+  }
+}

@@ -1,0 +1,93 @@
+package greyspell.report;
+
+import greyspell.calendar.HourCalendar;
+import greyspell.chart.Say;
+import greyspell.outcome.GreySpell;
+import greyspell.study.StudyResult;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The run on one terminal screen: at most 24 lines of at most 100 characters. */
+public final class Summary {
+  private static final int COLUMNS = 100;
+  private static final int LINES = 24;
+  private static final int LABEL = 26;
+
+  private Summary() {}
+
+  /** The text, each line ended; {@code written} may be empty. */
+  public static String text(StudyResult result, List<Path> written) {
+    var out = new ArrayList<String>();
+    wrap(out, result.scenario().name() + ": " + result.scenario().site().name(), "", 1);
+    out.add("");
+    var verdict = Verdict.of(result);
+    wrap(out, verdict.text(), "", 7);
+    out.add("");
+    var tail = tail(result, written);
+    for (var line : KeyFigures.of(result)) {
+      if (out.size() + tail.size() < LINES) {
+        out.add(cut("  " + pad(line.label(), LABEL) + line.value()));
+      }
+    }
+    out.addAll(tail);
+    return String.join("\n", out) + "\n";
+  }
+
+  private static List<String> tail(StudyResult result, List<Path> written) {
+    HourCalendar calendar = Facts.calendar(result);
+    var out = new ArrayList<String>();
+    var spells = result.outcome().greySpells();
+    for (GreySpell s : spells.subList(0, Math.min(3, spells.size()))) {
+      out.add(
+          cut(
+              "  "
+                  + pad(out.isEmpty() ? "Worst grey spells" : "", LABEL)
+                  + pad(Say.shortDateYear(calendar, s.fromDay() * 24), 13)
+                  + pad(Say.count(s.days(), "day", "days"), 9)
+                  + Say.kwh(s.shortWh())
+                  + " short"
+                  + (s.unmetWh() > 0.0 ? ", " + Say.kwh(s.unmetWh()) + " not served" : "")));
+    }
+    if (!written.isEmpty()) {
+      Path parent = written.get(0).getParent();
+      boolean hasPage = written.stream().anyMatch(p -> p.endsWith(ReportFiles.PAGE));
+      out.add("");
+      wrap(
+          out,
+          "Written to "
+              + (parent == null ? "." : parent)
+              + (hasPage ? "; open " + ReportFiles.PAGE + " to read on" : ""),
+          "",
+          2);
+    }
+    return out;
+  }
+
+  private static String pad(String words, int width) {
+    return words.length() >= width ? words + " " : words + " ".repeat(width - words.length());
+  }
+
+  private static String cut(String line) {
+    return line.length() <= COLUMNS ? line : line.substring(0, COLUMNS - 1) + "…";
+  }
+
+  private static void wrap(List<String> out, String words, String indent, int most) {
+    int used = 0;
+    var line = new StringBuilder(indent);
+    for (String word : words.split(" ", -1)) {
+      boolean isFirst = line.length() == indent.length();
+      if (!isFirst && line.length() + 1 + word.length() > COLUMNS) {
+        if (++used == most) {
+          out.add(cut(line + " …"));
+          return;
+        }
+        out.add(cut(line.toString()));
+        line.setLength(indent.length());
+        isFirst = true;
+      }
+      line.append(isFirst ? "" : " ").append(word);
+    }
+    out.add(cut(line.toString()));
+  }
+}
