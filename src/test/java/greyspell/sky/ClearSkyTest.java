@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ClearSkyTest {
-  /** CHECKBOOK CLR-3b, our own construction: the factor of later copies, which is not used. */
+  /** check CLR-3b, our own construction: the factor of later copies, which is not used. */
   @ParameterizedTest
   @CsvSource({"30, 910.44", "60, 487.25", "75, 220.47"})
   void regressesOnTheFactorOfLaterCopies(double zenithDeg, double global) {
@@ -48,7 +48,7 @@ class ClearSkyTest {
   @Test
   void airIsThinnerHighUp() {
     assertEquals(101_325.0, AirMass.pressurePa(0.0));
-    // standard atmosphere at 1800 m: 81.49 kPa (CHECKBOOK CLR-8, the form named there)
+    // standard atmosphere at 1800 m: 81.49 kPa (check CLR-8, the form named there)
     assertEquals(81_490.0, AirMass.pressurePa(1800.0), 10.0);
   }
 }

@@ -73,8 +73,8 @@ class SkyChecksTest {
   }
 
   /**
-   * Found on the same files by another program (validation data, not shipped): 0 within 0.1 h;
-   * Christchurch -0.08 on its clearest days.
+   * Own construction, worked out apart on the same files (validation data, not shipped): 0 within
+   * 0.1 h on the clearest days.
    */
   @ParameterizedTest
   @CsvSource({

@@ -103,7 +103,7 @@ class SunPathTest {
     return Instant.ofEpochMilli(start * 1000L + Math.round((h + intoHour - offsetH) * 3_600_000.0));
   }
 
-  /** CHECKBOOK SOL-5: two independent programs agree to 1e-4 on these; our own construction. */
+  /** check SOL-5: two independent programs agree to 1e-4 on these; our own construction. */
   @ParameterizedTest(name = "{0} {1} {3}")
   @CsvSource({
     "47.6062, -122.3321, -8, 2024-12-21T20:00:00Z, 71.0678, 178.1121",
@@ -142,7 +142,7 @@ class SunPathTest {
     }
   }
 
-  /** CHECKBOOK SOL-4: transit at 11:46:04.96 UTC-7 on the day of the SPA example. */
+  /** check SOL-4: transit at 11:46:04.96 UTC-7 on the day of the SPA example. */
   @Test
   void regressesOnTheTransit() {
     long day = LocalDate.of(2003, 10, 17).toEpochDay();
@@ -152,7 +152,7 @@ class SunPathTest {
     assertEquals(11.0 * 60.0 + 46.0 + 4.96 / 60.0, transitMin, 2.0 / 60.0);
   }
 
-  /** CHECKBOOK SOL-14: 9.15, 8.22 and 0 hours of day on 21 December. */
+  /** check SOL-14: 9.15, 8.22 and 0 hours of day on 21 December. */
   @ParameterizedTest
   @CsvSource({"40.0, 9.15", "47.6, 8.22", "66.6, 0.0"})
   void regressesOnTheShortestDay(double latitudeDeg, double hours) {

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Own constructions, worked out apart from this program; not published values. */
 class TiltRegressionTest {
-  /** CHECKBOOK TRN-5: sky light by three models and beam, I0n 1367. */
+  /** check TRN-5: sky light by three models and beam, I0n 1367. */
   @ParameterizedTest
   @CsvSource({
     "60, 180, 700, 100, 45, 180, 157.519, 140.572,  85.355, 676.148",
@@ -51,7 +51,7 @@ class TiltRegressionTest {
     }
   }
 
-  /** CHECKBOOK TRN-3: eps 1.28, Delta .34, F1 .255, F2 .005, 1.37 MJ/m2 (statement opened). */
+  /** check TRN-3: eps 1.28, Delta .34, F1 .255, F2 .005, 1.37 MJ/m2 (statement opened). */
   @Test
   void theTextbooksPerezHour() {
     Direction sun = Direction.ofBook(40.0, 51, 9.5);
