@@ -76,8 +76,8 @@ public final class DataSheetFit {
       cautions.add(
           "module "
               + module.name()
-              + ": the temperature coefficient of its open-circuit voltage does not suit its voltages"
-              + " and cell count; is one of them mistyped?");
+              + ": the temperature coefficient of its open-circuit voltage does not suit its other"
+              + " figures; is one of them mistyped?");
     }
     double slopeOhmPerK = 0.0;
     if (isPowerCoefficientMet) {

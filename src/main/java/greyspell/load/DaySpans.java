@@ -2,7 +2,6 @@ package greyspell.load;
 
 import greyspell.load.ApplianceSpec.HourSpan;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Which part of each hour of a day lies in an appliance's spans. Spans that overlap count once. */
@@ -36,8 +35,14 @@ final class DaySpans {
   }
 
   private static double[] shares(List<HourSpan> spans) {
-    var sorted = new ArrayList<>(spans);
-    sorted.sort(Comparator.comparingDouble(HourSpan::fromH));
+    HourSpan[] sorted = spans.toArray(new HourSpan[0]);
+    for (int i = 1; i < sorted.length; i++) {
+      for (int j = i; j > 0 && sorted[j].fromH() < sorted[j - 1].fromH(); j--) {
+        HourSpan later = sorted[j - 1];
+        sorted[j - 1] = sorted[j];
+        sorted[j] = later;
+      }
+    }
     var share = new double[24];
     double doneH = 0.0;
     for (HourSpan span : sorted) {

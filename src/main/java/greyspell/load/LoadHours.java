@@ -2,6 +2,7 @@ package greyspell.load;
 
 import greyspell.calendar.HourCalendar;
 import greyspell.calendar.Monthly;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -127,7 +128,9 @@ public final class LoadHours {
       todayRun = new double[days];
       tailRun = new double[days];
       boolean[] isDay = new boolean[7];
-      spec.days().forEach(day -> isDay[day.getValue() - 1] = true);
+      for (DayOfWeek day : spec.days()) {
+        isDay[day.getValue() - 1] = true;
+      }
       int weekday = calendar.dayOfWeek(0).getValue() - 1;
       LocalDate before = calendar.date(0).minusDays(1);
       double yesterday = isDay[(weekday + 6) % 7] ? runShare(before.getMonthValue()) : 0.0;

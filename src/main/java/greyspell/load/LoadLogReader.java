@@ -13,8 +13,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -43,7 +41,6 @@ public final class LoadLogReader {
       List.of("local_start", "local_end", "utc_start", "utc_end");
   private static final List<String> VALUE_COLUMNS = List.of("load_wh", "load_kwh", "load_w");
   private static final int MOST_FAULTS = 20;
-  private static final int LONGEST_LINE = 10_000;
   private static final int MINUTES_IN_HOUR = 60;
   private static final long LONGEST_SPAN_MINUTES = 100L * 366 * 24 * MINUTES_IN_HOUR;
   private static final double WH_PER_KWH = 1000.0;
@@ -125,14 +122,14 @@ public final class LoadLogReader {
     var columns = new ArrayList<Integer>();
     boolean hasHeader = false;
     int number = 0;
-    var lines = new Lines(text);
+    var lines = new LogLines(text);
     while (lines.next()) {
       number++;
       if (lines.isTooLong()) {
         faults.add(
             new Fault(
                 new Place(file, number, 1),
-                "a line of more than " + LONGEST_LINE + " characters",
+                "a line of more than " + LogLines.LONGEST + " characters",
                 "must be a CSV file with one row a line",
                 ""));
         break;
@@ -207,8 +204,8 @@ public final class LoadLogReader {
       return;
     }
     String timeText = cells.get(timeColumn);
-    long at = Times.minute(timeText, timeName.startsWith("utc"));
-    if (at == Times.WRONG) {
+    long at = LogTime.minute(timeText, timeName.startsWith("utc"));
+    if (at == LogTime.WRONG) {
       faults.add(
           new Fault(
               new Place(file, number, columns.get(timeColumn)),
@@ -339,124 +336,5 @@ public final class LoadLogReader {
 
   private static String shorten(String text) {
     return text.length() <= 60 ? text : text.substring(0, 57) + "...";
-  }
-
-  /** Times of day without a library's parser: a log may hold a million. */
-  private static final class Times {
-    static final long WRONG = Long.MIN_VALUE;
-
-    static long minute(String text, boolean isUtc) {
-      int length = text.length();
-      if (isUtc && length > 0 && (text.charAt(length - 1) == 'Z')) {
-        length--;
-      }
-      boolean hasSeconds = length == 19 && text.charAt(16) == ':' && digits(text, 17, 19) == 0;
-      if (!(length == 16 || hasSeconds)
-          || text.charAt(4) != '-'
-          || text.charAt(7) != '-'
-          || (text.charAt(10) != ' ' && text.charAt(10) != 'T')
-          || text.charAt(13) != ':') {
-        return WRONG;
-      }
-      int year = digits(text, 0, 4);
-      int month = digits(text, 5, 7);
-      int day = digits(text, 8, 10);
-      int hour = digits(text, 11, 13);
-      int minute = digits(text, 14, 16);
-      boolean isClock = hour >= 0 && hour < 24 && minute >= 0 && minute < MINUTES_IN_HOUR;
-      if (!isClock && !(hour == 24 && minute == 0)) {
-        return WRONG;
-      }
-      if (year < 0 || month < 0 || day < 0) {
-        return WRONG;
-      }
-      try {
-        return (LocalDate.of(year, month, day).toEpochDay() * 24 + hour) * MINUTES_IN_HOUR + minute;
-      } catch (DateTimeException e) {
-        return WRONG;
-      }
-    }
-
-    private static int digits(String text, int from, int to) {
-      int number = 0;
-      for (int i = from; i < to; i++) {
-        char c = text.charAt(i);
-        if (c < '0' || c > '9') {
-          return -1;
-        }
-        number = number * 10 + (c - '0');
-      }
-      return number;
-    }
-  }
-
-  /** Lines of bounded length, so that a file of rubbish without line ends is not read whole. */
-  private static final class Lines {
-    private static final char BYTE_ORDER_MARK = 0xFEFF; // some spreadsheets begin a file with it
-    private final Reader text;
-    private final char[] buffer = new char[8192];
-    private final StringBuilder line = new StringBuilder();
-    private int at;
-    private int filled;
-
-    Lines(Reader text) {
-      this.text = text;
-    }
-
-    boolean next() throws IOException {
-      line.setLength(0);
-      boolean hasAny = false;
-      while (line.length() <= LONGEST_LINE) {
-        if (at == filled) {
-          filled = text.read(buffer);
-          at = 0;
-          if (filled < 0) {
-            filled = 0;
-            return hasAny;
-          }
-        }
-        char c = buffer[at++];
-        hasAny = true;
-        if (c == '\n') {
-          return true;
-        }
-        if (c != '\r' && c != BYTE_ORDER_MARK) {
-          line.append(c);
-        }
-      }
-      return true;
-    }
-
-    boolean isTooLong() {
-      return line.length() > LONGEST_LINE;
-    }
-
-    boolean isBlankOrComment() {
-      int first = 0;
-      while (first < line.length() && line.charAt(first) <= ' ') {
-        first++;
-      }
-      return first == line.length() || line.charAt(first) == '#';
-    }
-
-    /** Cells without the blanks and quotes around them, and the column at which each begins. */
-    void split(List<String> cells, List<Integer> columns) {
-      cells.clear();
-      columns.clear();
-      int from = 0;
-      while (from <= line.length()) {
-        int to = line.indexOf(",", from);
-        if (to < 0) {
-          to = line.length();
-        }
-        String cell = line.substring(from, to).trim();
-        if (cell.length() >= 2 && cell.startsWith("\"") && cell.endsWith("\"")) {
-          cell = cell.substring(1, cell.length() - 1).trim();
-        }
-        cells.add(cell);
-        columns.add(from + 1);
-        from = to + 1;
-      }
-    }
   }
 }

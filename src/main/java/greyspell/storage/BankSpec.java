@@ -60,7 +60,7 @@ public record BankSpec(
     Check.within("points of capacityByTemperature", capacityByTemperature.size(), 1, 1000);
     for (int i = 1; i < capacityByTemperature.size(); i++) {
       Check.within(
-          "temperatureC of point " + (i + 1),
+          "temperatureC of a point of capacityByTemperature",
           capacityByTemperature.get(i).temperatureC(),
           Math.nextUp(capacityByTemperature.get(i - 1).temperatureC()),
           Double.MAX_VALUE);

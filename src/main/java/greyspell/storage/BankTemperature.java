@@ -69,7 +69,11 @@ public final class BankTemperature {
     }
     // The end of a run forgets its start: after each pass the start is as good as exp(-hours /
     // lag).
-    double startC = Math.max(atLeastC, Arrays.stream(airC).average().orElseThrow());
+    double sumC = 0.0;
+    for (double c : airC) {
+      sumC += c;
+    }
+    double startC = Math.max(atLeastC, sumC / hours);
     for (int pass = 0; pass < 50; pass++) {
       double endC = out.run(airC, startC, lagH, atLeastC, lossWPerK);
       if (Math.abs(endC - startC) < 1e-9) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -74,6 +75,41 @@ class SingleDiodeTest {
   void efficiencyAtWeakLightStaysNearThatOfFullLight() {
     double relative = 5.0 * PV_3.maxPowerW(200.0, 25.0) / PV_3.maxPowerW(1000.0, 25.0);
     assertTrue(relative >= 0.99 && relative <= 1.02, () -> "relative efficiency " + relative);
+  }
+
+  /**
+   * Invented sheets of the usual kinds (cells, Isc, Voc, Imp, Vmp, coefficients in %/K): all are
+   * met without a caution, with an ideality near 1 per cell and a power at weak light as usual for
+   * silicon.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "72, 10.40, 49.6, 9.86, 41.6, 0.050, -0.27, -0.35",
+    "54, 13.87, 38.9, 13.19, 32.6, 0.046, -0.25, -0.30",
+    "60, 10.90, 44.3, 10.22, 37.2, 0.040, -0.24, -0.26",
+    "60, 9.19, 38.2, 8.74, 30.9, 0.050, -0.31, -0.41",
+    "96, 6.46, 64.9, 5.98, 54.7, 0.050, -0.27, -0.35",
+    "36, 3.45, 21.7, 3.15, 17.4, 0.040, -0.37, -0.50"
+  })
+  void usualSheetsAreMetWithoutCaution(
+      int cells,
+      double isc,
+      double voc,
+      double imp,
+      double vmp,
+      double alpha,
+      double beta,
+      double gamma) {
+    ModuleSpec sheet =
+        Sheets.sheet(cells, isc, voc, imp, vmp, alpha / 100.0, beta / 100.0, gamma / 100.0);
+    DiodeFit fit = DataSheetFit.of(sheet);
+    assertEquals(List.of(), fit.cautions());
+    SingleDiode diode = Sheets.diode(fit);
+    double thermalV = SingleDiode.BOLTZMANN_EV_PER_K * SingleDiode.REFERENCE_K;
+    double ideality = diode.reference().idealityV() / (cells * thermalV);
+    assertTrue(ideality > 0.8 && ideality < 1.4, () -> "ideality " + ideality);
+    double relative = 5.0 * diode.maxPowerW(200.0, 25.0) / (vmp * imp);
+    assertTrue(relative > 0.95 && relative < 1.02, () -> "relative efficiency " + relative);
   }
 
   /** Common practice, no source: heavy overcast barely lowers the voltage. */

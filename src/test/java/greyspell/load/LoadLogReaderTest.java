@@ -53,10 +53,14 @@ class LoadLogReaderTest {
   void otherColumnsCommentsQuotesAndEmptyValues() {
     LoadRecord got =
         parse(
-            "\uFEFF# a comment\r\n\r\nvolts,\"Load_Wh\" , local_end\r\n".replace("\uFEFF", "")
-                + "230,10.5,2017-11-01T12:00:00\r\n"
-                + "229,,2017-11-01 13:00\r\n"
-                + "231,1e2,2017-11-01 24:00",
+            String.join(
+                "\r\n",
+                "\uFEFF# a comment",
+                "",
+                "volts,\"Load_Wh\" , local_end",
+                "230,10.5,2017-11-01T12:00:00",
+                "229,,2017-11-01 13:00",
+                "231,1e2,2017-11-01 24:00"),
             0.0);
     assertEquals(2, got.steps());
     assertEquals(60, got.stepMinutes());
