@@ -13,8 +13,8 @@ import org.apache.commons.math3.random.Well19937c;
  * winter.
  *
  * <pre>
- * a month's swing    z_m = 0.5 z_(m-1) + 0.5 y + 0.7071 N,   y = N, one for each winter
- * odds of a grey day p/(1-p) exp(swing factor z_m)
+ * a month's swing    z = 0.6 y + 0.8 u,   u = 0.5 u' + 0.866 N,   y = N, one for each winter
+ * odds of a grey day exp(ln(p/(1-p)) sqrt(1 + 0.35 f^2) + f z),   f = the recipe's swing factor
  * the sky            grey or bright, P(grey | grey before) = p + s (1-p),  P(grey | bright before) = p (1-s)
  * clearness of a day K = clearness of the sky's kind x (1 + spread N)
  * of an hour         k = K (a + b cos w) (1 + spread y),     y = 0.5 y' + 0.866 N; then scaled to K's sum and capped
@@ -77,6 +77,20 @@ public final class ClimateGenerator {
     return new ClimateGenerator(recipe, HourCalendar.of(firstYear, years), seed).series(seed);
   }
 
+  /** First lines of the file of such a series: that it is invented, and how to make it again. */
+  public static List<String> remarks(ClimateRecipe recipe, int firstYear, int years, long seed) {
+    return List.of(
+        "invented weather of an invented place, for examples and tests",
+        "made by: greyspell weather make "
+            + recipe.name()
+            + " --first-year "
+            + firstYear
+            + " --years "
+            + years
+            + " --seed "
+            + seed);
+  }
+
   private WeatherSeries series(long seed) {
     makeSkies();
     makeTemperatures();
@@ -104,10 +118,13 @@ public final class ClimateGenerator {
   }
 
   private void makeSkies() {
-    double swing = 0.0;
+    double ofMonth = normal();
     double winter = normal();
     boolean wasGrey = false;
     int month = 0;
+    double factor = recipe.yearSwingFactor();
+    // swinging odds pull the mean share of grey days towards a half: widened against it
+    double widened = Math.sqrt(1.0 + 0.35 * factor * factor);
     int winterBegins = recipe.latitudeDeg() >= 0.0 ? 7 : 1;
     for (int day = 0; day < days; day++) {
       int hour = day * Dates.HOURS_PER_DAY;
@@ -116,12 +133,10 @@ public final class ClimateGenerator {
         if (month == winterBegins) {
           winter = normal();
         }
-        swing = 0.5 * swing + 0.5 * winter + 0.7071 * normal();
+        ofMonth = 0.5 * ofMonth + 0.866 * normal();
       }
       double odds =
-          recipe.greyDayShare().in(month)
-              / (1.0 - recipe.greyDayShare().in(month))
-              * StrictMath.exp(recipe.yearSwingFactor() * swing);
+          StrictMath.exp(widened * logit(month) + factor * (0.6 * winter + 0.8 * ofMonth));
       double grey = odds / (1.0 + odds);
       double stay = recipe.stayShare();
       double chance = wasGrey ? grey + stay * (1.0 - grey) : grey * (1.0 - stay);
@@ -131,6 +146,11 @@ public final class ClimateGenerator {
       double spread = wasGrey ? GREY_SPREAD : BRIGHT_SPREAD;
       clearness[day] = held(kind * (1.0 + spread * normal()), LOWEST_CLEARNESS, highestClearness());
     }
+  }
+
+  private double logit(int month) {
+    double grey = recipe.greyDayShare().in(month);
+    return StrictMath.log(grey / (1.0 - grey));
   }
 
   private double highestClearness() {

@@ -54,7 +54,11 @@ public record ClimateRecipe(
       Check.within("temperatureSwingK", temperatureSwingK.in(month), 0.0, 15.0);
       Check.within("meanTemperatureC", meanTemperatureC.in(month), -50.0, 45.0);
       Check.within("meanWindMs", meanWindMs.in(month), 0.0, 20.0);
-      Check.within("clearness of a bright day", brightClearness(month), 0.1, 0.8);
+      Check.within(
+          "clearness of a bright day",
+          bright(meanClearnessShare.in(month), greyDayShare.in(month), greyClearnessShare),
+          0.1,
+          0.8);
     }
   }
 
@@ -64,7 +68,10 @@ public record ClimateRecipe(
 
   /** What bright days must bring so that the month keeps its mean. */
   double brightClearness(int month) {
-    double grey = greyDayShare.in(month);
-    return meanClearnessShare.in(month) * (1.0 - grey * greyClearnessShare) / (1.0 - grey);
+    return bright(meanClearnessShare.in(month), greyDayShare.in(month), greyClearnessShare);
+  }
+
+  private static double bright(double mean, double greyDays, double greyOverMean) {
+    return mean * (1.0 - greyDays * greyOverMean) / (1.0 - greyDays);
   }
 }

@@ -2,6 +2,7 @@ package greyspell.weather;
 
 import greyspell.calendar.Monthly;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The invented climates that can be made by name. All places are invented. */
 public final class ClimateRecipes {
@@ -12,7 +13,17 @@ public final class ClimateRecipes {
   }
 
   public static List<String> names() {
-    return List.of("grey-maritime", "cold-continental", "high-plateau", "south-island-coast");
+    return all().stream().map(ClimateRecipe::name).toList();
+  }
+
+  /** Null if there is no such recipe. */
+  public static @Nullable ClimateRecipe find(String name) {
+    for (ClimateRecipe recipe : all()) {
+      if (recipe.name().equals(name)) {
+        return recipe;
+      }
+    }
+    return null;
   }
 
   /** Mild and wet; from November to January the sky is shut for weeks. */
@@ -24,11 +35,11 @@ public final class ClimateRecipes {
         6.1,
         8.0,
         1.0,
-        Monthly.of(.27, .33, .40, .45, .47, .46, .46, .45, .42, .36, .28, .25),
+        Monthly.of(.29, .35, .41, .46, .48, .47, .47, .46, .43, .37, .30, .27),
         Monthly.of(.64, .56, .46, .38, .35, .37, .36, .37, .42, .52, .63, .66),
-        0.48,
-        0.42,
-        0.75,
+        0.46,
+        0.40,
+        0.45,
         Monthly.of(3.4, 3.7, 6.1, 9.3, 13.0, 15.8, 17.9, 17.7, 14.8, 11.0, 6.9, 4.1),
         Monthly.of(3.8, 3.6, 3.0, 2.9, 3.0, 2.8, 2.7, 2.5, 2.4, 2.8, 3.2, 3.7),
         6.5,
@@ -54,7 +65,7 @@ public final class ClimateRecipes {
         Monthly.of(7.2, 6.8, 5.4, 4.6, 4.4, 3.8, 3.2, 3.3, 4.1, 4.6, 5.0, 6.6),
         10.5,
         Monthly.of(3.6, 3.7, 4.0, 4.4, 4.1, 3.5, 3.1, 3.0, 3.4, 3.8, 3.9, 3.6),
-        0.06);
+        0.09);
   }
 
   /** Dry, thin air, cold nights and strong sun all the year. */

@@ -7,6 +7,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -48,8 +49,7 @@ public final class PlainCsvWriter {
   /** Temporary files are made for their owner alone; a weather file is for everyone. */
   private static void openToReaders(Path file) throws IOException {
     if (Files.getFileStore(file).supportsFileAttributeView("posix")) {
-      Files.setPosixFilePermissions(
-          file, java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
+      Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
     }
   }
 
