@@ -1,0 +1,95 @@
+package greyspell.cli;
+
+import greyspell.report.ReportFiles;
+import greyspell.report.Summary;
+import greyspell.scenario.Scenario;
+import greyspell.scenario.ScenarioReader;
+import greyspell.study.Study;
+import greyspell.study.StudyResult;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The year, or the years, of one home. */
+@Command(
+    name = "run",
+    description = {
+      "Runs a home through its weather, hour by hour, and tells the verdict.",
+      "Writes the hourly and monthly books, results.json, pictures and a page to read."
+    },
+    footer = {"", "Example: greyspell run scenarios/alder-fold.yaml --out out"},
+    mixinStandardHelpOptions = true)
+final class RunCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file.")
+  private Path scenario = Path.of("");
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description =
+          "Where to write; made if it is not there. Without it a folder 'out/NAME' in the current folder.")
+  private @Nullable Path out;
+
+  @Option(names = "--no-pictures", description = "Leave the pictures out; the page says so.")
+  private boolean noPictures;
+
+  @Option(names = "--json", description = "Print results.json instead of the summary.")
+  private boolean json;
+
+  @Option(names = "--quiet", description = "Print nothing.")
+  private boolean quiet;
+
+  @Option(
+      names = "--warn-above",
+      paramLabel = "HOURS",
+      description = "End with exit code 1 if any winter has more unmet hours than this.")
+  private @Nullable Integer warnAboveHours;
+
+  @Mixin private LibraryOption library = new LibraryOption();
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter screen = spec.commandLine().getOut();
+    Path folder = out != null ? out : Path.of("out", fileStem(scenario));
+    StudyResult result;
+    List<Path> files;
+    try (var progress = Progress.onTerminal()) {
+      progress.step("reading the scenario", 0.0);
+      Scenario home = ScenarioReader.read(scenario, library.folder());
+      result = Study.run(home, (what, done) -> progress.step(what, 0.1 + 0.5 * done));
+      files = ReportFiles.write(result, folder, !noPictures, what -> progress.step(what, 0.7));
+    }
+    if (json) {
+      screen.print(Files.readString(folder.resolve(ReportFiles.RESULTS)));
+      screen.flush();
+    } else if (!quiet) {
+      screen.print(Summary.text(result, files));
+      screen.flush();
+    }
+    return isWarningDue(result) ? Main.FOUND : 0;
+  }
+
+  private boolean isWarningDue(StudyResult result) {
+    Integer limit = warnAboveHours;
+    return limit != null
+        && result.outcome().winters().stream().anyMatch(w -> w.figures().unmetHours() > limit);
+  }
+
+  private static String fileStem(Path file) {
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

@@ -1,0 +1,105 @@
+package greyspell.study;
+
+import greyspell.quantity.Show;
+import greyspell.scenario.Scenario.Assumption;
+import greyspell.sky.Site;
+import greyspell.weather.GapReport;
+import greyspell.weather.WeatherSeries;
+import greyspell.weather.WeatherSource;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What has to be said about a weather file before anyone believes a result that rests on it. */
+final class WeatherNotes {
+  private static final double FAR_DEG = 1.0;
+  private static final double FAR_M = 300.0;
+
+  private WeatherNotes() {}
+
+  static List<String> cautions(Site site, WeatherSeries weather) {
+    var cautions = new ArrayList<String>();
+    var calendar = weather.calendar();
+    if (calendar.isTypical()) {
+      cautions.add(
+          "The weather is a typical year, put together from months near the long-term average: one middling draw. Real winters differ by a"
+              + " factor of two, and the bad ones are not in it.");
+    } else if (calendar.years() == 1) {
+      cautions.add(
+          "The weather is a single year; other winters will be duller or brighter. More years tell how often.");
+    }
+    WeatherSource source = weather.source();
+    Double latitudeDeg = source.latitudeDeg(),
+        longitudeDeg = source.longitudeDeg(),
+        elevationM = source.elevationM();
+    if (latitudeDeg != null && longitudeDeg != null) {
+      double north = Math.abs(latitudeDeg - site.latitudeDeg());
+      double east =
+          Math.abs(longitudeDeg - site.longitudeDeg())
+              * Math.cos(Math.toRadians(site.latitudeDeg()));
+      if (north > FAR_DEG || east > FAR_DEG) {
+        cautions.add(
+            "The weather was taken at "
+                + Show.number(latitudeDeg, 2)
+                + ", "
+                + Show.number(longitudeDeg, 2)
+                + ", far from the site at "
+                + Show.number(site.latitudeDeg(), 2)
+                + ", "
+                + Show.number(site.longitudeDeg(), 2)
+                + "; the sun is the site's, the cloud is the file's.");
+      }
+    }
+    if (elevationM != null && Math.abs(elevationM - site.elevationM()) > FAR_M) {
+      cautions.add(
+          "The weather was taken at "
+              + Show.number(elevationM, 0)
+              + " m, the site lies at "
+              + Show.number(site.elevationM(), 0)
+              + " m: temperature is not corrected for the height.");
+    }
+    GapReport gaps = weather.gaps();
+    if (gaps.missingHours() > 0) {
+      cautions.add(
+          gaps.missingHours()
+              + " of "
+              + weather.hours()
+              + " hours of weather were missing and filled, at most "
+              + gaps.longestGapHours()
+              + " in one run.");
+    }
+    return cautions;
+  }
+
+  static List<Assumption> assumptions(WeatherSeries weather) {
+    var assumptions = new ArrayList<Assumption>();
+    for (String note : weather.gaps().notes()) {
+      assumptions.add(new Assumption("weather", note, "rules for reading, docs/weather-files.md"));
+    }
+    if (weather.globalHorizontalWm2() == null) {
+      assumptions.add(
+          new Assumption(
+              "weather.global",
+              "from cloud cover",
+              "clear sky derated by cloud: the file holds no irradiance"));
+    }
+    if (weather.directNormalWm2() == null && weather.diffuseHorizontalWm2() == null) {
+      assumptions.add(
+          new Assumption(
+              "weather.diffuse",
+              "split from global",
+              "Erbs: the file holds neither direct nor diffuse light"));
+    }
+    if (weather.windMs() == null) {
+      assumptions.add(
+          new Assumption(
+              "weather.wind",
+              "1 m/s",
+              "the file holds no wind; as for the nominal cell temperature"));
+    }
+    if (weather.snowDepthM() == null) {
+      assumptions.add(
+          new Assumption("weather.snow", "no snow on the ground", "the file holds no snow depth"));
+    }
+    return assumptions;
+  }
+}
