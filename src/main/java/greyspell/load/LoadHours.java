@@ -76,7 +76,7 @@ public final class LoadHours {
         loggedWh[h] *= logSpec.factor();
         acWh[h] += loggedWh[h];
       }
-      books.add(book("measured log", false, calendar, loggedWh, 0.0));
+      books.add(logBook(calendar, loggedWh));
     }
     return new LoadHours(acWh, dcWh, books);
   }
@@ -96,20 +96,22 @@ public final class LoadHours {
     return books;
   }
 
-  private static LoadBook book(
-      String name, boolean isDirectCurrent, HourCalendar calendar, double[] wh, double standbyWh) {
+  private static LoadBook logBook(HourCalendar calendar, double[] wh) {
     var monthWh = new double[12];
-    double sumWh = 0.0;
     for (int h = 0; h < wh.length; h++) {
       monthWh[calendar.month(h) - 1] += wh[h];
-      sumWh += wh[h];
     }
-    int years = calendar.years();
+    return book("measured log", false, calendar.years(), monthWh, 0.0);
+  }
+
+  private static LoadBook book(
+      String name, boolean isDirectCurrent, int years, double[] monthWh, double standbyWh) {
+    double sumWh = 0.0;
     for (int m = 0; m < 12; m++) {
       monthWh[m] /= years;
+      sumWh += monthWh[m];
     }
-    return new LoadBook(
-        name, isDirectCurrent, sumWh / years, standbyWh / years, Monthly.of(monthWh));
+    return new LoadBook(name, isDirectCurrent, sumWh, standbyWh / years, Monthly.of(monthWh));
   }
 
   /** One appliance over the calendar: which spans hold on each day. */
@@ -119,6 +121,9 @@ public final class LoadHours {
     private final DaySpans spans;
     private final double[] todayRun; // duty × month factor of the day, 0 on a day that is not one
     private final double[] tailRun; // the same of the day before
+    private final double[] run = new double[24];
+    private double lastToday = Double.NaN;
+    private double lastTail = Double.NaN;
 
     ApplianceHours(ApplianceSpec spec, HourCalendar calendar) {
       this.spec = spec;
@@ -146,42 +151,58 @@ public final class LoadHours {
       return spec.dutyShare() * spec.monthFactor().in(month);
     }
 
-    /** What began the day before comes first, today's spans fill what it leaves. */
-    private double runShare(int day, int hourOfDay) {
+    /**
+     * Share of each hour of a day. What began the day before comes first, today's spans fill what
+     * it leaves. Most days are like the day before, so that is kept.
+     */
+    private double[] runOf(int day) {
       double today = todayRun[day];
       double tail = tailRun[day];
-      if (tail == 0.0) {
-        return today * spans.todayShare[hourOfDay];
+      if (today != lastToday || tail != lastTail) {
+        for (int i = 0; i < 24; i++) {
+          run[i] =
+              tail == 0.0
+                  ? today * spans.todayShare[i]
+                  : today == 0.0
+                      ? tail * spans.tailShare[i]
+                      : tail * spans.tailShare[i]
+                          + today * (spans.bothShare[i] - spans.tailShare[i]);
+        }
+        lastToday = today;
+        lastTail = tail;
       }
-      if (today == 0.0) {
-        return tail * spans.tailShare[hourOfDay];
-      }
-      double tailPart = spans.tailShare[hourOfDay];
-      return tail * tailPart + today * (spans.bothShare[hourOfDay] - tailPart);
+      return run;
     }
 
     void addDays(double[] dayWh) {
       for (int d = 0; d < dayWh.length; d++) {
-        for (int i = 0; i < 24; i++) {
-          double run = runShare(d, i);
+        for (double run : runOf(d)) {
           dayWh[d] += spec.quantity() * (spec.powerW() * run + spec.standbyW() * (1.0 - run));
         }
       }
     }
 
     LoadBook addHours(double[] toWh, double @Nullable [] dayFactor) {
-      var wh = new double[toWh.length];
+      var monthWh = new double[12];
       double standbyWh = 0.0;
-      for (int h = 0; h < wh.length; h++) {
-        int day = h / 24;
-        double run = runShare(day, h % 24);
-        double factor = spec.quantity() * (dayFactor == null ? 1.0 : dayFactor[day]);
-        double restingWh = factor * spec.standbyW() * (1.0 - run);
-        wh[h] = factor * spec.powerW() * run + restingWh;
-        standbyWh += restingWh;
-        toWh[h] += wh[h];
+      for (int d = 0; d < todayRun.length; d++) {
+        double factor = spec.quantity() * (dayFactor == null ? 1.0 : dayFactor[d]);
+        double runW = factor * spec.powerW();
+        double restW = factor * spec.standbyW();
+        double dayWh = 0.0;
+        double dayRestWh = 0.0;
+        double[] run = runOf(d);
+        for (int i = 0; i < 24; i++) {
+          double restingWh = restW * (1.0 - run[i]);
+          double wh = runW * run[i] + restingWh;
+          dayWh += wh;
+          dayRestWh += restingWh;
+          toWh[d * 24 + i] += wh;
+        }
+        monthWh[calendar.month(d * 24) - 1] += dayWh;
+        standbyWh += dayRestWh;
       }
-      return book(spec.name(), spec.isDirectCurrent(), calendar, wh, standbyWh);
+      return book(spec.name(), spec.isDirectCurrent(), calendar.years(), monthWh, standbyWh);
     }
   }
 }
