@@ -28,6 +28,13 @@ final class SkyView {
     double planeNorth = SunGeometry.planeNorth(tiltDeg, azimuthDeg);
     double planeEast = SunGeometry.planeEast(tiltDeg, azimuthDeg);
     double stepUp = 90.0 / UP;
+    var cosHeight = new double[UP];
+    var sinHeight = new double[UP];
+    for (int j = 0; j < UP; j++) {
+      double height = Math.toRadians((j + 0.5) * stepUp);
+      cosHeight[j] = Math.cos(height);
+      sinHeight[j] = Math.sin(height);
+    }
     double all = 0.0;
     double clear = 0.0;
     for (int i = 0; i < AROUND; i++) {
@@ -37,10 +44,9 @@ final class SkyView {
               + planeEast * Math.sin(Math.toRadians(towards));
       double land = horizon.heightDeg(towards);
       for (int j = 0; j < UP; j++) {
-        double height = Math.toRadians((j + 0.5) * stepUp);
-        double facing = sideways * Math.cos(height) + planeUp * Math.sin(height);
+        double facing = sideways * cosHeight[j] + planeUp * sinHeight[j];
         if (facing > 0.0) {
-          double light = facing * Math.cos(height);
+          double light = facing * cosHeight[j];
           all += light;
           double above = (j + 1) - land / stepUp;
           if (above >= 1.0) {

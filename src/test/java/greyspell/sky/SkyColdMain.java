@@ -5,7 +5,8 @@ import greyspell.weather.WeatherSeries;
 
 /**
  * Wall time of the whole chain in a cold JVM, and warm: three years, two planes, a skyline. Run as
- * {@code java -cp target/classes:target/test-classes:LIBRARIES greyspell.sky.SkyColdMain}.
+ * {@code java -cp target/classes:target/test-classes:LIBRARIES greyspell.sky.SkyColdMain}, any
+ * argument puts the skyline up.
  */
 final class SkyColdMain {
   private SkyColdMain() {}
@@ -31,8 +32,6 @@ final class SkyColdMain {
     SkyChoices choices = SkyChoices.usual();
     for (int run = 0; run < 30; run++) {
       Site site = arguments.length > 0 ? valley : open;
-      long tableStart = System.nanoTime();
-      SunTable.of(java.time.LocalDate.of(2015, 1, 1).toEpochDay(), 1097);
       long start = System.nanoTime();
       SunPath sun = SunPath.of(site, calendar);
       long sunDone = System.nanoTime();
@@ -45,9 +44,7 @@ final class SkyColdMain {
         System.out.println(
             "run "
                 + run
-                + ": table alone "
-                + (start - tableStart) / 1e6
-                + " ms, then sun "
+                + ": sun "
                 + (sunDone - start) / 1e6
                 + " ms, split "
                 + (splitDone - sunDone) / 1e6
