@@ -39,7 +39,7 @@ final class NewCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter screen = spec.commandLine().getOut();
-    Console console = noQuestions ? null : System.console();
+    Console console = noQuestions ? null : Terminal.console();
     StarterScenario.write(file, console == null ? Answers.NONE : ask(console));
     screen.println("Wrote " + file + ". Run it as it is:");
     screen.println("  greyspell run " + file);

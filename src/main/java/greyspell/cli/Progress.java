@@ -23,7 +23,7 @@ final class Progress implements AutoCloseable {
    */
   static Progress onTerminal() {
     String said = System.getenv("GREYSPELL_TERMINAL");
-    boolean isTerminal = said == null ? System.console() != null : said.equals("1");
+    boolean isTerminal = said == null ? Terminal.console() != null : said.equals("1");
     return new Progress(System.err, isTerminal);
   }
 

@@ -209,7 +209,7 @@ public final class ScenarioReader {
   }
 
   private static final ModuleSpec NO_MODULE =
-      new ModuleSpec("", 1.0, 1.0, 1.0, 1.0, 1.0, 0.0, 0.0, 0.0, 45.0, 1, null, null);
+      new ModuleSpec("", 1.0, 2.0, 2.0, 1.0, 1.0, -0.004, -0.003, 0.0005, 45.0, 1, null, null);
 
   /** The working point of a module lies below its two ends. */
   private ModuleSpec sound(ModuleSpec module, Block block) {

@@ -193,21 +193,14 @@ public final class StarterScenario {
         .replace(
             "@horizon@",
             isNorthern ? "SE: 8 deg, S: 4 deg, SW: 12 deg" : "NE: 8 deg, N: 4 deg, NW: 12 deg")
-        .replace(
-            "@tilt@",
-            Unit.DEGREE.text(
-                Math.round(Math.max(15.0, Math.min(75.0, Math.abs(latitudeDeg) + 10)))))
+        .replace("@tilt@", Unit.DEGREE.text(tiltDeg(latitudeDeg)))
         .replace("@azimuth@", isNorthern ? "S" : "N")
         .replace("@in_series@", Integer.toString(inSeries))
         .replace(
             "@split@",
             leftOver == 0
                 ? ""
-                : "                # of "
-                    + panels
-                    + " panels "
-                    + leftOver
-                    + " are left over: strings must be equal")
+                : "                # strings must be equal: left over of your panels: " + leftOver)
         .replace("@in_parallel@", Integer.toString(inParallel))
         .replace(
             "@inverter@",
