@@ -47,7 +47,7 @@ class VerdictTest {
   @Test
   void someWintersFailAndTheHalfWintersAreNotCounted() {
     var sample = new SampleStudy();
-    sample.panelsW = 18_000.0;
+    sample.panelsW = 14_000.0;
     sample.bankWh = 40_000.0;
     StudyResult result = sample.run();
     long failed =
