@@ -201,7 +201,7 @@ final class GreySpellPicture extends Picture {
       double wide = TextWidth.of(words, Look.LABEL, false);
       var box = placer.place(dotX[k], bottom - s.shortWh() * perWh, 8.0, wide, 14.0);
       if (box != null) {
-        canvas.text(box.left(), box.top() + 11.0, words, Look.LABEL, false, Look.INK, Anchor.START);
+        canvas.text(box.left, box.top + 11.0, words, Look.LABEL, false, Look.INK, Anchor.START);
       }
     }
   }

@@ -9,7 +9,19 @@ import org.jspecify.annotations.Nullable;
  */
 final class LabelPlacer {
   /** A rectangle that is taken. */
-  record Box(double left, double top, double right, double bottom) {
+  static final class Box {
+    final double left;
+    final double top;
+    final double right;
+    final double bottom;
+
+    Box(double left, double top, double right, double bottom) {
+      this.left = left;
+      this.top = top;
+      this.right = right;
+      this.bottom = bottom;
+    }
+
     boolean overlaps(Box other) {
       return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }

@@ -9,6 +9,7 @@ import java.util.List;
 /** Sun against need, month by month; what could not be served and what could not be kept. */
 final class MonthBooksPicture extends Picture {
   private static final double LEFT = 52.0;
+  private static final double LEAST_NUMBERED_WH = 50.0;
   private static final double MOST_SURPLUS_SHOWN = 1.55;
 
   private final List<MonthSums.Month> months;
@@ -37,7 +38,7 @@ final class MonthBooksPicture extends Picture {
     String note =
         average
             + " Left bar: sun on the bus, hatched where the bank could not take it. Right bar: what was"
-            + " needed, crossed out in red where it was not served."
+            + " needed, striped at the top where it was not served."
             + worstMonth(result);
     return new MonthBooksPicture(title(months), note, describe(months), months);
   }
@@ -200,10 +201,13 @@ final class MonthBooksPicture extends Picture {
     double shown = Math.max(gap, 2.0);
     canvas.rect(x, y - shown, bar, shown, Look.UNMET_PALE);
     canvas.hatch(x, y - shown, bar, shown, 4.0, Look.UNMET, true);
+    if (m.unmetWh() < LEAST_NUMBERED_WH) {
+      return;
+    }
     canvas.text(
         x + bar * 0.5,
         y - shown - 5.0,
-        m.unmetWh() < 50.0 ? "<0.1" : Say.kwhCell(m.unmetWh()),
+        Say.kwhCell(m.unmetWh()),
         Look.TICK,
         true,
         Look.UNMET,

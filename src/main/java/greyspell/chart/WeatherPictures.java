@@ -257,6 +257,7 @@ public final class WeatherPictures {
             + Say.date(calendar, coldestDay * 24);
     CategoryChart chart = byMonths(title, "°C");
     chart.getStyler().setDefaultSeriesRenderStyle(CategorySeriesRenderStyle.Line);
+    chart.getStyler().setOverlapped(true);
     line(chart.addSeries("warmest hour", monthNames(), list(warmest)), Look.UNMET, 1.4f, true);
     line(
         chart.addSeries("mean daily high", monthNames(), list(sumHigh)),

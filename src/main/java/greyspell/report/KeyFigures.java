@@ -67,7 +67,7 @@ final class KeyFigures {
                     + ", one in ten under "
                     + Say.number(a.greyP10Days(), 1)
                     + ", worst "
-                    + Say.number(a.greyWorstDays(), 1)
+                    + Say.days(a.greyWorstDays())
                     + " from "
                     + Say.shortDateYear(calendar, a.greyWorstFromDay() * 24)));
     lines.add(

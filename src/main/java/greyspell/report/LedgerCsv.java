@@ -74,7 +74,7 @@ final class LedgerCsv {
       values[c] = columns.get(c).values;
       isFlow[c] = columns.get(c).isFlow;
     }
-    int offsetMinutes = (int) Math.round(result.scenario().site().utcOffsetH() * 60.0);
+    int offsetMinutes = (int) Math.round(result.weather().source().utcOffsetH() * 60.0);
     try (var out = new RowWriter(to)) {
       out.text(String.join(",", headers(result))).sign('\n');
       for (int day = 0; day < calendar.days(); day++) {

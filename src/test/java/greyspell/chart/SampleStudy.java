@@ -217,7 +217,7 @@ public final class SampleStudy {
             bankWh * 0.5,
             maxDischargeW,
             0.02,
-            List.of(),
+            List.of(new BankSpec.CapacityAt(25.0, 1.0)),
             0.0,
             0.0,
             new Enclosure.Indoors(15.0)),

@@ -1,0 +1,255 @@
+package greyspell.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import greyspell.balance.LedgerColumn;
+import greyspell.chart.SampleStudy;
+import greyspell.study.StudyResult;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Ledger, months and results say the same as the ledger in memory, and docs/results.md says what
+ * they say.
+ */
+class BooksTest {
+  private static final StudyResult GREY = new SampleStudy().run();
+  private static final List<String> LEDGER = lines();
+  private static final JsonNode JSON = json();
+
+  private static List<String> lines() {
+    try {
+      var out = new ByteArrayOutputStream();
+      LedgerCsv.write(GREY, out);
+      return out.toString(StandardCharsets.UTF_8).lines().toList();
+    } catch (java.io.IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private static JsonNode json() {
+    try {
+      var out = new ByteArrayOutputStream();
+      ResultsJson.write(GREY, out);
+      return new ObjectMapper().readTree(out.toByteArray());
+    } catch (java.io.IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  @Test
+  void ledgerHasARowAnHourInBothTimes() {
+    assertEquals(GREY.ledger().hours() + 1, LEDGER.size());
+    assertEquals(String.join(",", LedgerCsv.headers(GREY)), LEDGER.get(0));
+    assertTrue(LEDGER.get(1).startsWith("2021-01-01T00:00,2020-12-31T23:00Z,"), LEDGER.get(1));
+    assertTrue(LEDGER.get(2).startsWith("2021-01-01T01:00,2021-01-01T00:00Z,"));
+    assertTrue(LEDGER.get(LEDGER.size() - 1).startsWith("2023-12-31T23:00,2023-12-31T22:00Z,"));
+    int columns = LEDGER.get(0).split(",", -1).length;
+    for (String line : LEDGER) {
+      assertEquals(columns, line.split(",", -1).length);
+    }
+  }
+
+  @Test
+  void ledgerSumsAreRightToATenthOfAWattHour() {
+    var header = List.of(LEDGER.get(0).split(",", -1));
+    var sums = new double[header.size()];
+    for (String line : LEDGER.subList(1, LEDGER.size())) {
+      String[] cells = line.split(",", -1);
+      for (int c = 2; c < cells.length; c++) {
+        sums[c] += Double.parseDouble(cells[c]);
+      }
+    }
+    for (LedgerColumn column : LedgerColumn.values()) {
+      int c = header.indexOf(column.header());
+      assertTrue(c > 0, column.header());
+      if (column != LedgerColumn.CHARGE) {
+        double exact = Arrays.stream(column.of(GREY.ledger())).sum();
+        assertEquals(exact, sums[c], 0.051, column.header());
+      }
+    }
+  }
+
+  @Test
+  void ledgerValuesAreRightToATenth() {
+    var header = List.of(LEDGER.get(0).split(",", -1));
+    for (int h = 0; h < GREY.ledger().hours(); h += 17) {
+      String[] cells = LEDGER.get(h + 1).split(",", -1);
+      for (LedgerColumn column : LedgerColumn.values()) {
+        double printed = Double.parseDouble(cells[header.indexOf(column.header())]);
+        assertEquals(column.of(GREY.ledger())[h], printed, 0.1001, column.header());
+      }
+    }
+  }
+
+  @Test
+  void monthsAddUp() {
+    var lines = MonthsCsv.text(GREY).lines().toList();
+    assertEquals(37, lines.size());
+    assertTrue(lines.get(1).startsWith("2021-01,31,"));
+    assertTrue(lines.get(36).startsWith("2023-12,31,"));
+    var header = List.of(lines.get(0).split(",", -1));
+    double unmet = 0.0;
+    double used = 0.0;
+    for (String line : lines.subList(1, 37)) {
+      String[] cells = line.split(",", -1);
+      assertEquals(header.size(), cells.length);
+      unmet += Double.parseDouble(cells[header.indexOf("unmet_kwh")]);
+      used += Double.parseDouble(cells[header.indexOf("solar_used_kwh")]);
+    }
+    assertEquals(GREY.outcome().total().unmetWh() / 1000.0, unmet, 36 * 0.0005);
+    assertEquals(GREY.outcome().total().solarUsedWh() / 1000.0, used, 36 * 0.0005);
+  }
+
+  @Test
+  void resultsEqualTheLedgerAndClose() {
+    var total = JSON.get("total");
+    double used = Arrays.stream(LedgerColumn.SOLAR_USED.of(GREY.ledger())).sum() / 1000.0;
+    assertEquals(used, total.get("solar_used_kwh").asDouble(), 1e-6);
+    var losses = total.get("losses_kwh");
+    double out =
+        total.get("served_kwh").asDouble()
+            + total.get("standing_kwh").asDouble()
+            + losses.get("inverter").asDouble()
+            + losses.get("charging").asDouble()
+            + losses.get("discharging").asDouble()
+            + losses.get("self_discharge").asDouble()
+            + total.get("end_charge_kwh").asDouble()
+            - total.get("start_charge_kwh").asDouble();
+    assertEquals(used, out, 1e-5);
+    assertEquals(
+        total.get("load_kwh").asDouble(),
+        total.get("served_kwh").asDouble() + total.get("unmet_kwh").asDouble(),
+        3e-6);
+    double shortfalls = 0.0;
+    for (JsonNode s : total.get("shortfalls")) {
+      shortfalls += s.get("kwh").asDouble();
+    }
+    assertEquals(total.get("unmet_kwh").asDouble(), shortfalls, 1e-3);
+  }
+
+  @Test
+  void wintersAddUpToTheTotal() {
+    for (String key :
+        List.of("hours", "load_kwh", "unmet_kwh", "unmet_hours", "curtailed_kwh", "bank_in_kwh")) {
+      double sum = 0.0;
+      for (JsonNode w : JSON.get("per_winter")) {
+        sum += w.get(key).asDouble();
+      }
+      assertEquals(JSON.get("total").get(key).asDouble(), sum, 1e-5, key);
+    }
+    assertEquals(4, JSON.get("per_winter").size());
+    assertEquals("2020/21", JSON.get("per_winter").get(0).get("winter").asText());
+    assertEquals(1, JSON.get("format").asInt());
+    assertEquals(12, JSON.get("dark_autonomy_days").size());
+    assertEquals(5, JSON.get("weather").get("missing_hours").asInt());
+    assertTrue(JSON.get("cautions").size() > 8);
+    assertEquals(2, JSON.get("assumptions").size());
+  }
+
+  /** The public promise: these keys stay. */
+  @Test
+  void promisedKeysAreThere() {
+    for (String key :
+        List.of(
+            "scenario",
+            "weather",
+            "per_winter",
+            "total",
+            "dark_autonomy_days",
+            "grey_autonomy_days",
+            "assumptions",
+            "cautions",
+            "format")) {
+      assertTrue(JSON.has(key), key);
+    }
+    for (String key :
+        List.of(
+            "load_kwh",
+            "served_kwh",
+            "unmet_kwh",
+            "unmet_hours",
+            "unmet_inverter_kwh",
+            "solar_available_kwh",
+            "solar_used_kwh",
+            "curtailed_kwh",
+            "clipped_kwh",
+            "losses_kwh",
+            "bank_in_kwh",
+            "bank_out_kwh",
+            "lowest_charge_pct",
+            "lowest_charge_at",
+            "equivalent_full_cycles",
+            "shortfalls",
+            "grey_spells",
+            "loss_of_load_probability_hours",
+            "loss_of_load_probability_days",
+            "generator_hours",
+            "generator_fuel_l")) {
+      assertTrue(JSON.get("total").has(key), key);
+      assertTrue(JSON.get("per_winter").get(0).has(key), key);
+    }
+  }
+
+  @Test
+  void everyKeyAndColumnIsDocumentedAndNoOther() throws Exception {
+    String docs = Files.readString(Path.of("docs/results.md"));
+    var losses = new TreeSet<String>();
+    JSON.get("total").get("losses_kwh").fieldNames().forEachRemaining(losses::add);
+    var written = new TreeSet<String>();
+    keys(JSON, written);
+    written.removeAll(losses);
+    written.addAll(LedgerCsv.headers(GREY));
+    for (var loss : GREY.ledger().forcing().arrayLosses()) {
+      written.remove(loss.name() + "_wh");
+    }
+    for (String column : MonthsCsv.headers(GREY.outcome().total())) {
+      if (!column.endsWith("_loss_kwh")) {
+        written.add(column);
+      }
+    }
+    Set<String> documented = new TreeSet<>();
+    for (String line : docs.lines().filter(l -> l.startsWith("| `")).toList()) {
+      // the names of the first cell, and of the meaning those that name an inner key
+      var names = Pattern.compile("`([a-z0-9_]+)`").matcher(line);
+      while (names.find()) {
+        documented.add(names.group(1));
+      }
+    }
+    documented.removeAll(losses);
+    documented.removeAll(Set.of("months", "fortnight", "charge"));
+    var missing = new LinkedHashSet<>(written);
+    missing.removeAll(documented);
+    assertEquals(Set.of(), missing, "written but not in docs/results.md");
+    documented.removeAll(written);
+    assertEquals(Set.of(), documented, "in docs/results.md but not written");
+  }
+
+  private static void keys(JsonNode node, Set<String> into) {
+    node.fieldNames().forEachRemaining(into::add);
+    node.forEach(child -> keys(child, into));
+  }
+
+  @Test
+  void rowWriterPrintsTenths() throws Exception {
+    var out = new ByteArrayOutputStream();
+    try (var rows = new RowWriter(out)) {
+      for (long tenths : new long[] {0, 1, 10, 123, -5, -1230, 99_999_999_999L}) {
+        rows.tenths(tenths).sign(' ');
+      }
+    }
+    assertEquals("0 0.1 1 12.3 -0.5 -123 9999999999.9 ", out.toString(StandardCharsets.UTF_8));
+  }
+}

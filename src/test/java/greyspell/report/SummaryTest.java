@@ -1,0 +1,50 @@
+package greyspell.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import greyspell.chart.SampleStudy;
+import greyspell.study.StudyResult;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SummaryTest {
+  private static void fitsOneScreen(String text) {
+    var lines = text.lines().toList();
+    assertTrue(lines.size() <= 24, lines.size() + " lines");
+    for (String line : lines) {
+      assertTrue(line.length() <= 100, line);
+    }
+  }
+
+  @Test
+  void verdictComesFirstAndEveryKeyFigureFits() {
+    StudyResult result = new SampleStudy().run();
+    String text = Summary.text(result, List.of(Path.of("out", "report.html")));
+    fitsOneScreen(text);
+    var lines = text.lines().toList();
+    assertTrue(lines.get(0).startsWith("Heron Cabin"));
+    assertTrue(lines.get(2).startsWith("The lights went out in 2 of 2 winters"), lines.get(2));
+    for (var figure : KeyFigures.of(result)) {
+      assertTrue(text.contains("  " + figure.label() + " "), figure.label());
+      assertTrue(text.contains(figure.value()), figure.value());
+    }
+    assertEquals(
+        3, lines.stream().filter(l -> l.matches(".*\\d+ days? +\\S+ kWh short.*")).count());
+    assertTrue(lines.get(lines.size() - 1).startsWith("Written to out; open report.html"));
+  }
+
+  @Test
+  void everythingAtOnceStillFits() {
+    var sample = new SampleStudy();
+    sample.name = "The house with the longest name that anyone ever gave to a house ".repeat(4);
+    sample.latitudeDeg = -43.0;
+    sample.inverterW = 900.0;
+    sample.maxDischargeW = 700.0;
+    sample.isMedical = true;
+    fitsOneScreen(
+        Summary.text(
+            sample.run(), List.of(Path.of("a/very/long/path/".repeat(20), "report.html"))));
+  }
+}
