@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -191,7 +192,7 @@ class PlainCsvReaderTest {
     assertEquals(2019, series.calendar().firstYear());
     assertEquals(1, series.calendar().years());
     assertEquals(
-        java.util.List.of(
+        List.of(
             "2018 left out: not whole, the rows begin at 2018-11-01 00:00",
             "2020 left out: not whole, the rows end at 2020-02-10 00:00"),
         series.gaps().notes());
