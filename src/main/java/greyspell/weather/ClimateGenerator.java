@@ -63,6 +63,7 @@ public final class ClimateGenerator {
   private final double[] clearness;
   private final double[] dayTemperatureC;
   private final double[] dayRangeK;
+  private final double[] solarMinusClockH;
 
   private ClimateGenerator(ClimateRecipe recipe, HourCalendar calendar, long seed) {
     this.recipe = recipe;
@@ -73,6 +74,7 @@ public final class ClimateGenerator {
     clearness = new double[days];
     dayTemperatureC = new double[days];
     dayRangeK = new double[days];
+    solarMinusClockH = new double[days];
   }
 
   /** Whole years of weather with global irradiance, temperature, wind, cloud and, if any, snow. */
@@ -247,7 +249,9 @@ public final class ClimateGenerator {
       wander = 0.75 * wander + 0.661 * recipe.temperatureSwingK().in(month) * normal();
       double relative = clearness[day] / recipe.meanClearnessShare().in(month);
       // a clear sky cools the short days and warms the long ones
-      double seasonal = StrictMath.cos(sun(hour).sunsetAngle());
+      ExtraterrestrialHour sun = sun(hour);
+      solarMinusClockH[day] = sun.solarMinusClockH();
+      double seasonal = StrictMath.cos(sun.sunsetAngle());
       double chillK = 3.0 * seasonal * (relative - 1.0);
       dayTemperatureC[day] = monthCourse(recipe.meanTemperatureC(), hour) + wander - chillK;
       dayRangeK[day] = recipe.dayRangeK() * held(0.25 + 0.75 * relative, 0.3, 1.5);
@@ -263,7 +267,7 @@ public final class ClimateGenerator {
       double share = Math.abs(fromNoon);
       double mean = dayTemperatureC[day] + share * (dayTemperatureC[other] - dayTemperatureC[day]);
       double range = dayRangeK[day] + share * (dayRangeK[other] - dayRangeK[day]);
-      double solarH = hour % Dates.HOURS_PER_DAY + 0.5 + sun(hour).solarMinusClockH();
+      double solarH = hour % Dates.HOURS_PER_DAY + 0.5 + solarMinusClockH[day];
       temperatureC[hour] = rounded(mean + range * dayShape(solarH), 10.0);
     }
     return temperatureC;

@@ -407,6 +407,19 @@ class PlainCsvReaderTest {
   }
 
   @Test
+  void aTypicalYearIsOneCommonYear() throws IOException {
+    String head = "# typical_year: yes\nutc_start,ghi_wm2,tair_c";
+    assertTrue(files.read(SmallFiles.csv(head, t -> sun(t, t + "Z")), 0.0).calendar().isTypical());
+    String two = SmallFiles.csv(head, YEAR, (365 + 366) * 24, 60, t -> sun(t, t + "Z"));
+    assertTrue(
+        files.refusal(two, 0.0).startsWith("w.csv  typical_year: yes, but rows of 2019 to 2020"));
+    assertTrue(
+        files
+            .refusal(two.replace("year: yes", "year: perhaps"), 0.0)
+            .startsWith("w.csv:1:17  typical_year: found \"perhaps\""));
+  }
+
+  @Test
   void refusesTimesOfTheWrongKind() {
     String utc = files.refusal("utc_end,ghi_wm2,tair_c\n2019-01-01T01:00,0,1\n", 0);
     assertTrue(utc.contains("must be UTC such as 2015-05-01T01:00Z"), utc);
