@@ -77,7 +77,7 @@ public final class Quantity {
     }
     if (!unitText.isEmpty() && isDigitOrPoint(unitText.charAt(0))) {
       throw new NotUnderstood(
-          "one number without gaps, then the unit, such as " + example(wanted),
+          "one number without gaps, then the unit: " + example(wanted),
           "Write the digits together: \"" + clean.replaceAll("(?<=\\d)[ _](?=\\d)", "") + "\".");
     }
     Unit unit = unit(unitText, number, wanted);
@@ -107,9 +107,10 @@ public final class Quantity {
     };
   }
 
+  /** In the unit it was written in. */
   @Override
   public String toString() {
-    return unit.exactText(inside);
+    return unit.text(inside, 15);
   }
 
   // ---- reading --------------------------------------------------------------------------------
@@ -328,7 +329,7 @@ public final class Quantity {
               + (unit == Unit.WATT ? "Wh" : "kWh")
               + "\" if energy is meant.");
     }
-    if (read == Dimension.CHARGE && first == Dimension.CURRENT) {
+    if (read == Dimension.CHARGE && wanted.contains(Dimension.CURRENT)) {
       return new NotUnderstood(
           expected,
           "Ah is charge (how much in all), A is current (how fast): read the label anew.");

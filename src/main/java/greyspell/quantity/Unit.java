@@ -32,7 +32,7 @@ public enum Unit {
   ABSOLUTE_KELVIN(Dimension.TEMPERATURE, "1", "K"),
   KELVIN(Dimension.TEMPERATURE_DIFFERENCE, "1", "K", "°C", "C"),
   FAHRENHEIT_STEP(Dimension.TEMPERATURE_DIFFERENCE, "5/9", "°F", "F"),
-  ONE_PER_KELVIN(Dimension.SHARE_PER_KELVIN, "1", "1/K", "/K", "1/°C", "/°C"),
+  ONE_PER_KELVIN(Dimension.SHARE_PER_KELVIN, "1", "/K", "/°C"),
   PERCENT_PER_KELVIN(Dimension.SHARE_PER_KELVIN, "0.01", "%/K", "%/°C", "%/C", "% / K", "% / °C"),
   PERCENT_PER_FAHRENHEIT(Dimension.SHARE_PER_KELVIN, "0.018", "%/°F", "%/F"),
   VOLT_PER_KELVIN(Dimension.VOLTAGE_PER_KELVIN, "1", "V/K", "V/°C", "V/C"),
@@ -132,12 +132,16 @@ public enum Unit {
 
   /** An inside value in this unit, for messages: at most five digits. */
   public String text(double inside) {
-    return join(outside(inside, 5));
+    return text(inside, 5);
+  }
+
+  String text(double inside, int digits) {
+    return join(outside(inside, digits));
   }
 
   /** An inside value in this unit, all its digits. */
   public String exactText(double inside) {
-    return join(outside(inside, 17));
+    return text(inside, 17);
   }
 
   private String join(BigDecimal value) {

@@ -39,6 +39,7 @@ final class Block {
   private final String[] names;
   private final Node[] values;
   private int size;
+  private boolean isUnsound;
   private final List<String> unknown = new ArrayList<>();
 
   /**
@@ -62,6 +63,7 @@ final class Block {
       values[0] = node;
       size = 1;
     } else {
+      isUnsound = true;
       border.fault(
           place(node),
           (path.isEmpty() ? "the file" : shape.name()) + ": found " + kindOf(node),
@@ -199,10 +201,8 @@ final class Block {
 
   /** Notes a missing key, unless a mistyped one was already named. */
   void missing(Key key) {
-    for (String word : unknown) {
-      if (key.name.equals(Nearest.of(word, shape.keyNames()))) {
-        return;
-      }
+    if (isMistyped(key)) {
+      return;
     }
     int i = at(key.name);
     border.fault(
@@ -212,6 +212,16 @@ final class Block {
         key.kind == Key.Kind.MEASURE || key.kind == Key.Kind.MONTHLY
             ? "Write for instance \"" + key.name + ": " + example(key) + "\"."
             : key.kind == Key.Kind.WORD ? "Choose one: " + String.join(", ", key.words) + "." : "");
+  }
+
+  /** Whether a fault already stands for it: a near word, or a block that is none. */
+  boolean isMistyped(Key key) {
+    for (String word : unknown) {
+      if (key.name.equals(Nearest.of(word, shape.keyNames()))) {
+        return true;
+      }
+    }
+    return isUnsound;
   }
 
   private static String example(Key key) {
@@ -338,7 +348,7 @@ final class Block {
     String high = unit.text(key.high);
     String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
     String bare = low.endsWith(symbol) ? low.substring(0, low.length() - symbol.length()) : low;
-    return "must be " + bare + " to " + high;
+    return "must be " + bare + " to " + high + (key.sense.isEmpty() ? "" : " " + key.sense);
   }
 
   Monthly monthly(Key key) {

@@ -125,7 +125,11 @@ final class EquipmentBinder {
   }
 
   ControllerSpec controllerSheet(Block block) {
-    if (!block.has(Vocabulary.MAX_OUTPUT_POWER) && !block.has(Vocabulary.MAX_OUTPUT_CURRENT)) {
+    boolean isSilent =
+        !block.has(Vocabulary.MAX_OUTPUT_POWER) && !block.has(Vocabulary.MAX_OUTPUT_CURRENT);
+    if (isSilent
+        && !block.isMistyped(Vocabulary.MAX_OUTPUT_POWER)
+        && !block.isMistyped(Vocabulary.MAX_OUTPUT_CURRENT)) {
       border.fault(
           block.place(),
           "neither \"max_output_power\" nor \"max_output_current\" in controller",

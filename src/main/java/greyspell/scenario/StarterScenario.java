@@ -22,7 +22,8 @@ public final class StarterScenario {
   private static final String SAMPLES = "weather-samples";
   private static final double PACK_WH = 5120.0;
   private static final int MOST_IN_SERIES = 10;
-  private static final int LEAST_IN_SERIES = 3;
+  private static final int LEAST_IN_SERIES = 4;
+  private static final int FEWEST_PANELS = 3;
   private static final int SMALL_FIELD = 24;
   private static final double DEG_PER_H = 15.0;
 
@@ -193,21 +194,14 @@ public final class StarterScenario {
         .replace(
             "@horizon@",
             isNorthern ? "SE: 8 deg, S: 4 deg, SW: 12 deg" : "NE: 8 deg, N: 4 deg, NW: 12 deg")
-        .replace(
-            "@tilt@",
-            Unit.DEGREE.text(
-                Math.round(Math.max(15.0, Math.min(75.0, Math.abs(latitudeDeg) + 10)))))
+        .replace("@tilt@", Unit.DEGREE.text(tiltDeg(latitudeDeg)))
         .replace("@azimuth@", isNorthern ? "S" : "N")
         .replace("@in_series@", Integer.toString(inSeries))
         .replace(
             "@split@",
             leftOver == 0
                 ? ""
-                : "                # of "
-                    + panels
-                    + " panels "
-                    + leftOver
-                    + " are left over: strings must be equal")
+                : "                # strings must be equal: left over of your panels: " + leftOver)
         .replace("@in_parallel@", Integer.toString(inParallel))
         .replace(
             "@inverter@",
