@@ -143,8 +143,7 @@ public final class StarterScenario {
     range(faults, "latitude", answers.latitudeDeg(), -90, 90, Unit.DEGREE);
     range(faults, "longitude", answers.longitudeDeg(), -180, 180, Unit.DEGREE);
     Integer panels = answers.panels();
-    range(
-        faults, "panels", panels == null ? null : (double) panels, LEAST_IN_SERIES, 400, Unit.ONE);
+    range(faults, "panels", panels == null ? null : (double) panels, FEWEST_PANELS, 400, Unit.ONE);
     range(faults, "bank", answers.bankWh(), 1000, 1_000_000, Unit.KILOWATT_HOUR);
     range(faults, "a day's energy", answers.dailyWh(), 10, 500_000, Unit.KILOWATT_HOUR);
     if (!faults.isEmpty()) {

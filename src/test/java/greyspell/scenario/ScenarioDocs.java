@@ -349,7 +349,10 @@ final class ScenarioDocs {
   private static String leftOut(Key key) {
     return switch (key.need) {
       case REQUIRED -> "**must be there**";
-      case OPTIONAL -> "not known";
+      case OPTIONAL ->
+          key.kind == Key.Kind.BLOCK || key.kind == Key.Kind.LIST || key.kind == Key.Kind.TEXT
+              ? "may be"
+              : "not known";
       case DEFAULT ->
           key.usual.isEmpty()
               ? "empty"
