@@ -28,7 +28,15 @@ final class Block {
   private record Held(Node node, String file) {}
 
   /** A point of a curve; in inside units of the key's two dimensions. */
-  record PointXY(double inX, double inY) {}
+  static final class PointXY {
+    final double x;
+    final double y;
+
+    PointXY(double x, double y) {
+      this.x = x;
+      this.y = y;
+    }
+  }
 
   private final Shape shape;
   private final Node node;
@@ -401,7 +409,7 @@ final class Block {
       if (item instanceof SequenceNode pair && pair.getValue().size() == 2) {
         double x = curveX(key, pair.getValue().get(0), held.file());
         double y = curveY(key, pair.getValue().get(1), held.file());
-        if (!points.isEmpty() && x <= points.get(points.size() - 1).inX()) {
+        if (!points.isEmpty() && x <= points.get(points.size() - 1).x) {
           border.fault(
               placeIn(item, held.file()),
               key.name + ": found points out of order",

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever happens to a good file, the answer is a scenario or a list of faults. */
 class ScenarioFuzzTest {
-  private static final int RUNS = 2500;
+  private static final int RUNS = 1500;
   private static final long SEED = 20260117L;
   private static final String[] SCRAPS = {
     ":",
