@@ -5,14 +5,14 @@ import greyspell.storage.Chemistry;
 /**
  * What is taken for a battery whose data sheet does not say, as a user would write it.
  *
- * @param maxChargeHours hours in which the largest charging power would fill it
- * @param maxDischargeHours hours in which the largest draw would empty it
+ * @param fillingH hours in which the largest charging power would fill it
+ * @param emptyingH hours in which the largest draw would empty it
  */
 record ChemistryDefaults(
     String chargeEfficiency,
     String dischargeEfficiency,
-    double maxChargeHours,
-    double maxDischargeHours,
+    double fillingH,
+    double emptyingH,
     String selfDischarge,
     String capacityByTemperature,
     String coldestCharge,

@@ -125,7 +125,11 @@ final class EquipmentBinder {
   }
 
   ControllerSpec controllerSheet(Block block) {
-    if (!block.has(Vocabulary.MAX_OUTPUT_POWER) && !block.has(Vocabulary.MAX_OUTPUT_CURRENT)) {
+    boolean isSilent =
+        !block.has(Vocabulary.MAX_OUTPUT_POWER) && !block.has(Vocabulary.MAX_OUTPUT_CURRENT);
+    if (isSilent
+        && !block.isMistyped(Vocabulary.MAX_OUTPUT_POWER)
+        && !block.isMistyped(Vocabulary.MAX_OUTPUT_CURRENT)) {
       border.fault(
           block.place(),
           "neither \"max_output_power\" nor \"max_output_current\" in controller",
@@ -197,8 +201,8 @@ final class EquipmentBinder {
         0.0,
         or(block, Vocabulary.CHARGE_EFFICIENCY, usual.chargeEfficiency()),
         or(block, Vocabulary.DISCHARGE_EFFICIENCY, usual.dischargeEfficiency()),
-        limit(block, Vocabulary.MAX_CHARGE, voltageV, capacityWh / usual.maxChargeHours()),
-        limit(block, Vocabulary.MAX_DISCHARGE, voltageV, capacityWh / usual.maxDischargeHours()),
+        limit(block, Vocabulary.MAX_CHARGE, voltageV, capacityWh / usual.fillingH()),
+        limit(block, Vocabulary.MAX_DISCHARGE, voltageV, capacityWh / usual.emptyingH()),
         or(block, Vocabulary.SELF_DISCHARGE, usual.selfDischarge()),
         capacityCurve(block, usual.capacityByTemperature()),
         or(block, Vocabulary.COLDEST_CHARGE, usual.coldestCharge()),
@@ -234,14 +238,14 @@ final class EquipmentBinder {
     List<Block.PointXY> written = block.curve(key);
     if (written != null) {
       for (Block.PointXY p : written) {
-        if (!points.isEmpty() && p.inY() < points.get(points.size() - 1).capacityShare()) {
+        if (!points.isEmpty() && p.y < points.get(points.size() - 1).capacityShare()) {
           border.fault(
               block.place(key),
               key.name + ": found a share that falls as it gets warmer",
               "must rise with temperature",
               "Are two of the shares swapped?");
         }
-        points.add(new BankSpec.CapacityAt(p.inX(), p.inY()));
+        points.add(new BankSpec.CapacityAt(p.x, p.y));
       }
       return points;
     }
@@ -387,7 +391,7 @@ final class EquipmentBinder {
       efficiencies.add(new InverterSpec.EfficiencyAt(0.5, parse(key.usual, Dimension.SHARE)));
     } else {
       for (Block.PointXY p : points) {
-        efficiencies.add(new InverterSpec.EfficiencyAt(p.inX(), p.inY()));
+        efficiencies.add(new InverterSpec.EfficiencyAt(p.x, p.y));
       }
     }
     return new InverterSpec(
@@ -419,7 +423,7 @@ final class EquipmentBinder {
     List<Block.PointXY> written = block.curve(Vocabulary.FUEL_USE);
     if (written != null) {
       for (Block.PointXY p : written) {
-        points.add(new GeneratorSpec.FuelAt(p.inX(), p.inY()));
+        points.add(new GeneratorSpec.FuelAt(p.x, p.y));
       }
     }
     return new GeneratorSpec(block.text(Vocabulary.GENERATOR_NAME), ratedPowerW, fuel, points);

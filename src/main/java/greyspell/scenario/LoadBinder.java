@@ -57,7 +57,10 @@ final class LoadBinder {
               paths.resolved(logBlock, Vocabulary.LOG_FILE),
               logBlock.measure(Vocabulary.LOG_FACTOR));
     }
-    if (items.isEmpty() && log == null && !block.has(Vocabulary.APPLIANCES)) {
+    boolean isSilent = !block.has(Vocabulary.APPLIANCES) && !block.has(Vocabulary.LOAD_LOG);
+    if (isSilent
+        && !block.isMistyped(Vocabulary.APPLIANCES)
+        && !block.isMistyped(Vocabulary.LOAD_LOG)) {
       block
           .border()
           .fault(

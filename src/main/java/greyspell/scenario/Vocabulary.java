@@ -162,6 +162,7 @@ final class Vocabulary {
   static final Key TILT =
       Key.measure("tilt", "From horizontal: 0 deg lies flat.", Dimension.ANGLE)
           .within(0, 90)
+          .sense("from horizontal")
           .mend("For panels on a wall write 90 deg.")
           .required()
           .into("tiltDeg");
