@@ -192,7 +192,11 @@ final class Block {
     return placeIn(any, file);
   }
 
+  /** Of a block that was left out whole the file is the place. */
   static Place placeIn(Node any, String file) {
+    if (any.getStartMark() == null) {
+      return Place.of(file);
+    }
     return new Place(file, any.getStartMark().getLine() + 1, any.getStartMark().getColumn() + 1);
   }
 

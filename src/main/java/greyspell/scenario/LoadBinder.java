@@ -21,6 +21,22 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 final class LoadBinder {
   private static final List<HourSpan> ALL_DAY = List.of(new HourSpan(0.0, 24.0));
 
+  private static final ApplianceSpec NO_APPLIANCE =
+      new ApplianceSpec(
+          "",
+          1,
+          0.0,
+          0.0,
+          null,
+          0.0,
+          ALL_DAY,
+          EnumSet.allOf(DayOfWeek.class),
+          Monthly.constant(1.0),
+          Priority.SHOULD_RUN,
+          Evidence.GUESS,
+          false,
+          false);
+
   private final EquipmentBinder equipment;
   private final FilePaths paths;
   private final boolean isNorthern;
@@ -53,9 +69,15 @@ final class LoadBinder {
     Block logBlock = block.block(Vocabulary.LOAD_LOG);
     if (logBlock != null) {
       log =
-          new LogSpec(
-              paths.resolved(logBlock, Vocabulary.LOG_FILE),
-              logBlock.measure(Vocabulary.LOG_FACTOR));
+          block
+              .border()
+              .build(
+                  logBlock.place(),
+                  new LogSpec("", 1.0),
+                  () ->
+                      new LogSpec(
+                          paths.resolved(logBlock, Vocabulary.LOG_FILE),
+                          logBlock.measure(Vocabulary.LOG_FACTOR)));
     }
     boolean isSilent = !block.has(Vocabulary.APPLIANCES) && !block.has(Vocabulary.LOAD_LOG);
     if (isSilent
@@ -69,7 +91,13 @@ final class LoadBinder {
               "must hold one of them, or both",
               "Write \"appliances: []\" for a house that asks for nothing.");
     }
-    return new LoadPlan(appliances, log, block.measure(Vocabulary.DAILY_VARIATION));
+    LogSpec readLog = log;
+    return block
+        .border()
+        .build(
+            block.place(),
+            new LoadPlan(List.of(), null, 0.0),
+            () -> new LoadPlan(appliances, readLog, block.measure(Vocabulary.DAILY_VARIATION)));
   }
 
   ApplianceSpec appliance(Block block, String scenarioFile) {
@@ -84,20 +112,27 @@ final class LoadBinder {
               "must be the power of the motor's start, at least that of its run",
               "Leave it out if there is no motor.");
     }
-    return new ApplianceSpec(
-        block.text(Vocabulary.APPLIANCE_NAME),
-        block.whole(Vocabulary.QUANTITY),
-        powerW,
-        block.measure(Vocabulary.STANDBY),
-        surgeW,
-        block.measure(Vocabulary.DUTY),
-        hours(block),
-        days(block),
-        season(block, months(block), scenarioFile),
-        block.word(Vocabulary.PRIORITY, Priority.values()),
-        block.word(Vocabulary.EVIDENCE, Evidence.values()),
-        block.word(Vocabulary.SUPPLY, Vocabulary.Supply.values()) == Vocabulary.Supply.DC,
-        block.flag(Vocabulary.MEDICAL));
+    return block
+        .border()
+        .build(
+            block.place(),
+            NO_APPLIANCE,
+            () ->
+                new ApplianceSpec(
+                    block.text(Vocabulary.APPLIANCE_NAME),
+                    block.whole(Vocabulary.QUANTITY),
+                    powerW,
+                    block.measure(Vocabulary.STANDBY),
+                    surgeW,
+                    block.measure(Vocabulary.DUTY),
+                    hours(block),
+                    days(block),
+                    season(block, months(block), scenarioFile),
+                    block.word(Vocabulary.PRIORITY, Priority.values()),
+                    block.word(Vocabulary.EVIDENCE, Evidence.values()),
+                    block.word(Vocabulary.SUPPLY, Vocabulary.Supply.values())
+                        == Vocabulary.Supply.DC,
+                    block.flag(Vocabulary.MEDICAL)));
   }
 
   private static List<HourSpan> hours(Block block) {

@@ -47,7 +47,7 @@ class LibraryTest {
     List<Block> blocks = all(Vocabulary.MODULE);
     assertTrue(blocks.size() >= 12);
     for (Block block : blocks) {
-      ModuleSpec m = EquipmentBinder.module(block);
+      ModuleSpec m = equipment.module(block);
       String name = m.name();
       assertEquals(1.0, m.maxPowerV() * m.maxPowerA() / m.ratedPowerW(), 0.02, name);
       double fillFactor = m.ratedPowerW() / (m.openCircuitV() * m.shortCircuitA());
@@ -137,7 +137,7 @@ class LibraryTest {
     List<Block> blocks = all(Vocabulary.GENERATOR);
     assertTrue(blocks.size() >= 5);
     for (Block block : blocks) {
-      GeneratorSpec g = EquipmentBinder.generator(block);
+      GeneratorSpec g = equipment.generator(block);
       double kWhPerL = 10.0; // no fuel holds more: diesel about 10, petrol 9, propane 7
       double last = 0.0;
       for (GeneratorSpec.FuelAt at : g.fuelUse()) {

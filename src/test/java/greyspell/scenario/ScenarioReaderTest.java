@@ -12,6 +12,7 @@ import greyspell.load.ApplianceSpec.HourSpan;
 import greyspell.load.Evidence;
 import greyspell.load.Priority;
 import greyspell.sky.Horizon;
+import greyspell.storage.BankDefaults;
 import greyspell.storage.BankSpec;
 import greyspell.storage.Enclosure;
 import java.nio.file.Path;
@@ -85,7 +86,7 @@ class ScenarioReaderTest {
     assertTrue(
         assumed.contains(
             new Scenario.Assumption(
-                "bank.battery.max_discharge", "2560 W each", ChemistryDefaults.WHY)));
+                "bank.battery.max_discharge", "2560 W each", BankDefaults.USUAL_WHY)));
     assertTrue(assumed.stream().noneMatch(a -> a.key().equals("reserve")), "it was written");
     assertTrue(assumed.stream().anyMatch(a -> a.key().equals("sky.turbidity")));
   }
