@@ -6,7 +6,6 @@ import greyspell.quantity.Place;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Supplier;
 
 /** What is found while a file is read: faults, defaults that were used, cautions. */
 final class Border {
@@ -30,23 +29,19 @@ final class Border {
   }
 
   /**
-   * Builds a record from what was read. Where a fault was told before, a value in it may be no
-   * number and the record refuses it: then a sound stand-in goes on, so that the rest of the file
-   * is read too. What only the record knows to be impossible is a fault of its own.
+   * A record refused what was read. Where a fault was told before, a value in it may be no number
+   * and the record refuses it: then a sound stand-in goes on, so that the rest of the file is read
+   * too. What only the record knows to be impossible is a fault of its own.
    */
-  <T> T build(Place place, T standIn, Supplier<T> made) {
-    try {
-      return made.get();
-    } catch (IllegalArgumentException refused) {
-      if (faults.isEmpty()) {
-        fault(
-            place,
-            "found an impossible value",
-            String.valueOf(refused.getMessage()),
-            "Compare it with the data sheet.");
-      }
-      return standIn;
+  <T> T refused(Place place, IllegalArgumentException refused, T standIn) {
+    if (faults.isEmpty()) {
+      fault(
+          place,
+          "found an impossible value",
+          String.valueOf(refused.getMessage()),
+          "Compare it with the data sheet.");
     }
+    return standIn;
   }
 
   void faults(BadInput bad) {

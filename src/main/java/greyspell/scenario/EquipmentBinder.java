@@ -123,24 +123,24 @@ final class EquipmentBinder {
     Double maxSystemV = block.optional(Vocabulary.MAX_SYSTEM_VOLTAGE);
     Double areaM2 = block.optional(Vocabulary.AREA);
     refuseSwapped(block, maxPowerV, openCircuitV, maxPowerA, shortCircuitA);
-    return border.build(
-        block.place(),
-        NO_MODULE,
-        () ->
-            new ModuleSpec(
-                name,
-                ratedPowerW,
-                openCircuitV,
-                shortCircuitA,
-                maxPowerV,
-                maxPowerA,
-                powerPerK,
-                openCircuitPerK,
-                shortCircuitPerK,
-                nominalCellC,
-                cells,
-                maxSystemV,
-                areaM2));
+    try {
+      return new ModuleSpec(
+          name,
+          ratedPowerW,
+          openCircuitV,
+          shortCircuitA,
+          maxPowerV,
+          maxPowerA,
+          powerPerK,
+          openCircuitPerK,
+          shortCircuitPerK,
+          nominalCellC,
+          cells,
+          maxSystemV,
+          areaM2);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_MODULE);
+    }
   }
 
   /** The working point of a module lies below its two ends. */
@@ -204,22 +204,22 @@ final class EquipmentBinder {
           "must hold one of them, or both",
           "Write for instance \"max_output_current: 60 A\".");
     }
-    return border.build(
-        block.place(),
-        NO_CONTROLLER,
-        () ->
-            new ControllerSpec(
-                block.text(Vocabulary.CONTROLLER_NAME),
-                block.whole(Vocabulary.COUNT),
-                block.optional(Vocabulary.MAX_OUTPUT_POWER),
-                block.optional(Vocabulary.MAX_OUTPUT_CURRENT),
-                block.measure(Vocabulary.CONTROLLER_EFFICIENCY),
-                block.optional(Vocabulary.LOWEST_TRACKING_VOLTAGE),
-                block.optional(Vocabulary.HIGHEST_TRACKING_VOLTAGE),
-                block.optional(Vocabulary.START_VOLTAGE),
-                block.optional(Vocabulary.ABSOLUTE_MAXIMUM_VOLTAGE),
-                block.optional(Vocabulary.MAX_SHORT_CIRCUIT_CURRENT),
-                block.measure(Vocabulary.CONTROLLER_STANDBY)));
+    try {
+      return new ControllerSpec(
+          block.text(Vocabulary.CONTROLLER_NAME),
+          block.whole(Vocabulary.COUNT),
+          block.optional(Vocabulary.MAX_OUTPUT_POWER),
+          block.optional(Vocabulary.MAX_OUTPUT_CURRENT),
+          block.measure(Vocabulary.CONTROLLER_EFFICIENCY),
+          block.optional(Vocabulary.LOWEST_TRACKING_VOLTAGE),
+          block.optional(Vocabulary.HIGHEST_TRACKING_VOLTAGE),
+          block.optional(Vocabulary.START_VOLTAGE),
+          block.optional(Vocabulary.ABSOLUTE_MAXIMUM_VOLTAGE),
+          block.optional(Vocabulary.MAX_SHORT_CIRCUIT_CURRENT),
+          block.measure(Vocabulary.CONTROLLER_STANDBY));
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_CONTROLLER);
+    }
   }
 
   /** What is taken where neither the file nor the inverter names one. */
@@ -263,43 +263,35 @@ final class EquipmentBinder {
     BankDefaults usual = BankDefaults.of(chemistry);
     double voltageV = block.measure(Vocabulary.VOLTAGE);
     double capacityWh = block.measure(Vocabulary.CAPACITY, voltageV);
-    return border.build(
-        block.place(),
-        NO_BANK,
-        () ->
-            new BankSpec(
-                block.text(Vocabulary.BATTERY_NAME),
-                chemistry,
-                1,
-                capacityWh,
-                voltageV,
-                1.0,
-                0.0,
-                or(
-                    block,
-                    Vocabulary.CHARGE_EFFICIENCY,
-                    usual.chargeEfficiency(),
-                    usual.efficiencyWhy()),
-                or(
-                    block,
-                    Vocabulary.DISCHARGE_EFFICIENCY,
-                    usual.dischargeEfficiency(),
-                    usual.efficiencyWhy()),
-                limit(block, Vocabulary.MAX_CHARGE, voltageV, capacityWh / usual.fillingH()),
-                limit(block, Vocabulary.MAX_DISCHARGE, voltageV, capacityWh / usual.emptyingH()),
-                or(
-                    block,
-                    Vocabulary.SELF_DISCHARGE,
-                    usual.selfDischargePerMonthFraction(),
-                    usual.selfDischargeWhy()),
-                capacityCurve(block, usual),
-                or(
-                    block,
-                    Vocabulary.COLDEST_CHARGE,
-                    usual.coldestChargeC(),
-                    usual.coldestChargeWhy()),
-                or(block, Vocabulary.BATTERY_STANDBY, usual.standbyW(), BankDefaults.USUAL_WHY),
-                NO_ENCLOSURE));
+    try {
+      return new BankSpec(
+          block.text(Vocabulary.BATTERY_NAME),
+          chemistry,
+          1,
+          capacityWh,
+          voltageV,
+          1.0,
+          0.0,
+          or(block, Vocabulary.CHARGE_EFFICIENCY, usual.chargeEfficiency(), usual.efficiencyWhy()),
+          or(
+              block,
+              Vocabulary.DISCHARGE_EFFICIENCY,
+              usual.dischargeEfficiency(),
+              usual.efficiencyWhy()),
+          limit(block, Vocabulary.MAX_CHARGE, voltageV, capacityWh / usual.fillingH()),
+          limit(block, Vocabulary.MAX_DISCHARGE, voltageV, capacityWh / usual.emptyingH()),
+          or(
+              block,
+              Vocabulary.SELF_DISCHARGE,
+              usual.selfDischargePerMonthFraction(),
+              usual.selfDischargeWhy()),
+          capacityCurve(block, usual),
+          or(block, Vocabulary.COLDEST_CHARGE, usual.coldestChargeC(), usual.coldestChargeWhy()),
+          or(block, Vocabulary.BATTERY_STANDBY, usual.standbyW(), BankDefaults.USUAL_WHY),
+          NO_ENCLOSURE);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_BANK);
+    }
   }
 
   private static double parse(String text, Dimension dimension) {
@@ -337,11 +329,11 @@ final class EquipmentBinder {
               "must rise with temperature",
               "Are two of the shares swapped?");
         }
-        points.add(
-            border.build(
-                block.place(key),
-                new BankSpec.CapacityAt(0.0, 1.0),
-                () -> new BankSpec.CapacityAt(p.x, p.y)));
+        try {
+          points.add(new BankSpec.CapacityAt(p.x, p.y));
+        } catch (IllegalArgumentException refused) {
+          points.add(border.refused(block.place(key), refused, new BankSpec.CapacityAt(0.0, 1.0)));
+        }
       }
       return points;
     }
@@ -375,27 +367,27 @@ final class EquipmentBinder {
             BankDefaults.USUAL_WHY);
     refuseReserve(home, block, reserve, fullFraction);
     int all = inSeries * inParallel;
-    return border.build(
-        block.place(),
-        NO_BANK,
-        () ->
-            new BankSpec(
-                one.name(),
-                one.chemistry(),
-                inParallel,
-                one.capacityWh() * all,
-                one.nominalV() * inSeries,
-                fullFraction,
-                reserve,
-                one.chargeEfficiency(),
-                one.dischargeEfficiency(),
-                one.maxChargeW() * all,
-                one.maxDischargeW() * all,
-                one.selfDischargePerMonthFraction(),
-                one.capacityByTemperature(),
-                one.coldestChargeC(),
-                one.standbyW() * all,
-                enclosure));
+    try {
+      return new BankSpec(
+          one.name(),
+          one.chemistry(),
+          inParallel,
+          one.capacityWh() * all,
+          one.nominalV() * inSeries,
+          fullFraction,
+          reserve,
+          one.chargeEfficiency(),
+          one.dischargeEfficiency(),
+          one.maxChargeW() * all,
+          one.maxDischargeW() * all,
+          one.selfDischargePerMonthFraction(),
+          one.capacityByTemperature(),
+          one.coldestChargeC(),
+          one.standbyW() * all,
+          enclosure);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_BANK);
+    }
   }
 
   private void refuseReserve(Block home, Block bank, double reserve, double full) {
@@ -418,10 +410,11 @@ final class EquipmentBinder {
     return switch (block.word(Vocabulary.STANDS, Vocabulary.Stands.values())) {
       case INDOORS -> {
         refuse(block, "indoors", Vocabulary.LAG, Vocabulary.AT_LEAST, Vocabulary.BOX_HEAT_LOSS);
-        yield border.build(
-            block.place(),
-            NO_ENCLOSURE,
-            () -> new Enclosure.Indoors(block.measure(Vocabulary.INDOOR_TEMPERATURE)));
+        try {
+          yield new Enclosure.Indoors(block.measure(Vocabulary.INDOOR_TEMPERATURE));
+        } catch (IllegalArgumentException refused) {
+          yield border.refused(block.place(), refused, NO_ENCLOSURE);
+        }
       }
       case OUTDOORS -> {
         refuse(
@@ -430,21 +423,22 @@ final class EquipmentBinder {
             Vocabulary.INDOOR_TEMPERATURE,
             Vocabulary.AT_LEAST,
             Vocabulary.BOX_HEAT_LOSS);
-        yield border.build(
-            block.place(),
-            NO_ENCLOSURE,
-            () -> new Enclosure.Outdoors(block.measure(Vocabulary.LAG)));
+        try {
+          yield new Enclosure.Outdoors(block.measure(Vocabulary.LAG));
+        } catch (IllegalArgumentException refused) {
+          yield border.refused(block.place(), refused, NO_ENCLOSURE);
+        }
       }
       case HEATED -> {
         refuse(block, "heated", Vocabulary.INDOOR_TEMPERATURE);
-        yield border.build(
-            block.place(),
-            NO_ENCLOSURE,
-            () ->
-                new Enclosure.Heated(
-                    block.measure(Vocabulary.LAG),
-                    block.measure(Vocabulary.AT_LEAST),
-                    block.measure(Vocabulary.BOX_HEAT_LOSS)));
+        try {
+          yield new Enclosure.Heated(
+              block.measure(Vocabulary.LAG),
+              block.measure(Vocabulary.AT_LEAST),
+              block.measure(Vocabulary.BOX_HEAT_LOSS));
+        } catch (IllegalArgumentException refused) {
+          yield border.refused(block.place(), refused, NO_ENCLOSURE);
+        }
       }
     };
   }
@@ -479,25 +473,26 @@ final class EquipmentBinder {
       efficiencies.add(new InverterSpec.EfficiencyAt(0.5, parse(key.usual, Dimension.SHARE)));
     } else {
       for (Block.PointXY p : points) {
-        efficiencies.add(
-            border.build(
-                block.place(Vocabulary.INVERTER_EFFICIENCY),
-                NO_POINT,
-                () -> new InverterSpec.EfficiencyAt(p.x, p.y)));
+        try {
+          efficiencies.add(new InverterSpec.EfficiencyAt(p.x, p.y));
+        } catch (IllegalArgumentException refused) {
+          efficiencies.add(
+              border.refused(block.place(Vocabulary.INVERTER_EFFICIENCY), refused, NO_POINT));
+        }
       }
     }
-    return border.build(
-        block.place(),
-        NO_INVERTER,
-        () ->
-            new InverterSpec(
-                block.text(Vocabulary.INVERTER_NAME),
-                count,
-                continuousW * count,
-                surgeW == null ? null : surgeW * count,
-                standbyDayW * count,
-                standbyNightW * count,
-                efficiencies));
+    try {
+      return new InverterSpec(
+          block.text(Vocabulary.INVERTER_NAME),
+          count,
+          continuousW * count,
+          surgeW == null ? null : surgeW * count,
+          standbyDayW * count,
+          standbyNightW * count,
+          efficiencies);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_INVERTER);
+    }
   }
 
   private double standbyDayW(Block block, double continuousW) {
@@ -519,16 +514,17 @@ final class EquipmentBinder {
     List<Block.PointXY> written = block.curve(Vocabulary.FUEL_USE);
     if (written != null) {
       for (Block.PointXY p : written) {
-        points.add(
-            border.build(
-                block.place(),
-                new GeneratorSpec.FuelAt(1.0, 1.0),
-                () -> new GeneratorSpec.FuelAt(p.x, p.y)));
+        try {
+          points.add(new GeneratorSpec.FuelAt(p.x, p.y));
+        } catch (IllegalArgumentException refused) {
+          points.add(border.refused(block.place(), refused, new GeneratorSpec.FuelAt(1.0, 1.0)));
+        }
       }
     }
-    return border.build(
-        block.place(),
-        NO_GENERATOR,
-        () -> new GeneratorSpec(block.text(Vocabulary.GENERATOR_NAME), ratedPowerW, fuel, points));
+    try {
+      return new GeneratorSpec(block.text(Vocabulary.GENERATOR_NAME), ratedPowerW, fuel, points);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_GENERATOR);
+    }
   }
 }

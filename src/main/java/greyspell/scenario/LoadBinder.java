@@ -68,16 +68,14 @@ final class LoadBinder {
     LogSpec log = null;
     Block logBlock = block.block(Vocabulary.LOAD_LOG);
     if (logBlock != null) {
-      log =
-          block
-              .border()
-              .build(
-                  logBlock.place(),
-                  new LogSpec("", 1.0),
-                  () ->
-                      new LogSpec(
-                          paths.resolved(logBlock, Vocabulary.LOG_FILE),
-                          logBlock.measure(Vocabulary.LOG_FACTOR)));
+      try {
+        log =
+            new LogSpec(
+                paths.resolved(logBlock, Vocabulary.LOG_FILE),
+                logBlock.measure(Vocabulary.LOG_FACTOR));
+      } catch (IllegalArgumentException refused) {
+        log = block.border().refused(logBlock.place(), refused, new LogSpec("", 1.0));
+      }
     }
     boolean isSilent = !block.has(Vocabulary.APPLIANCES) && !block.has(Vocabulary.LOAD_LOG);
     if (isSilent
@@ -92,12 +90,11 @@ final class LoadBinder {
               "Write \"appliances: []\" for a house that asks for nothing.");
     }
     LogSpec readLog = log;
-    return block
-        .border()
-        .build(
-            block.place(),
-            new LoadPlan(List.of(), null, 0.0),
-            () -> new LoadPlan(appliances, readLog, block.measure(Vocabulary.DAILY_VARIATION)));
+    try {
+      return new LoadPlan(appliances, readLog, block.measure(Vocabulary.DAILY_VARIATION));
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(), refused, new LoadPlan(List.of(), null, 0.0));
+    }
   }
 
   ApplianceSpec appliance(Block block, String scenarioFile) {
@@ -112,27 +109,24 @@ final class LoadBinder {
               "must be the power of the motor's start, at least that of its run",
               "Leave it out if there is no motor.");
     }
-    return block
-        .border()
-        .build(
-            block.place(),
-            NO_APPLIANCE,
-            () ->
-                new ApplianceSpec(
-                    block.text(Vocabulary.APPLIANCE_NAME),
-                    block.whole(Vocabulary.QUANTITY),
-                    powerW,
-                    block.measure(Vocabulary.STANDBY),
-                    surgeW,
-                    block.measure(Vocabulary.DUTY),
-                    hours(block),
-                    days(block),
-                    season(block, months(block), scenarioFile),
-                    block.word(Vocabulary.PRIORITY, Priority.values()),
-                    block.word(Vocabulary.EVIDENCE, Evidence.values()),
-                    block.word(Vocabulary.SUPPLY, Vocabulary.Supply.values())
-                        == Vocabulary.Supply.DC,
-                    block.flag(Vocabulary.MEDICAL)));
+    try {
+      return new ApplianceSpec(
+          block.text(Vocabulary.APPLIANCE_NAME),
+          block.whole(Vocabulary.QUANTITY),
+          powerW,
+          block.measure(Vocabulary.STANDBY),
+          surgeW,
+          block.measure(Vocabulary.DUTY),
+          hours(block),
+          days(block),
+          season(block, months(block), scenarioFile),
+          block.word(Vocabulary.PRIORITY, Priority.values()),
+          block.word(Vocabulary.EVIDENCE, Evidence.values()),
+          block.word(Vocabulary.SUPPLY, Vocabulary.Supply.values()) == Vocabulary.Supply.DC,
+          block.flag(Vocabulary.MEDICAL));
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(), refused, NO_APPLIANCE);
+    }
   }
 
   private static List<HourSpan> hours(Block block) {

@@ -192,27 +192,27 @@ public final class ScenarioReader {
     Block moduleBlock = equipment.find(block, Vocabulary.ARRAY_MODULE);
     ModuleSpec module =
         moduleBlock == null ? EquipmentBinder.NO_MODULE : equipment.module(moduleBlock);
-    return border.build(
-        block.place(),
-        NO_ARRAY,
-        () ->
-            new ArraySpec(
-                block.text(Vocabulary.ARRAY_NAME),
-                block.measure(Vocabulary.TILT),
-                SiteBinder.azimuth(block, Vocabulary.AZIMUTH) % ROUND_TURN_DEG,
-                module,
-                block.whole(Vocabulary.IN_SERIES),
-                block.whole(Vocabulary.IN_PARALLEL),
-                block.monthly(Vocabulary.SOILING),
-                block.monthly(Vocabulary.SHADE),
-                block.measure(Vocabulary.MISMATCH),
-                block.measure(Vocabulary.WIRING_LOSS),
-                block.measure(Vocabulary.AGEING),
-                new ModuleChoices(
-                    block.word(Vocabulary.CELL_HEAT, ModuleChoices.CellHeat.values()),
-                    block.word(Vocabulary.POWER_CURVE, ModuleChoices.PowerCurve.values()),
-                    block.measure(Vocabulary.HEAT_LOSS),
-                    block.measure(Vocabulary.WIND_HEAT_LOSS))));
+    try {
+      return new ArraySpec(
+          block.text(Vocabulary.ARRAY_NAME),
+          block.measure(Vocabulary.TILT),
+          SiteBinder.azimuth(block, Vocabulary.AZIMUTH) % ROUND_TURN_DEG,
+          module,
+          block.whole(Vocabulary.IN_SERIES),
+          block.whole(Vocabulary.IN_PARALLEL),
+          block.monthly(Vocabulary.SOILING),
+          block.monthly(Vocabulary.SHADE),
+          block.measure(Vocabulary.MISMATCH),
+          block.measure(Vocabulary.WIRING_LOSS),
+          block.measure(Vocabulary.AGEING),
+          new ModuleChoices(
+              block.word(Vocabulary.CELL_HEAT, ModuleChoices.CellHeat.values()),
+              block.word(Vocabulary.POWER_CURVE, ModuleChoices.PowerCurve.values()),
+              block.measure(Vocabulary.HEAT_LOSS),
+              block.measure(Vocabulary.WIND_HEAT_LOSS)));
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_ARRAY);
+    }
   }
 
   private ControllerSpec controller(Block home, @Nullable Block inverterBlock) {

@@ -44,33 +44,35 @@ final class SiteBinder {
               "the coldest must lie below the hottest",
               "Are the two swapped?");
     }
-    return block
-        .border()
-        .build(
-            block.place(),
-            // stands on the right half of the earth, so that months of the library move as they
-            // should
-            new Site(
-                home,
-                latitudeDeg < 0.0 ? -1.0 : 1.0,
-                0.0,
-                0.0,
-                0.0,
-                Monthly.constant(0.2),
-                Horizon.OPEN,
-                null,
-                null),
-            () ->
-                new Site(
-                    home,
-                    latitudeDeg,
-                    longitudeDeg,
-                    elevationM,
-                    utcOffsetH,
-                    albedo,
-                    horizon,
-                    recordLowC,
-                    recordHighC));
+    try {
+      return new Site(
+          home,
+          latitudeDeg,
+          longitudeDeg,
+          elevationM,
+          utcOffsetH,
+          albedo,
+          horizon,
+          recordLowC,
+          recordHighC);
+    } catch (IllegalArgumentException refused) {
+      return block
+          .border()
+          .refused(
+              block.place(),
+              refused,
+              // on the right half of the earth, so that months of the library move as they should
+              new Site(
+                  home,
+                  latitudeDeg < 0.0 ? -1.0 : 1.0,
+                  0.0,
+                  0.0,
+                  0.0,
+                  Monthly.constant(0.2),
+                  Horizon.OPEN,
+                  null,
+                  null));
+    }
   }
 
   private static double utcOffsetH(Block block, double longitudeDeg) {
@@ -87,19 +89,17 @@ final class SiteBinder {
     double cloudDepth = block.measure(Vocabulary.CLOUD_DEPTH);
     double cloudExponent = block.measure(Vocabulary.CLOUD_EXPONENT);
     Monthly turbidity = block.monthly(Vocabulary.TURBIDITY);
-    return block
-        .border()
-        .build(
-            block.place(),
-            SkyChoices.usual(),
-            () ->
-                new SkyChoices(
-                    block.word(Vocabulary.CLEAR_SKY, SkyChoices.ClearSky.values()),
-                    cloudDepth,
-                    cloudExponent,
-                    block.word(Vocabulary.TILT_MODEL, SkyChoices.Tilt.values()),
-                    turbidity,
-                    block.measure(Vocabulary.SNOW_ALBEDO)));
+    try {
+      return new SkyChoices(
+          block.word(Vocabulary.CLEAR_SKY, SkyChoices.ClearSky.values()),
+          cloudDepth,
+          cloudExponent,
+          block.word(Vocabulary.TILT_MODEL, SkyChoices.Tilt.values()),
+          turbidity,
+          block.measure(Vocabulary.SNOW_ALBEDO));
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(), refused, SkyChoices.usual());
+    }
   }
 
   /** Degrees from north; NaN after a fault. */
@@ -175,7 +175,11 @@ final class SiteBinder {
     points.removeIf(p -> p == NO_POINT);
     sort(points);
     refuseTwice(block, key, points);
-    return block.border().build(block.place(key), Horizon.OPEN, () -> new Horizon(points));
+    try {
+      return new Horizon(points);
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(key), refused, Horizon.OPEN);
+    }
   }
 
   /** By azimuth; a handful of points, and no lambda while the program starts. */
@@ -192,15 +196,12 @@ final class SiteBinder {
 
   private static Horizon.Point point(Block block, Node azimuth, Node height) {
     Key key = Vocabulary.HORIZON;
-    return block
-        .border()
-        .build(
-            block.place(key),
-            NO_POINT,
-            () ->
-                new Horizon.Point(
-                    azimuth(block, key, azimuth, ANGLE_OR_BARE) % 360.0,
-                    height(block, key, height)));
+    try {
+      return new Horizon.Point(
+          azimuth(block, key, azimuth, ANGLE_OR_BARE) % 360.0, height(block, key, height));
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(key), refused, NO_POINT);
+    }
   }
 
   private static double height(Block block, Key key, Node node) {
