@@ -1,0 +1,58 @@
+package greyspell.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Tables and paragraphs of plain text, never wider than a terminal of a hundred columns. */
+final class Columns {
+  static final int WIDTH = 100;
+  private static final String GAP = "  ";
+
+  private final List<String[]> rows = new ArrayList<>();
+
+  Columns row(String... cells) {
+    rows.add(cells);
+    return this;
+  }
+
+  /** Right-aligned, but for the last column where it holds words. */
+  void write(StringBuilder out, boolean isLastLeft) {
+    int columns = rows.get(0).length;
+    var width = new int[columns];
+    for (String[] row : rows) {
+      for (int c = 0; c < columns; c++) {
+        width[c] = Math.max(width[c], row[c].length());
+      }
+    }
+    for (String[] row : rows) {
+      var line = new StringBuilder();
+      for (int c = 0; c < columns; c++) {
+        String blank = " ".repeat(width[c] - row[c].length());
+        boolean isLeft = isLastLeft && c == columns - 1;
+        line.append(GAP).append(isLeft ? row[c] : blank.concat(row[c]));
+      }
+      out.append(line.toString().stripTrailing()).append('\n');
+    }
+  }
+
+  /** A paragraph; its first line begins with {@code first}, the others are set in as far. */
+  static void wrap(StringBuilder out, String first, String words) {
+    String indent = " ".repeat(first.length());
+    var line = new StringBuilder(first);
+    boolean isEmpty = true;
+    for (String word : words.split(" ", -1)) {
+      if (!isEmpty && line.length() + 1 + word.length() > WIDTH) {
+        out.append(line).append('\n');
+        line.setLength(0);
+        line.append(indent);
+        isEmpty = true;
+      }
+      if (!isEmpty) {
+        line.append(' ');
+      }
+      line.append(word);
+      isEmpty = false;
+    }
+    out.append(line).append('\n');
+  }
+}
