@@ -19,13 +19,14 @@ public final class StringsPicture extends Picture {
   private static final double ROW = 96.0;
   private static final double HEAD = 44.0;
   private static final double FOOT = 40.0;
-  private static final double DRAWING = 196.0;
-  private static final double LEFT = Look.MARGIN + DRAWING + 26.0;
+  private static final double DRAWING = 180.0;
+  private static final double LEFT = Look.MARGIN + DRAWING + 40.0;
   private static final double RIGHT = Look.WIDTH - Look.MARGIN - 34.0;
   private static final double BAR = 18.0;
   private static final double WIDEST_BOX = 15.0;
   private static final double TALLEST_BOX = 20.0;
   private static final double BOX_GAP = 0.22;
+  private static final int WINDOW = 0xE6EEDD;
   private static final int MOST_SHOWN = 4;
 
   private final StringJudgement judged;
@@ -68,7 +69,9 @@ public final class StringsPicture extends Picture {
     if (best == null) {
       return "None of "
           + judged.arrangements().size()
-          + " arrangements suits "
+          + " arrangements of "
+          + judged.module().name()
+          + " suits "
           + judged.controller().name();
     }
     Double marginShare = best.marginShare();
@@ -134,29 +137,22 @@ public final class StringsPicture extends Picture {
   @Override
   void plot(Canvas canvas, double top, double height) {
     double bottom = top + HEAD + shown.size() * ROW;
-    axis(canvas, top, bottom);
     for (int k = 0; k < shown.size(); k++) {
       double y = top + HEAD + k * ROW;
       canvas.line(Look.MARGIN, y, RIGHT, y, Look.GRID, 1.0, false);
       modules(canvas, y, shown.get(k));
-      bar(canvas, y, shown.get(k));
+      voltages(canvas, y + 36.0, shown.get(k));
+      words(canvas, y, shown.get(k));
     }
-    limits(canvas, top, bottom);
+    axis(canvas, bottom);
+    names(canvas, top + HEAD);
   }
 
   private double x(double voltageV) {
-    return LEFT + (RIGHT - LEFT) * voltageV / mostV;
+    return LEFT + (RIGHT - LEFT) * Math.min(voltageV, mostV) / mostV;
   }
 
-  private void axis(Canvas canvas, double top, double bottom) {
-    Arrangement any = shown.get(0);
-    Double highest = judged.controller().highestTrackingV();
-    Double limitV = any.limitV();
-    double endV = highest != null ? highest : limitV != null ? limitV : mostV;
-    double from = x(Math.min(any.neededV(), mostV));
-    double to = x(Math.min(endV, mostV));
-    canvas.rect(
-        from, top + HEAD - 4.0, Math.max(0.0, to - from), bottom - top - HEAD + 4.0, 0xF1F4EC);
+  private void axis(Canvas canvas, double bottom) {
     canvas.line(LEFT, bottom, RIGHT, bottom, Look.AXIS, 1.0, false);
     double step = Look.step(mostV);
     for (double v = 0.0; v <= mostV * 1.0001; v += step) {
@@ -166,68 +162,73 @@ public final class StringsPicture extends Picture {
     }
   }
 
-  /** Lines through all rows, drawn last, each named at the top. */
-  private void limits(Canvas canvas, double top, double bottom) {
+  /** What the lines through the rows are, at their tops. */
+  private void names(Canvas canvas, double y) {
     Arrangement any = shown.get(0);
-    Double limitV = any.limitV();
     double needed = x(any.neededV());
-    canvas.line(needed, top + HEAD - 4.0, needed, bottom, Look.CHARGE_EDGE, 1.4, true);
-    String needs = "needs " + Show.voltage(any.neededV());
+    canvas.line(needed, y - 8.0, needed, y, Look.CHARGE_EDGE, 1.6, false);
     canvas.text(
-        Math.max(needed, LEFT + 2.0),
-        top + HEAD - 10.0,
-        needs,
+        needed,
+        y - 12.0,
+        "needs " + Show.voltage(any.neededV()),
         Look.LABEL,
         false,
         Look.INK,
         Anchor.START);
-    if (limitV == null) {
-      return;
+    Double limitV = any.limitV();
+    if (limitV != null) {
+      double limit = x(limitV);
+      canvas.line(limit, y - 24.0, limit, y, Look.UNMET, 2.4, false);
+      canvas.text(
+          limit,
+          y - 28.0,
+          "limit of the " + any.limitName() + " " + Show.voltage(limitV),
+          Look.LABEL,
+          true,
+          Look.INK,
+          limit - LEFT < 240.0 ? Anchor.START : Anchor.END);
     }
-    double limit = x(limitV);
-    canvas.line(limit, top + HEAD - 22.0, limit, bottom, Look.UNMET, 2.4, false);
-    canvas.text(
-        limit - 5.0,
-        top + HEAD - 26.0,
-        "limit of the " + any.limitName() + " " + Show.voltage(limitV),
-        Look.LABEL,
-        true,
-        Look.INK,
-        limit - LEFT < 240.0 ? Anchor.START : Anchor.END);
   }
 
-  private void bar(Canvas canvas, double y, Arrangement a) {
-    double barY = y + 38.0;
+  /** Window, bar and limits of one row, then the numbers over them. */
+  private void voltages(Canvas canvas, double y, Arrangement a) {
+    Double highestV = judged.controller().highestTrackingV();
+    Double limitV = a.limitV();
+    double needed = x(a.neededV());
+    double end = x(highestV != null ? highestV : limitV != null ? limitV : mostV);
+    double stripY = y - 5.0;
+    double strip = BAR + 10.0;
+    if (end > needed) {
+      canvas.rect(needed, stripY, end - needed, strip, WINDOW);
+    }
     double hot = x(a.hotPowerV());
     double cold = x(a.coldPowerV());
     double open = x(a.coldOpenV());
-    boolean isTooHigh = a.limitV() != null && a.coldOpenV() > a.limitV();
-    int edge = isTooHigh ? Look.UNMET : Look.HOUSE;
-    canvas.rect(hot, barY, Math.max(1.5, cold - hot), BAR, Look.HOUSE);
-    canvas.rect(cold, barY, Math.max(1.0, open - cold), BAR, Look.PAPER);
-    canvas.hatch(cold, barY, open - cold, BAR, 5.0, edge, false);
-    canvas.text(
-        hot - 4.0,
-        barY + 13.0,
-        Show.voltage(a.hotPowerV()),
-        Look.TICK,
-        false,
-        Look.INK,
-        hot - LEFT < 50.0 ? Anchor.START : Anchor.END);
-    String coldText = Show.voltage(a.coldOpenV());
-    double wide = TextWidth.of(coldText, Look.TICK, true);
-    double after = open + 5.0;
-    Double limitV = a.limitV();
-    double limit = limitV == null ? -1.0 : x(limitV);
-    if (limit > after - 3.0 && limit < after + wide + 3.0) {
-      after = limit + 5.0; // the line of the limit does not cross the number
+    canvas.rect(hot, y, Math.max(1.5, cold - hot), BAR, Look.HOUSE);
+    canvas.rect(cold, y, Math.max(1.0, open - cold), BAR, Look.PAPER);
+    boolean isTooHigh = limitV != null && a.coldOpenV() > limitV;
+    canvas.hatch(cold, y, open - cold, BAR, 5.0, isTooHigh ? Look.UNMET : Look.HOUSE, false);
+    canvas.line(needed, stripY, needed, stripY + strip, Look.CHARGE_EDGE, 1.6, false);
+    if (limitV != null) {
+      canvas.line(x(limitV), stripY, x(limitV), stripY + strip, Look.UNMET, 2.4, false);
     }
-    canvas.text(after, barY + 13.0, coldText, Look.TICK, true, Look.INK, Anchor.START);
-    String verdict = verdict(a);
+    plate(canvas, hot - 4.0, y, Show.voltage(a.hotPowerV()), false, Anchor.END);
+    plate(canvas, open + 4.0, y, Show.voltage(a.coldOpenV()), true, Anchor.START);
+  }
+
+  /** A number on a plate, so that a line behind it does not cross its digits. */
+  private static void plate(
+      Canvas canvas, double x, double y, String words, boolean isBold, Anchor to) {
+    double wide = TextWidth.of(words, Look.TICK, isBold) + 2.0;
+    canvas.rect(to == Anchor.END ? x - wide : x - 1.0, y + 2.0, wide, BAR - 4.0, Look.PAPER);
+    canvas.text(x, y + 13.0, words, Look.TICK, isBold, Look.INK, to);
+  }
+
+  private void words(Canvas canvas, double y, Arrangement a) {
     canvas.text(
         LEFT,
-        y + 25.0,
-        verdict,
+        y + 22.0,
+        verdict(a),
         Look.LABEL,
         judged.isBest(a) || a.verdict() == Severity.FAIL,
         a.verdict() == Severity.FAIL ? Look.UNMET : Look.INK,
@@ -235,11 +236,11 @@ public final class StringsPicture extends Picture {
     Double share = a.controllerShare();
     canvas.text(
         LEFT,
-        y + 76.0,
+        y + 78.0,
         Show.current(a.operatingA())
             + " at work, "
             + Show.current(a.circuitA())
-            + " reckoned with"
+            + " for bright sun"
             + (share == null
                 ? ""
                 : "; array " + Show.percent(share) + " of the controller's power"),

@@ -43,4 +43,11 @@ public record ConductorJudgement(
   public Finding.Severity verdict() {
     return Finding.worst(findings);
   }
+
+  /** The findings with the run's name before each, for a list of all runs. */
+  public List<Finding> namedFindings() {
+    return findings.stream()
+        .map(f -> new Finding(f.severity(), run.name() + ": " + f.subject(), f.text(), f.reason()))
+        .toList();
+  }
 }

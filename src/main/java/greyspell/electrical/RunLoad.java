@@ -1,6 +1,11 @@
 package greyspell.electrical;
 
+import greyspell.array.ControllerSpec;
+import greyspell.array.ModuleSpec;
+import greyspell.power.InverterSpec;
 import greyspell.quantity.Check;
+import greyspell.storage.BankSpec;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a run carries.
@@ -22,6 +27,39 @@ public record RunLoad(
     Check.positive("voltageV", voltageV);
     Check.notNegative("squareCurrentA2H", squareCurrentA2H);
     Check.notNegative("throughputWh", throughputWh);
+  }
+
+  /** From the strings of one controller: operating current and voltage at test conditions. */
+  public static RunLoad ofStrings(Arrangement strings, ModuleSpec module) {
+    return new RunLoad(
+        strings.operatingA(),
+        strings.circuitA(),
+        strings.inSeries() * module.maxPowerV(),
+        0.0,
+        0.0);
+  }
+
+  /** From one controller to the bank: the most that it can pass on, or that its modules bring. */
+  public static RunLoad ofController(
+      ControllerSpec controller, StringRules rules, double modulesW) {
+    Double mostW = StringFindings.mostOutputW(controller, rules);
+    double broughtW = modulesW * controller.efficiency();
+    double currentA = (mostW == null ? broughtW : Math.min(mostW, broughtW)) / rules.bankV();
+    double limitA = mostW == null ? currentA : mostW / rules.bankV();
+    return new RunLoad(currentA, limitA, rules.bankV(), 0.0, 0.0);
+  }
+
+  /**
+   * From the bank to the inverter: continuous power at the bank's nominal voltage; for heat at the
+   * lowest voltage, where the current is highest.
+   *
+   * @param cutOffV below which the inverter switches off, null if not stated: then the nominal
+   *     voltage serves for heat too
+   */
+  public static RunLoad ofInverter(InverterSpec inverter, BankSpec bank, @Nullable Double cutOffV) {
+    double drawnW = inverter.continuousW() / SurgeJudge.fullEfficiency(inverter);
+    double lowestV = cutOffV == null ? bank.nominalV() : cutOffV;
+    return new RunLoad(drawnW / bank.nominalV(), drawnW / lowestV, bank.nominalV(), 0.0, 0.0);
   }
 
   public boolean isSimulated() {

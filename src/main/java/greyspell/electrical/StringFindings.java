@@ -37,7 +37,7 @@ final class StringFindings {
           new Limit(
               "controller",
               controllerV,
-              "above its absolute maximum a controller can be destroyed, light or no load"));
+              "above its absolute maximum a controller can be destroyed, even switched off"));
     }
     Double moduleV = module.maxSystemV();
     if (moduleV != null) {
@@ -92,8 +92,8 @@ final class StringFindings {
     Double low = rules.recordLowC();
     String subject = COLD + ", " + limit.name;
     String text =
-        inSeries
-            + " in series reach "
+        string(inSeries)
+            + (inSeries == 1 ? " reaches " : " reach ")
             + volts(openV)
             + " at "
             + Show.temperature(low == null ? Double.NaN : low)
@@ -141,8 +141,8 @@ final class StringFindings {
       List<Finding> findings) {
     double hotV = inSeries * volts.hotPowerV();
     String at =
-        inSeries
-            + " in series work at "
+        string(inSeries)
+            + (inSeries == 1 ? " works at " : " work at ")
             + volts(hotV)
             + " with cells at "
             + Show.temperature(volts.hotCellC())
@@ -243,8 +243,8 @@ final class StringFindings {
     double coldV = inSeries * volts.coldPowerV();
     Double low = rules.recordLowC();
     String text =
-        inSeries
-            + " in series would work at "
+        string(inSeries)
+            + " would work at "
             + volts(coldV)
             + " at "
             + Show.temperature(low == null ? Double.NaN : low)
@@ -382,6 +382,10 @@ final class StringFindings {
 
   static String capital(String word) {
     return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
+
+  private static String string(int inSeries) {
+    return inSeries == 1 ? "one module" : inSeries + " in series";
   }
 
   static String volts(double voltageV) {

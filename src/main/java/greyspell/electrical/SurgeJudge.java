@@ -156,7 +156,7 @@ public final class SurgeJudge {
   }
 
   /** At the data sheet's highest point up to full power; the first one if all lie above. */
-  private static double fullEfficiency(InverterSpec inverter) {
+  static double fullEfficiency(InverterSpec inverter) {
     InverterSpec.EfficiencyAt found = inverter.efficiencies().get(0);
     for (InverterSpec.EfficiencyAt point : inverter.efficiencies()) {
       if (point.loadShare() > found.loadShare() && point.loadShare() <= 1.0) {

@@ -5,12 +5,15 @@ import greyspell.electrical.ConductorJudgement.SizeRow;
 import greyspell.electrical.ConductorRun;
 import greyspell.electrical.Finding;
 import greyspell.electrical.WireResistance;
+import greyspell.quantity.Dimension;
+import greyspell.quantity.Quantity;
 import greyspell.quantity.Show;
-import greyspell.quantity.Unit;
 import java.util.List;
 
 /** What the stated wires lose and whether they bear their currents, for a terminal. */
 public final class ConductorsText {
+  private static final double FOOT_M = Quantity.parse("1 ft", Dimension.LENGTH).inside();
+
   private ConductorsText() {}
 
   /**
@@ -52,8 +55,8 @@ public final class ConductorsText {
             + ", "
             + Show.trimmed(run.lengthM(), 1)
             + " m ("
-            + Unit.FOOT.text(run.lengthM())
-            + ") one way: "
+            + Show.trimmed(run.lengthM() / FOOT_M, 1)
+            + " ft) one way: "
             + judged.verdict().word());
     StringsText.findings(out, judged.findings());
     Columns.wrap(

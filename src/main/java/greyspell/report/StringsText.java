@@ -51,7 +51,8 @@ public final class StringsText {
             + (judged.controller().count() > 1 ? ", for one controller." : "."));
     out.append('\n');
     Arrangement best = judged.best();
-    Columns.wrap(out, best == null ? "" : "Best: " + best.words() + ". ", judged.why());
+    Columns.wrap(
+        out, "", (best == null ? "" : "Best: " + best.words() + ". ").concat(judged.why()));
     for (Arrangement a : judged.arrangements()) {
       out.append('\n');
       Columns.wrap(out, "", a.words() + " (" + Show.power(a.ratedPowerW()) + "): " + verdict(a));

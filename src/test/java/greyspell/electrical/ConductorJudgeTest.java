@@ -10,6 +10,7 @@ import greyspell.electrical.WireResistance.Metal;
 import greyspell.electrical.WireSize.Strands;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -50,7 +51,7 @@ class ConductorJudgeTest {
     assertEquals(35.29, judged.stated().conductorC(), 0.005);
     assertEquals(0.10809, judged.stated().loopOhm(), 0.000005);
     assertEquals(1.2971, judged.stated().dropV(), 0.0001);
-    assertEquals(15.57, judged.stated().lossW(), 0.005);
+    assertEquals(15.565, judged.stated().lossW(), 0.005);
     assertEquals(5404.5, judged.stated().yearLossWh(), 0.5);
     assertEquals(35.0, judged.ampacityA());
     // 16 A, × 1.25 = 20 A of 35 A
@@ -273,6 +274,25 @@ class ConductorJudgeTest {
     double low = ConductorJudge.judge(run, load(powerW, 48.0)).stated().lossW();
     double high = ConductorJudge.judge(run, load(powerW, 96.0)).stated().lossW();
     assertTrue(high <= 0.25 * low * (1 + 1e-12), low + " " + high);
+  }
+
+  /** 3 strings of 13.06 A at 4 × 31.4 V; 5.12 kW of controller; 6 kW over 0.9 at 51.2 and 44 V. */
+  @Test
+  void loadsOfTheThreeRunsWorkedByHand() {
+    var rules = Equipment.rules(-22.0, 36.0);
+    var best =
+        Objects.requireNonNull(
+            StringJudge.judge(Equipment.M410, Equipment.c250(), rules, Wanted.modules(12)).best());
+    var strings = RunLoad.ofStrings(best, Equipment.M410);
+    assertEquals(39.18, strings.ratedA(), 1e-9);
+    assertEquals(52.125, strings.circuitA(), 1e-9);
+    assertEquals(125.6, strings.voltageV(), 1e-9);
+    var controller = RunLoad.ofController(Equipment.c250(), rules, best.ratedPowerW());
+    assertEquals(4920.0 * 0.97 / 51.2, controller.ratedA(), 1e-9);
+    assertEquals(100.0, controller.circuitA(), 1e-9);
+    var inverter = RunLoad.ofInverter(Equipment.inverter(null), Equipment.bank(), 44.0);
+    assertEquals(6000.0 / 0.9 / 51.2, inverter.ratedA(), 1e-9);
+    assertEquals(6000.0 / 0.9 / 44.0, inverter.circuitA(), 1e-9);
   }
 
   private static RunLoad load(double powerW, double voltageV) {
