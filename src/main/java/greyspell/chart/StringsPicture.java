@@ -67,9 +67,8 @@ public final class StringsPicture extends Picture {
   private static String title(StringJudgement judged) {
     Arrangement best = judged.best();
     if (best == null) {
-      return "None of "
-          + judged.arrangements().size()
-          + " arrangements of "
+      int count = judged.arrangements().size();
+      return (count == 1 ? "No arrangement of " : "None of " + count + " arrangements of ")
           + judged.module().name()
           + " suits "
           + judged.controller().name();

@@ -324,7 +324,11 @@ public final class StringJudge {
     }
     var told = new ArrayList<String>();
     reasons.forEach((subject, n) -> told.add(subject + " (" + n + ")"));
-    return "None of " + all.size() + " is allowed; they fail by " + String.join(", ", told) + ".";
+    return (all.size() == 1
+            ? "The only arrangement is not allowed; it fails by "
+            : "None of " + all.size() + " is allowed; they fail by ")
+        + String.join(", ", told)
+        + ".";
   }
 
   private static String unequalNote(int count) {

@@ -85,4 +85,10 @@ public record StringRules(
     return new StringRules(
         recordLowC, recordHighC, dwellingLimitV, bankV, voltageV, headroomV, marginShare);
   }
+
+  /** 0 for a controller that joins the strings straight to the bank. */
+  public StringRules withHeadroomV(double voltageV) {
+    return new StringRules(
+        recordLowC, recordHighC, dwellingLimitV, bankV, chargingV, voltageV, marginShare);
+  }
 }
