@@ -207,15 +207,22 @@ public final class StringJudge {
       lengths.add(Show.voltage(array.inSeries() * module.maxPowerV()));
     }
     int count = controller.count();
-    StringFindings.shortCircuit(shortCircuitA / count, controller, together);
-    StringFindings.power(ratedW / count, controller, rules, together);
-    StringFindings.parallel((strings + count - 1) / count, together);
+    int stringsOnOne = (strings + count - 1) / count;
+    double fullestShare = (double) stringsOnOne / strings;
+    StringFindings.shortCircuit(shortCircuitA * fullestShare, controller, together);
+    StringFindings.power(ratedW * fullestShare, controller, rules, together);
+    StringFindings.parallel(stringsOnOne, together);
     if (count > 1) {
+      boolean isEven = strings % count == 0 && lengths.size() == 1;
       together.add(
-          Finding.caution(
+          new Finding(
+              isEven ? Finding.Severity.PASS : Finding.Severity.CAUTION,
               StringFindings.SHARING,
               strings + " strings on " + count + " controllers: taken as evenly shared",
-              "which string goes to which controller is not stated; judge each controller's share"));
+              isEven
+                  ? "each gets as many"
+                  : "which string goes to which controller is not stated; judge each controller's"
+                      + " share"));
     }
     if (lengths.size() > 1 && count == 1) {
       together.add(

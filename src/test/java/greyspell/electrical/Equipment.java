@@ -7,7 +7,6 @@ import greyspell.array.ModuleSpec;
 import greyspell.calendar.Monthly;
 import greyspell.power.InverterSpec;
 import greyspell.storage.BankSpec;
-import greyspell.storage.CapacityDefaults;
 import greyspell.storage.Chemistry;
 import greyspell.storage.Enclosure;
 import java.util.ArrayList;
@@ -72,10 +71,9 @@ public final class Equipment {
 
   /** 51.2 V lithium iron phosphate, 20 kWh, 15 kW. */
   public static BankSpec bank() {
-    var chemistry = Chemistry.LITHIUM_IRON_PHOSPHATE;
     return new BankSpec(
         "Test bank",
-        chemistry,
+        Chemistry.LITHIUM_IRON_PHOSPHATE,
         4,
         20_480.0,
         51.2,
@@ -86,7 +84,7 @@ public final class Equipment {
         15_000.0,
         15_000.0,
         0.02,
-        CapacityDefaults.of(chemistry),
+        List.of(new BankSpec.CapacityAt(25.0, 1.0)),
         0.0,
         5.0,
         new Enclosure.Indoors(15.0));

@@ -309,6 +309,22 @@ class StringJudgeTest {
     assertEquals(Severity.FAIL, Finding.worst(built.findings()));
   }
 
+  @Test
+  void builtStringsOnTwoControllersAreSharedEvenlyOrItIsSaid() {
+    var pair = Equipment.controller(2, 60.0, 20.0, 145.0, 25.0, 150.0, 50.0);
+    var rules = Equipment.rules(-16.0, 34.0);
+    var even = StringJudge.asBuilt(List.of(Equipment.array("barn", M410, 3, 4)), pair, rules);
+    assertEquals(Severity.PASS, finding(even.together(), "controllers side by side").severity());
+    assertTrue(
+        finding(even.together(), "short-circuit current").text().startsWith("27.8 A"),
+        "half of four strings");
+    var odd = StringJudge.asBuilt(List.of(Equipment.array("barn", M410, 3, 3)), pair, rules);
+    assertEquals(Severity.CAUTION, finding(odd.together(), "controllers side by side").severity());
+    assertTrue(
+        finding(odd.together(), "short-circuit current").text().startsWith("27.8 A"),
+        "one of the two gets two of the three strings");
+  }
+
   /** Forty sheets on twenty controllers, each verdict against a plain recomputation. */
   @Test
   void aWholeLibraryIsJudgedAsByHand() {
