@@ -208,7 +208,7 @@ public final class StringJudge {
     }
     int count = controller.count();
     int stringsOnOne = (strings + count - 1) / count;
-    double fullestShare = (double) stringsOnOne / strings;
+    double fullestShare = (double) stringsOnOne / Math.max(1, strings);
     StringFindings.shortCircuit(shortCircuitA * fullestShare, controller, together);
     StringFindings.power(ratedW * fullestShare, controller, rules, together);
     StringFindings.parallel(stringsOnOne, together);
