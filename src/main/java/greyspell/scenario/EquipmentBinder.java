@@ -1,5 +1,6 @@
 package greyspell.scenario;
 
+import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleSpec;
 import greyspell.power.GeneratorSpec;
@@ -143,7 +144,9 @@ final class EquipmentBinder {
         block.optional(Vocabulary.START_VOLTAGE),
         block.optional(Vocabulary.ABSOLUTE_MAXIMUM_VOLTAGE),
         block.optional(Vocabulary.MAX_SHORT_CIRCUIT_CURRENT),
-        block.measure(Vocabulary.CONTROLLER_STANDBY));
+        block.measure(Vocabulary.CONTROLLER_STANDBY),
+        ControllerKind.MPPT,
+        List.of());
   }
 
   /** What is taken where neither the file nor the inverter names one. */
@@ -161,22 +164,13 @@ final class EquipmentBinder {
         null,
         null,
         null,
-        parse(Vocabulary.CONTROLLER_STANDBY.usual, Dimension.POWER));
+        parse(Vocabulary.CONTROLLER_STANDBY.usual, Dimension.POWER),
+        ControllerKind.MPPT,
+        List.of());
   }
 
   static ControllerSpec times(ControllerSpec one, int count) {
-    return new ControllerSpec(
-        one.name(),
-        one.count() * count,
-        one.maxOutputW(),
-        one.maxOutputA(),
-        one.efficiency(),
-        one.lowestTrackingV(),
-        one.highestTrackingV(),
-        one.startV(),
-        one.absoluteMaximumV(),
-        one.maxShortCircuitA(),
-        one.standbyW());
+    return one.times(count);
   }
 
   // ---- bank -------------------------------------------------------------------------------------
