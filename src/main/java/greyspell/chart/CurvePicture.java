@@ -224,8 +224,7 @@ final class CurvePicture extends Picture {
         Anchor.START);
     double stepV = Look.step(panel.mostV);
     for (double v = 0.0; v <= panel.mostV; v += stepV) {
-      canvas.line(
-          panel.x(v), panel.bottom, panel.x(v), panel.bottom + 4.0, Look.AXIS, 1.0, false);
+      canvas.line(panel.x(v), panel.bottom, panel.x(v), panel.bottom + 4.0, Look.AXIS, 1.0, false);
       canvas.text(
           panel.x(v),
           panel.bottom + 16.0,
