@@ -63,7 +63,6 @@ class RoomsTest {
           "picocli", Set.of("cli"),
           "org.yaml.snakeyaml", Set.of("scenario"),
           "com.fasterxml.jackson", Set.of("report"),
-          "de.siegmar.fastcsv", Set.of("weather"),
           "net.e175.klaus", Set.of("sky"),
           "org.knowm.xchart", Set.of("chart"),
           "java.awt", Set.of("chart"),

@@ -4,6 +4,7 @@ import greyspell.array.CurvePoint;
 import greyspell.array.CurveTrace;
 import greyspell.chart.Canvas.Anchor;
 import greyspell.chart.LabelPlacer.Box;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,7 @@ final class CurvePicture extends Picture {
   private static final double GUTTER = 62.0;
   private static final double LEFT = 46.0;
   private static final double DOT = 4.0;
+  private static final double CROWDED = 7.0;
 
   private final List<CurveLine> lines;
 
@@ -153,6 +155,7 @@ final class CurvePicture extends Picture {
   private void panel(Canvas canvas, Panel panel) {
     axes(canvas, panel);
     var placer = new LabelPlacer(panel.bounds());
+    var shapes = new ArrayList<Shape>();
     for (int k = 0; k < lines.size(); k++) {
       CurveTrace trace = lines.get(k).trace();
       int n = trace.voltageV().length;
@@ -166,6 +169,7 @@ final class CurvePicture extends Picture {
       }
       canvas.path(x, y, n, COLOURS[k], 2.0);
       takeLine(placer, x, y);
+      shapes.add(new Shape(x, y));
     }
     for (int k = 0; k < lines.size(); k++) {
       CurvePoint best = lines.get(k).trace().maxPower();
@@ -187,7 +191,7 @@ final class CurvePicture extends Picture {
           label(canvas, placer, panel.x(summit.voltageV()), panel.y(summit), say(summit), k);
         }
       } else {
-        nameLine(canvas, placer, panel, trace, k);
+        nameLine(canvas, placer, shapes, k);
       }
     }
   }
@@ -257,38 +261,71 @@ final class CurvePicture extends Picture {
     }
   }
 
-  /** Beside the line, at the first place from its left end on that is free. */
-  private void nameLine(
-      Canvas canvas, LabelPlacer placer, Panel panel, CurveTrace trace, int line) {
-    double[] v = trace.voltageV();
+  /** A line as drawn. */
+  private static final class Shape {
+    final double[] x;
+    final double[] y;
+
+    Shape(double[] x, double[] y) {
+      this.x = x;
+      this.y = y;
+    }
+
+    boolean isNear(double px, double py) {
+      for (int i = 0; i < x.length; i++) {
+        if (Math.abs(x[i] - px) < CROWDED && Math.abs(y[i] - py) < CROWDED) {
+          return true;
+        }
+      }
+      return false;
+    }
+  }
+
+  /**
+   * Beside the line, at the first free place from its left end on where it runs alone; else at the
+   * first free place.
+   */
+  private void nameLine(Canvas canvas, LabelPlacer placer, List<Shape> shapes, int line) {
+    Shape own = shapes.get(line);
     String name = lines.get(line).name();
     double wide = TextWidth.of(name, Look.LABEL, true);
-    for (int way = 0; way < 2; way++) {
-      for (int i = 0; i < v.length; i++) {
-        double x = panel.x(v[i]);
-        double y = panel.y(Math.max(0.0, trace.currentA()[i]));
-        // over the line, then under it
-        double boxTop = way == 0 ? y - Look.LABEL - 3.0 : y + 3.0;
-        if (placer.takeIfFree(new Box(x + 4.0, boxTop, x + 4.0 + wide, boxTop + Look.LABEL))) {
-          canvas.text(
-              x + 4.0,
-              boxTop + Look.LABEL - 2.0,
-              name,
-              Look.LABEL,
-              true,
-              COLOURS[line],
-              Anchor.START);
-          return;
+    for (boolean isAlone : new boolean[] {true, false}) {
+      for (int way = 0; way < 3; way++) {
+        for (int i = 0; i < own.x.length; i++) {
+          // over the line, under it, then left of and under it
+          double left = way == 2 ? own.x[i] - wide - 4.0 : own.x[i] + 4.0;
+          double boxTop = way == 0 ? own.y[i] - Look.LABEL - 3.0 : own.y[i] + 3.0;
+          if ((!isAlone || isAlone(shapes, line, own.x[i], own.y[i]))
+              && placer.takeIfFree(new Box(left, boxTop, left + wide, boxTop + Look.LABEL))) {
+            canvas.text(
+                left,
+                boxTop + Look.LABEL - 2.0,
+                name,
+                Look.LABEL,
+                true,
+                COLOURS[line],
+                Anchor.START);
+            return;
+          }
         }
       }
     }
+  }
+
+  private static boolean isAlone(List<Shape> shapes, int line, double x, double y) {
+    for (int k = 0; k < shapes.size(); k++) {
+      if (k != line && shapes.get(k).isNear(x, y)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void label(
       Canvas canvas, LabelPlacer placer, double x, double y, String words, int line) {
     double wide = TextWidth.of(words, Look.TICK, false);
     @Nullable Box box = null;
-    for (double gap = 5.0; box == null && gap < 30.0; gap += 6.0) {
+    for (double gap = 5.0; box == null && gap < 42.0; gap += 6.0) {
       box = placer.place(x, y, gap, wide, Look.TICK);
     }
     if (box != null) {

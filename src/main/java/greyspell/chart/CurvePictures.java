@@ -104,7 +104,8 @@ public final class CurvePictures {
       String firstName, LitString first, String secondName, LitString second) {
     PlanesTogether together = PlanesTogether.of(first, second);
     String title =
-        firstName
+        "Together "
+            + firstName
             + " and "
             + secondName
             + " give "
@@ -120,14 +121,15 @@ public final class CurvePictures {
                     ? "never put these two in parallel"
                     : "joining them costs little at this hour");
     String note =
-        firstName
-            + ": "
+        "Shown: "
+            + firstName
+            + ", "
             + first.inSeries()
             + " in series, "
             + words(first)
-            + ". "
+            + "; "
             + secondName
-            + ": "
+            + ", "
             + second.inSeries()
             + " in series, "
             + words(second)

@@ -82,11 +82,23 @@ final class YearChargePicture extends Picture {
       }
     }
     HourCalendar calendar = result.ledger().forcing().calendar();
+    // a single northern year begins and ends in winter: its first and last date say nothing
+    if (calendar.years() == 1 && result.scenario().site().isNorthern()) {
+      return first < 0 ? "" : ", the most in " + Say.month(darkestMonth(result));
+    }
     return first < 0
         ? ""
         : first / 24 == last / 24
             ? ", on " + Say.dayMonth(calendar, first)
             : ", between " + Say.dayMonth(calendar, first) + " and " + Say.dayMonth(calendar, last);
+  }
+
+  private static int darkestMonth(StudyResult result) {
+    var worst = result.outcome().months().get(0);
+    for (var m : result.outcome().months()) {
+      worst = m.figures().unmetHours() > worst.figures().unmetHours() ? m : worst;
+    }
+    return worst.month();
   }
 
   private static byte[] shades(StudyResult result, Winter winter) {

@@ -41,7 +41,24 @@ public final class Main implements Runnable {
   Main() {}
 
   public static void main(String[] args) {
-    System.exit(commandLine().execute(args));
+    System.exit(run(args));
+  }
+
+  /**
+   * Also what is no exception ends in words: a machine without memory, a class that cannot be made.
+   */
+  private static int run(String[] args) {
+    CommandLine line = commandLine();
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError e) {
+      line.getErr()
+          .println(
+              "Not enough memory for this; give Java more (-Xmx2g) or take fewer years of weather.");
+      return OWN_FAULT;
+    } catch (LinkageError | StackOverflowError | AssertionError e) {
+      return explain(new IllegalStateException(e), line);
+    }
   }
 
   static CommandLine commandLine() {

@@ -12,7 +12,6 @@ import greyspell.weather.ClimateRecipes;
 import greyspell.weather.PlainCsvWriter;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -152,17 +151,8 @@ final class WeatherCommand implements Runnable {
       check("--years", years, 1, 200);
       check("--first-year", firstYear, 1900, 2100);
       var series = ClimateGenerator.make(recipe, firstYear, years, seed);
-      var remark =
-          "invented climate, made by: greyspell weather make "
-              + climate
-              + " --years "
-              + years
-              + " --first-year "
-              + firstYear
-              + " --seed "
-              + seed;
       try {
-        PlainCsvWriter.write(series, List.of(remark), out);
+        PlainCsvWriter.write(series, ClimateGenerator.remarks(recipe, firstYear, years, seed), out);
       } catch (IOException e) {
         throw BadInput.of(
             Place.of(out.toString()),
@@ -177,10 +167,9 @@ final class WeatherCommand implements Runnable {
     }
 
     private ClimateRecipe recipe() {
-      for (ClimateRecipe recipe : ClimateRecipes.all()) {
-        if (recipe.name().equals(climate)) {
-          return recipe;
-        }
+      ClimateRecipe found = ClimateRecipes.find(climate);
+      if (found != null) {
+        return found;
       }
       String near = Nearest.of(climate, ClimateRecipes.names());
       throw BadInput.of(

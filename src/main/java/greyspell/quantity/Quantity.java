@@ -329,7 +329,7 @@ public final class Quantity {
               + (unit == Unit.WATT ? "Wh" : "kWh")
               + "\" if energy is meant.");
     }
-    if (read == Dimension.CHARGE && first == Dimension.CURRENT) {
+    if (read == Dimension.CHARGE && wanted.contains(Dimension.CURRENT)) {
       return new NotUnderstood(
           expected,
           "Ah is charge (how much in all), A is current (how fast): read the label anew.");

@@ -123,6 +123,13 @@ final class Facts {
         .toList();
   }
 
+  /** Name of the home and, if it is another, of its place. */
+  static String heading(StudyResult result) {
+    String home = result.scenario().name();
+    String place = result.scenario().site().name();
+    return place.isEmpty() || place.equals(home) ? home : home + ", " + place;
+  }
+
   /** "2021 to 2023", "2018", "typical year". */
   static String years(HourCalendar calendar) {
     if (calendar.isTypical()) {

@@ -15,7 +15,8 @@ final class HowToRead {
         new Pair("Need", "What the house asks for, plus the always-on draw of the system itself."),
         new Pair(
             "Charge",
-            "Energy in the bank above the reserve: 100 % is full, 0 % is the reserve, which is not drawn."),
+            "Energy in the bank above the reserve: 100 % is full, 0 % is the reserve, which is not drawn."
+                + " In the cold a part of the charge cannot be drawn either, so a house can run out above 0 %."),
         new Pair("Bus", "The battery side, where panels, bank and inverter meet."),
         new Pair(
             "Shortfall", "An unbroken run of hours in which something asked for was not served."),

@@ -11,7 +11,7 @@ import java.util.List;
  */
 public record Page(
     String name,
-    String place,
+    String heading,
     String note,
     boolean isAllServed,
     String headline,

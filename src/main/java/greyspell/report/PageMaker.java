@@ -47,7 +47,7 @@ final class PageMaker {
     }
     return new Page(
         result.scenario().name(),
-        result.scenario().site().name(),
+        Facts.heading(result),
         result.scenario().note(),
         verdict.isAllServed(),
         verdict.headline(),

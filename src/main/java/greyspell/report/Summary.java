@@ -19,7 +19,7 @@ public final class Summary {
   /** The text, each line ended; {@code written} may be empty. */
   public static String text(StudyResult result, List<Path> written) {
     var out = new ArrayList<String>();
-    wrap(out, result.scenario().name() + ": " + result.scenario().site().name(), "", 1);
+    wrap(out, Facts.heading(result), "", 1);
     out.add("");
     var verdict = Verdict.of(result);
     wrap(out, verdict.text(), "", 7);

@@ -28,7 +28,15 @@ final class Block {
   private record Held(Node node, String file) {}
 
   /** A point of a curve; in inside units of the key's two dimensions. */
-  record PointXY(double inX, double inY) {}
+  static final class PointXY {
+    final double x;
+    final double y;
+
+    PointXY(double x, double y) {
+      this.x = x;
+      this.y = y;
+    }
+  }
 
   private final Shape shape;
   private final Node node;
@@ -39,6 +47,7 @@ final class Block {
   private final String[] names;
   private final Node[] values;
   private int size;
+  private boolean isUnsound;
   private final List<String> unknown = new ArrayList<>();
 
   /**
@@ -62,6 +71,7 @@ final class Block {
       values[0] = node;
       size = 1;
     } else {
+      isUnsound = true;
       border.fault(
           place(node),
           (path.isEmpty() ? "the file" : shape.name()) + ": found " + kindOf(node),
@@ -182,7 +192,11 @@ final class Block {
     return placeIn(any, file);
   }
 
+  /** Of a block that was left out whole the file is the place. */
   static Place placeIn(Node any, String file) {
+    if (any.getStartMark() == null) {
+      return Place.of(file);
+    }
     return new Place(file, any.getStartMark().getLine() + 1, any.getStartMark().getColumn() + 1);
   }
 
@@ -199,10 +213,8 @@ final class Block {
 
   /** Notes a missing key, unless a mistyped one was already named. */
   void missing(Key key) {
-    for (String word : unknown) {
-      if (key.name.equals(Nearest.of(word, shape.keyNames()))) {
-        return;
-      }
+    if (isMistyped(key)) {
+      return;
     }
     int i = at(key.name);
     border.fault(
@@ -212,6 +224,16 @@ final class Block {
         key.kind == Key.Kind.MEASURE || key.kind == Key.Kind.MONTHLY
             ? "Write for instance \"" + key.name + ": " + example(key) + "\"."
             : key.kind == Key.Kind.WORD ? "Choose one: " + String.join(", ", key.words) + "." : "");
+  }
+
+  /** Whether a fault already stands for it: a near word, or a block that is none. */
+  boolean isMistyped(Key key) {
+    for (String word : unknown) {
+      if (key.name.equals(Nearest.of(word, shape.keyNames()))) {
+        return true;
+      }
+    }
+    return isUnsound;
   }
 
   private static String example(Key key) {
@@ -338,7 +360,7 @@ final class Block {
     String high = unit.text(key.high);
     String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
     String bare = low.endsWith(symbol) ? low.substring(0, low.length() - symbol.length()) : low;
-    return "must be " + bare + " to " + high;
+    return "must be " + bare + " to " + high + (key.sense.isEmpty() ? "" : " " + key.sense);
   }
 
   Monthly monthly(Key key) {
@@ -391,7 +413,7 @@ final class Block {
       if (item instanceof SequenceNode pair && pair.getValue().size() == 2) {
         double x = curveX(key, pair.getValue().get(0), held.file());
         double y = curveY(key, pair.getValue().get(1), held.file());
-        if (!points.isEmpty() && x <= points.get(points.size() - 1).inX()) {
+        if (!points.isEmpty() && x <= points.get(points.size() - 1).x) {
           border.fault(
               placeIn(item, held.file()),
               key.name + ": found points out of order",

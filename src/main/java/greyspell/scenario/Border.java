@@ -28,6 +28,22 @@ final class Border {
     }
   }
 
+  /**
+   * A record refused what was read. Where a fault was told before, a value in it may be no number
+   * and the record refuses it: then a sound stand-in goes on, so that the rest of the file is read
+   * too. What only the record knows to be impossible is a fault of its own.
+   */
+  <T> T refused(Place place, IllegalArgumentException refused, T standIn) {
+    if (faults.isEmpty()) {
+      fault(
+          place,
+          "found an impossible value",
+          String.valueOf(refused.getMessage()),
+          "Compare it with the data sheet.");
+    }
+    return standIn;
+  }
+
   void faults(BadInput bad) {
     for (Fault f : bad.faults()) {
       fault(f.place(), f.found(), f.expected(), f.mend());

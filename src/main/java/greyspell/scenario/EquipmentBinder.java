@@ -7,7 +7,9 @@ import greyspell.power.GeneratorSpec;
 import greyspell.power.InverterSpec;
 import greyspell.quantity.Dimension;
 import greyspell.quantity.Quantity;
+import greyspell.quantity.Show;
 import greyspell.quantity.Unit;
+import greyspell.storage.BankDefaults;
 import greyspell.storage.BankSpec;
 import greyspell.storage.Chemistry;
 import greyspell.storage.Enclosure;
@@ -25,6 +27,38 @@ final class EquipmentBinder {
     18, 20, 24, 32, 36, 40, 44, 48, 50, 54, 56, 60, 66, 72, 78, 80, 84, 88, 96, 108, 120, 144
   };
   private static final double VOLTS_PER_CELL = 0.68;
+
+  /** Stand-ins for what could not be read; they go no further than the next fault report. */
+  static final ModuleSpec NO_MODULE =
+      new ModuleSpec("", 1.0, 2.0, 2.0, 1.0, 1.0, -0.004, -0.003, 0.0005, 45.0, 1, null, null);
+
+  private static final Enclosure NO_ENCLOSURE = new Enclosure.Indoors(20.0);
+  private static final BankSpec NO_BANK =
+      new BankSpec(
+          "",
+          Chemistry.LITHIUM_IRON_PHOSPHATE,
+          1,
+          1.0,
+          1.0,
+          1.0,
+          0.0,
+          1.0,
+          1.0,
+          1.0,
+          1.0,
+          0.0,
+          List.of(new BankSpec.CapacityAt(25.0, 1.0)),
+          0.0,
+          0.0,
+          NO_ENCLOSURE);
+  private static final InverterSpec.EfficiencyAt NO_POINT = new InverterSpec.EfficiencyAt(1.0, 1.0);
+  private static final InverterSpec NO_INVERTER =
+      new InverterSpec("", 1, 1.0, null, 0.0, 0.0, List.of(NO_POINT));
+  private static final ControllerSpec NO_CONTROLLER =
+      new ControllerSpec("", 1, null, null, 1.0, null, null, null, null, null, 0.0);
+  private static final GeneratorSpec NO_GENERATOR =
+      new GeneratorSpec(
+          "", 1.0, GeneratorSpec.Fuel.DIESEL, List.of(new GeneratorSpec.FuelAt(1.0, 1.0)));
 
   private final Library library;
   private final Border border;
@@ -75,24 +109,58 @@ final class EquipmentBinder {
 
   // ---- module -----------------------------------------------------------------------------------
 
-  static ModuleSpec module(Block block) {
+  ModuleSpec module(Block block) {
+    String name = block.text(Vocabulary.MODULE_NAME);
     double ratedPowerW = block.measure(Vocabulary.RATED_POWER);
     double openCircuitV = block.measure(Vocabulary.OPEN_CIRCUIT_VOLTAGE);
     double shortCircuitA = block.measure(Vocabulary.SHORT_CIRCUIT_CURRENT);
-    return new ModuleSpec(
-        block.text(Vocabulary.MODULE_NAME),
-        ratedPowerW,
-        openCircuitV,
-        shortCircuitA,
-        block.measure(Vocabulary.MAX_POWER_VOLTAGE),
-        block.measure(Vocabulary.MAX_POWER_CURRENT),
-        block.measure(Vocabulary.POWER_COEFFICIENT, 1.0 / ratedPowerW),
-        block.measure(Vocabulary.VOLTAGE_COEFFICIENT, 1.0 / openCircuitV),
-        block.measure(Vocabulary.CURRENT_COEFFICIENT, 1.0 / shortCircuitA),
-        block.measure(Vocabulary.NOMINAL_CELL_TEMPERATURE),
-        cellsInSeries(block, openCircuitV),
-        block.optional(Vocabulary.MAX_SYSTEM_VOLTAGE),
-        block.optional(Vocabulary.AREA));
+    double maxPowerV = block.measure(Vocabulary.MAX_POWER_VOLTAGE);
+    double maxPowerA = block.measure(Vocabulary.MAX_POWER_CURRENT);
+    double powerPerK = block.measure(Vocabulary.POWER_COEFFICIENT, 1.0 / ratedPowerW);
+    double openCircuitPerK = block.measure(Vocabulary.VOLTAGE_COEFFICIENT, 1.0 / openCircuitV);
+    double shortCircuitPerK = block.measure(Vocabulary.CURRENT_COEFFICIENT, 1.0 / shortCircuitA);
+    double nominalCellC = block.measure(Vocabulary.NOMINAL_CELL_TEMPERATURE);
+    int cells = cellsInSeries(block, openCircuitV);
+    Double maxSystemV = block.optional(Vocabulary.MAX_SYSTEM_VOLTAGE);
+    Double areaM2 = block.optional(Vocabulary.AREA);
+    refuseSwapped(block, maxPowerV, openCircuitV, maxPowerA, shortCircuitA);
+    try {
+      return new ModuleSpec(
+          name,
+          ratedPowerW,
+          openCircuitV,
+          shortCircuitA,
+          maxPowerV,
+          maxPowerA,
+          powerPerK,
+          openCircuitPerK,
+          shortCircuitPerK,
+          nominalCellC,
+          cells,
+          maxSystemV,
+          areaM2);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_MODULE);
+    }
+  }
+
+  /** The working point of a module lies below its two ends. */
+  private void refuseSwapped(
+      Block block, double maxPowerV, double openCircuitV, double maxPowerA, double shortCircuitA) {
+    if (maxPowerV >= openCircuitV) {
+      border.fault(
+          block.place(Vocabulary.MAX_POWER_VOLTAGE),
+          "max_power_voltage not below open_circuit_voltage",
+          "the voltage at rated power is always the smaller one",
+          "Are the two swapped?");
+    }
+    if (maxPowerA >= shortCircuitA) {
+      border.fault(
+          block.place(Vocabulary.MAX_POWER_CURRENT),
+          "max_power_current not below short_circuit_current",
+          "the current at rated power is always the smaller one",
+          "Are the two swapped?");
+    }
   }
 
   private static int cellsInSeries(Block block, double openCircuitV) {
@@ -126,27 +194,35 @@ final class EquipmentBinder {
   }
 
   ControllerSpec controllerSheet(Block block) {
-    if (!block.has(Vocabulary.MAX_OUTPUT_POWER) && !block.has(Vocabulary.MAX_OUTPUT_CURRENT)) {
+    boolean isSilent =
+        !block.has(Vocabulary.MAX_OUTPUT_POWER) && !block.has(Vocabulary.MAX_OUTPUT_CURRENT);
+    if (isSilent
+        && !block.isMistyped(Vocabulary.MAX_OUTPUT_POWER)
+        && !block.isMistyped(Vocabulary.MAX_OUTPUT_CURRENT)) {
       border.fault(
           block.place(),
           "neither \"max_output_power\" nor \"max_output_current\" in controller",
           "must hold one of them, or both",
           "Write for instance \"max_output_current: 60 A\".");
     }
-    return new ControllerSpec(
-        block.text(Vocabulary.CONTROLLER_NAME),
-        block.whole(Vocabulary.COUNT),
-        block.optional(Vocabulary.MAX_OUTPUT_POWER),
-        block.optional(Vocabulary.MAX_OUTPUT_CURRENT),
-        block.measure(Vocabulary.CONTROLLER_EFFICIENCY),
-        block.optional(Vocabulary.LOWEST_TRACKING_VOLTAGE),
-        block.optional(Vocabulary.HIGHEST_TRACKING_VOLTAGE),
-        block.optional(Vocabulary.START_VOLTAGE),
-        block.optional(Vocabulary.ABSOLUTE_MAXIMUM_VOLTAGE),
-        block.optional(Vocabulary.MAX_SHORT_CIRCUIT_CURRENT),
-        block.measure(Vocabulary.CONTROLLER_STANDBY),
-        ControllerKind.MPPT,
-        List.of());
+    try {
+      return new ControllerSpec(
+          block.text(Vocabulary.CONTROLLER_NAME),
+          block.whole(Vocabulary.COUNT),
+          block.optional(Vocabulary.MAX_OUTPUT_POWER),
+          block.optional(Vocabulary.MAX_OUTPUT_CURRENT),
+          block.measure(Vocabulary.CONTROLLER_EFFICIENCY),
+          block.optional(Vocabulary.LOWEST_TRACKING_VOLTAGE),
+          block.optional(Vocabulary.HIGHEST_TRACKING_VOLTAGE),
+          block.optional(Vocabulary.START_VOLTAGE),
+          block.optional(Vocabulary.ABSOLUTE_MAXIMUM_VOLTAGE),
+          block.optional(Vocabulary.MAX_SHORT_CIRCUIT_CURRENT),
+          block.measure(Vocabulary.CONTROLLER_STANDBY),
+          ControllerKind.MPPT,
+          List.of());
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_CONTROLLER);
+    }
   }
 
   /** What is taken where neither the file nor the inverter names one. */
@@ -178,38 +254,50 @@ final class EquipmentBinder {
   /** One battery, as its data sheet says, with the chemistry's defaults. */
   BankSpec battery(Block block) {
     Chemistry chemistry = block.word(Vocabulary.CHEMISTRY, Chemistry.values());
-    ChemistryDefaults usual = ChemistryDefaults.of(chemistry);
+    BankDefaults usual = BankDefaults.of(chemistry);
     double voltageV = block.measure(Vocabulary.VOLTAGE);
     double capacityWh = block.measure(Vocabulary.CAPACITY, voltageV);
-    return new BankSpec(
-        block.text(Vocabulary.BATTERY_NAME),
-        chemistry,
-        1,
-        capacityWh,
-        voltageV,
-        1.0,
-        0.0,
-        or(block, Vocabulary.CHARGE_EFFICIENCY, usual.chargeEfficiency()),
-        or(block, Vocabulary.DISCHARGE_EFFICIENCY, usual.dischargeEfficiency()),
-        limit(block, Vocabulary.MAX_CHARGE, voltageV, capacityWh / usual.maxChargeHours()),
-        limit(block, Vocabulary.MAX_DISCHARGE, voltageV, capacityWh / usual.maxDischargeHours()),
-        or(block, Vocabulary.SELF_DISCHARGE, usual.selfDischarge()),
-        capacityCurve(block, usual.capacityByTemperature()),
-        or(block, Vocabulary.COLDEST_CHARGE, usual.coldestCharge()),
-        or(block, Vocabulary.BATTERY_STANDBY, usual.standby()),
-        new Enclosure.Indoors(0.0));
+    try {
+      return new BankSpec(
+          block.text(Vocabulary.BATTERY_NAME),
+          chemistry,
+          1,
+          capacityWh,
+          voltageV,
+          1.0,
+          0.0,
+          or(block, Vocabulary.CHARGE_EFFICIENCY, usual.chargeEfficiency(), usual.efficiencyWhy()),
+          or(
+              block,
+              Vocabulary.DISCHARGE_EFFICIENCY,
+              usual.dischargeEfficiency(),
+              usual.efficiencyWhy()),
+          limit(block, Vocabulary.MAX_CHARGE, voltageV, capacityWh / usual.fillingH()),
+          limit(block, Vocabulary.MAX_DISCHARGE, voltageV, capacityWh / usual.emptyingH()),
+          or(
+              block,
+              Vocabulary.SELF_DISCHARGE,
+              usual.selfDischargePerMonthFraction(),
+              usual.selfDischargeWhy()),
+          capacityCurve(block, usual),
+          or(block, Vocabulary.COLDEST_CHARGE, usual.coldestChargeC(), usual.coldestChargeWhy()),
+          or(block, Vocabulary.BATTERY_STANDBY, usual.standbyW(), BankDefaults.USUAL_WHY),
+          NO_ENCLOSURE);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_BANK);
+    }
   }
 
   private static double parse(String text, Dimension dimension) {
     return Quantity.parse(text, dimension).inside();
   }
 
-  private double or(Block block, Key key, String usual) {
+  private double or(Block block, Key key, double usual, String why) {
     if (block.has(key)) {
       return block.measure(key);
     }
-    border.assume(block.path(key), usual, ChemistryDefaults.WHY);
-    return parse(usual, key.dimensions.get(0));
+    border.assume(block.path(key), Quantity.print(usual, key.dimensions.get(0)), why);
+    return usual;
   }
 
   private double limit(Block block, Key key, double voltageV, double usualW) {
@@ -217,41 +305,40 @@ final class EquipmentBinder {
       return block.measure(key, voltageV);
     }
     if (!Double.isNaN(usualW)) {
-      border.assume(block.path(key), Unit.WATT.text(usualW) + " each", ChemistryDefaults.WHY);
+      border.assume(block.path(key), Unit.WATT.text(usualW) + " each", BankDefaults.USUAL_WHY);
     }
     return usualW;
   }
 
-  private List<BankSpec.CapacityAt> capacityCurve(Block block, String usual) {
+  private List<BankSpec.CapacityAt> capacityCurve(Block block, BankDefaults usual) {
     Key key = Vocabulary.CAPACITY_BY_TEMPERATURE;
     var points = new ArrayList<BankSpec.CapacityAt>();
     List<Block.PointXY> written = block.curve(key);
     if (written != null) {
       for (Block.PointXY p : written) {
-        if (!points.isEmpty() && p.inY() < points.get(points.size() - 1).capacityShare()) {
+        if (!points.isEmpty() && p.y < points.get(points.size() - 1).capacityShare()) {
           border.fault(
               block.place(key),
               key.name + ": found a share that falls as it gets warmer",
               "must rise with temperature",
               "Are two of the shares swapped?");
         }
-        points.add(new BankSpec.CapacityAt(p.inX(), p.inY()));
+        try {
+          points.add(new BankSpec.CapacityAt(p.x, p.y));
+        } catch (IllegalArgumentException refused) {
+          points.add(border.refused(block.place(key), refused, new BankSpec.CapacityAt(0.0, 1.0)));
+        }
       }
       return points;
     }
-    border.assume(block.path(key), usual, ChemistryDefaults.WHY);
-    int from = 0;
-    while (from < usual.length()) {
-      int comma = usual.indexOf(',', from);
-      String pair = usual.substring(from, comma < 0 ? usual.length() : comma).strip();
-      int split = pair.indexOf("C ") + 1;
-      points.add(
-          new BankSpec.CapacityAt(
-              parse(pair.substring(0, split), Dimension.TEMPERATURE),
-              parse(pair.substring(split), Dimension.SHARE)));
-      from = comma < 0 ? usual.length() : comma + 1;
+    var told = new StringBuilder();
+    for (BankSpec.CapacityAt point : usual.capacityByTemperature()) {
+      told.append(told.isEmpty() ? "" : ", ");
+      told.append(Unit.CELSIUS.text(point.temperatureC())).append(' ');
+      told.append(Show.percent(point.capacityShare()));
     }
-    return points;
+    border.assume(block.path(key), told.toString(), usual.capacityWhy());
+    return usual.capacityByTemperature();
   }
 
   BankSpec bank(Block block, @Nullable Block batteryBlock, Block home) {
@@ -259,55 +346,42 @@ final class EquipmentBinder {
     int inParallel = block.whole(Vocabulary.BANK_IN_PARALLEL);
     double fullFraction = block.measure(Vocabulary.FULL);
     Block enclosureBlock = block.block(Vocabulary.BANK_ENCLOSURE);
-    Enclosure enclosure =
-        enclosureBlock == null ? new Enclosure.Indoors(0.0) : enclosure(enclosureBlock);
+    Enclosure enclosure = enclosureBlock == null ? NO_ENCLOSURE : enclosure(enclosureBlock);
     if (batteryBlock == null) {
       double reserve = home.has(Vocabulary.RESERVE) ? home.measure(Vocabulary.RESERVE) : Double.NaN;
       refuseReserve(home, block, reserve, fullFraction);
-      return nothing(enclosure);
+      return NO_BANK;
     }
     BankSpec one = battery(batteryBlock);
-    double reserve = or(home, Vocabulary.RESERVE, ChemistryDefaults.of(one.chemistry()).reserve());
+    double reserve =
+        or(
+            home,
+            Vocabulary.RESERVE,
+            BankDefaults.of(one.chemistry()).reserveFraction(),
+            BankDefaults.USUAL_WHY);
     refuseReserve(home, block, reserve, fullFraction);
     int all = inSeries * inParallel;
-    return new BankSpec(
-        one.name(),
-        one.chemistry(),
-        inParallel,
-        one.capacityWh() * all,
-        one.nominalV() * inSeries,
-        fullFraction,
-        reserve,
-        one.chargeEfficiency(),
-        one.dischargeEfficiency(),
-        one.maxChargeW() * all,
-        one.maxDischargeW() * all,
-        one.selfDischargePerMonthFraction(),
-        one.capacityByTemperature(),
-        one.coldestChargeC(),
-        one.standbyW() * all,
-        enclosure);
-  }
-
-  private static BankSpec nothing(Enclosure enclosure) {
-    double nan = Double.NaN;
-    return new BankSpec(
-        "",
-        Chemistry.LITHIUM_IRON_PHOSPHATE,
-        1,
-        nan,
-        nan,
-        nan,
-        nan,
-        nan,
-        nan,
-        nan,
-        nan,
-        nan,
-        List.of(),
-        nan,
-        nan,
-        enclosure);
+    try {
+      return new BankSpec(
+          one.name(),
+          one.chemistry(),
+          inParallel,
+          one.capacityWh() * all,
+          one.nominalV() * inSeries,
+          fullFraction,
+          reserve,
+          one.chargeEfficiency(),
+          one.dischargeEfficiency(),
+          one.maxChargeW() * all,
+          one.maxDischargeW() * all,
+          one.selfDischargePerMonthFraction(),
+          one.capacityByTemperature(),
+          one.coldestChargeC(),
+          one.standbyW() * all,
+          enclosure);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_BANK);
+    }
   }
 
   private void refuseReserve(Block home, Block bank, double reserve, double full) {
@@ -325,12 +399,16 @@ final class EquipmentBinder {
   private Enclosure enclosure(Block block) {
     if (!block.has(Vocabulary.STANDS)) {
       block.missing(Vocabulary.STANDS);
-      return new Enclosure.Indoors(0.0);
+      return NO_ENCLOSURE;
     }
     return switch (block.word(Vocabulary.STANDS, Vocabulary.Stands.values())) {
       case INDOORS -> {
         refuse(block, "indoors", Vocabulary.LAG, Vocabulary.AT_LEAST, Vocabulary.BOX_HEAT_LOSS);
-        yield new Enclosure.Indoors(block.measure(Vocabulary.INDOOR_TEMPERATURE));
+        try {
+          yield new Enclosure.Indoors(block.measure(Vocabulary.INDOOR_TEMPERATURE));
+        } catch (IllegalArgumentException refused) {
+          yield border.refused(block.place(), refused, NO_ENCLOSURE);
+        }
       }
       case OUTDOORS -> {
         refuse(
@@ -339,14 +417,22 @@ final class EquipmentBinder {
             Vocabulary.INDOOR_TEMPERATURE,
             Vocabulary.AT_LEAST,
             Vocabulary.BOX_HEAT_LOSS);
-        yield new Enclosure.Outdoors(block.measure(Vocabulary.LAG));
+        try {
+          yield new Enclosure.Outdoors(block.measure(Vocabulary.LAG));
+        } catch (IllegalArgumentException refused) {
+          yield border.refused(block.place(), refused, NO_ENCLOSURE);
+        }
       }
       case HEATED -> {
         refuse(block, "heated", Vocabulary.INDOOR_TEMPERATURE);
-        yield new Enclosure.Heated(
-            block.measure(Vocabulary.LAG),
-            block.measure(Vocabulary.AT_LEAST),
-            block.measure(Vocabulary.BOX_HEAT_LOSS));
+        try {
+          yield new Enclosure.Heated(
+              block.measure(Vocabulary.LAG),
+              block.measure(Vocabulary.AT_LEAST),
+              block.measure(Vocabulary.BOX_HEAT_LOSS));
+        } catch (IllegalArgumentException refused) {
+          yield border.refused(block.place(), refused, NO_ENCLOSURE);
+        }
       }
     };
   }
@@ -381,17 +467,26 @@ final class EquipmentBinder {
       efficiencies.add(new InverterSpec.EfficiencyAt(0.5, parse(key.usual, Dimension.SHARE)));
     } else {
       for (Block.PointXY p : points) {
-        efficiencies.add(new InverterSpec.EfficiencyAt(p.inX(), p.inY()));
+        try {
+          efficiencies.add(new InverterSpec.EfficiencyAt(p.x, p.y));
+        } catch (IllegalArgumentException refused) {
+          efficiencies.add(
+              border.refused(block.place(Vocabulary.INVERTER_EFFICIENCY), refused, NO_POINT));
+        }
       }
     }
-    return new InverterSpec(
-        block.text(Vocabulary.INVERTER_NAME),
-        count,
-        continuousW * count,
-        surgeW == null ? null : surgeW * count,
-        standbyDayW * count,
-        standbyNightW * count,
-        efficiencies);
+    try {
+      return new InverterSpec(
+          block.text(Vocabulary.INVERTER_NAME),
+          count,
+          continuousW * count,
+          surgeW == null ? null : surgeW * count,
+          standbyDayW * count,
+          standbyNightW * count,
+          efficiencies);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_INVERTER);
+    }
   }
 
   private double standbyDayW(Block block, double continuousW) {
@@ -406,16 +501,24 @@ final class EquipmentBinder {
     return usualW;
   }
 
-  static GeneratorSpec generator(Block block) {
+  GeneratorSpec generator(Block block) {
     double ratedPowerW = block.measure(Vocabulary.GENERATOR_POWER);
     var fuel = block.word(Vocabulary.FUEL, GeneratorSpec.Fuel.values());
     var points = new ArrayList<GeneratorSpec.FuelAt>();
     List<Block.PointXY> written = block.curve(Vocabulary.FUEL_USE);
     if (written != null) {
       for (Block.PointXY p : written) {
-        points.add(new GeneratorSpec.FuelAt(p.inX(), p.inY()));
+        try {
+          points.add(new GeneratorSpec.FuelAt(p.x, p.y));
+        } catch (IllegalArgumentException refused) {
+          points.add(border.refused(block.place(), refused, new GeneratorSpec.FuelAt(1.0, 1.0)));
+        }
       }
     }
-    return new GeneratorSpec(block.text(Vocabulary.GENERATOR_NAME), ratedPowerW, fuel, points);
+    try {
+      return new GeneratorSpec(block.text(Vocabulary.GENERATOR_NAME), ratedPowerW, fuel, points);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_GENERATOR);
+    }
   }
 }

@@ -51,6 +51,7 @@ final class Key {
   final String usual;
   final String why;
   final String component;
+  final String sense;
 
   private Key(
       String name,
@@ -65,7 +66,8 @@ final class Key {
       Need need,
       String usual,
       String why,
-      String component) {
+      String component,
+      String sense) {
     this.name = name;
     this.kind = kind;
     this.meaning = meaning;
@@ -79,6 +81,7 @@ final class Key {
     this.usual = usual;
     this.why = why;
     this.component = component;
+    this.sense = sense;
   }
 
   private static Key of(
@@ -99,6 +102,7 @@ final class Key {
         words,
         shape,
         Need.OPTIONAL,
+        "",
         "",
         "",
         "");
@@ -159,7 +163,27 @@ final class Key {
         need,
         usual,
         why,
-        component);
+        component,
+        sense);
+  }
+
+  /** What the range is counted from: "from horizontal". */
+  Key sense(String words) {
+    return new Key(
+        name,
+        kind,
+        meaning,
+        dimensions,
+        low,
+        high,
+        mend,
+        this.words,
+        shape,
+        need,
+        usual,
+        why,
+        component,
+        words);
   }
 
   /** What to tell who writes an impossible value. */
@@ -177,7 +201,8 @@ final class Key {
         need,
         usual,
         why,
-        component);
+        component,
+        sense);
   }
 
   Key required() {
@@ -194,7 +219,8 @@ final class Key {
         Need.REQUIRED,
         "",
         "",
-        component);
+        component,
+        sense);
   }
 
   /** Taken, and listed under "What was assumed", when the key is left out. */
@@ -212,7 +238,8 @@ final class Key {
         Need.DEFAULT,
         value,
         reason,
-        component);
+        component,
+        sense);
   }
 
   /** The record component that it fills. */
@@ -230,7 +257,8 @@ final class Key {
         need,
         usual,
         why,
-        recordComponent);
+        recordComponent,
+        sense);
   }
 
   boolean isRanged() {

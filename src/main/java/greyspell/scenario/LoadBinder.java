@@ -21,6 +21,22 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 final class LoadBinder {
   private static final List<HourSpan> ALL_DAY = List.of(new HourSpan(0.0, 24.0));
 
+  private static final ApplianceSpec NO_APPLIANCE =
+      new ApplianceSpec(
+          "",
+          1,
+          0.0,
+          0.0,
+          null,
+          0.0,
+          ALL_DAY,
+          EnumSet.allOf(DayOfWeek.class),
+          Monthly.constant(1.0),
+          Priority.SHOULD_RUN,
+          Evidence.GUESS,
+          false,
+          false);
+
   private final EquipmentBinder equipment;
   private final FilePaths paths;
   private final boolean isNorthern;
@@ -52,12 +68,19 @@ final class LoadBinder {
     LogSpec log = null;
     Block logBlock = block.block(Vocabulary.LOAD_LOG);
     if (logBlock != null) {
-      log =
-          new LogSpec(
-              paths.resolved(logBlock, Vocabulary.LOG_FILE),
-              logBlock.measure(Vocabulary.LOG_FACTOR));
+      try {
+        log =
+            new LogSpec(
+                paths.resolved(logBlock, Vocabulary.LOG_FILE),
+                logBlock.measure(Vocabulary.LOG_FACTOR));
+      } catch (IllegalArgumentException refused) {
+        log = block.border().refused(logBlock.place(), refused, new LogSpec("", 1.0));
+      }
     }
-    if (items.isEmpty() && log == null && !block.has(Vocabulary.APPLIANCES)) {
+    boolean isSilent = !block.has(Vocabulary.APPLIANCES) && !block.has(Vocabulary.LOAD_LOG);
+    if (isSilent
+        && !block.isMistyped(Vocabulary.APPLIANCES)
+        && !block.isMistyped(Vocabulary.LOAD_LOG)) {
       block
           .border()
           .fault(
@@ -66,7 +89,12 @@ final class LoadBinder {
               "must hold one of them, or both",
               "Write \"appliances: []\" for a house that asks for nothing.");
     }
-    return new LoadPlan(appliances, log, block.measure(Vocabulary.DAILY_VARIATION));
+    LogSpec readLog = log;
+    try {
+      return new LoadPlan(appliances, readLog, block.measure(Vocabulary.DAILY_VARIATION));
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(), refused, new LoadPlan(List.of(), null, 0.0));
+    }
   }
 
   ApplianceSpec appliance(Block block, String scenarioFile) {
@@ -81,20 +109,24 @@ final class LoadBinder {
               "must be the power of the motor's start, at least that of its run",
               "Leave it out if there is no motor.");
     }
-    return new ApplianceSpec(
-        block.text(Vocabulary.APPLIANCE_NAME),
-        block.whole(Vocabulary.QUANTITY),
-        powerW,
-        block.measure(Vocabulary.STANDBY),
-        surgeW,
-        block.measure(Vocabulary.DUTY),
-        hours(block),
-        days(block),
-        season(block, months(block), scenarioFile),
-        block.word(Vocabulary.PRIORITY, Priority.values()),
-        block.word(Vocabulary.EVIDENCE, Evidence.values()),
-        block.word(Vocabulary.SUPPLY, Vocabulary.Supply.values()) == Vocabulary.Supply.DC,
-        block.flag(Vocabulary.MEDICAL));
+    try {
+      return new ApplianceSpec(
+          block.text(Vocabulary.APPLIANCE_NAME),
+          block.whole(Vocabulary.QUANTITY),
+          powerW,
+          block.measure(Vocabulary.STANDBY),
+          surgeW,
+          block.measure(Vocabulary.DUTY),
+          hours(block),
+          days(block),
+          season(block, months(block), scenarioFile),
+          block.word(Vocabulary.PRIORITY, Priority.values()),
+          block.word(Vocabulary.EVIDENCE, Evidence.values()),
+          block.word(Vocabulary.SUPPLY, Vocabulary.Supply.values()) == Vocabulary.Supply.DC,
+          block.flag(Vocabulary.MEDICAL));
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(), refused, NO_APPLIANCE);
+    }
   }
 
   private static List<HourSpan> hours(Block block) {

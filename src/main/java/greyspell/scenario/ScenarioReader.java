@@ -4,6 +4,7 @@ import greyspell.array.ArraySpec;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
+import greyspell.calendar.Monthly;
 import greyspell.load.LoadPlan;
 import greyspell.power.InverterSpec;
 import greyspell.quantity.BadInput;
@@ -29,6 +30,21 @@ import org.yaml.snakeyaml.nodes.Node;
 public final class ScenarioReader {
   private static final List<Dimension> SHARE = List.of(Dimension.SHARE);
   private static final double ROUND_TURN_DEG = 360.0;
+
+  private static final ArraySpec NO_ARRAY =
+      new ArraySpec(
+          "",
+          0.0,
+          0.0,
+          EquipmentBinder.NO_MODULE,
+          1,
+          1,
+          Monthly.constant(0.0),
+          Monthly.constant(0.0),
+          0.0,
+          0.0,
+          0.0,
+          ModuleChoices.usual());
 
   private final Border border;
   private final EquipmentBinder equipment;
@@ -108,9 +124,6 @@ public final class ScenarioReader {
     Double start = start(home);
     Scenario.Costs costs = costs(home);
     int seed = home.whole(Vocabulary.SEED);
-    if (site != null && site.recordLowC() != null && site.recordHighC() != null) {
-      refuseRecords(siteBlock, site.recordLowC(), site.recordHighC());
-    }
     if (site == null || inverter == null || bank == null || load == null || !border.isClean()) {
       border.throwIfAny(file);
       throw new IllegalStateException("a part is missing, yet no fault was noted: " + file);
@@ -140,16 +153,6 @@ public final class ScenarioReader {
         seed,
         List.copyOf(border.assumptions()),
         List.copyOf(border.cautions()));
-  }
-
-  private void refuseRecords(@Nullable Block block, double lowC, double highC) {
-    if (block != null && lowC >= highC) {
-      border.fault(
-          block.place(Vocabulary.RECORD_LOW),
-          "record_low above record_high",
-          "the coldest must lie below the hottest",
-          "Are the two swapped?");
-    }
   }
 
   private Scenario.WeatherChoice weather(Block home) {
@@ -188,46 +191,28 @@ public final class ScenarioReader {
   private ArraySpec array(Block block) {
     Block moduleBlock = equipment.find(block, Vocabulary.ARRAY_MODULE);
     ModuleSpec module =
-        moduleBlock == null ? NO_MODULE : sound(EquipmentBinder.module(moduleBlock), moduleBlock);
-    return new ArraySpec(
-        block.text(Vocabulary.ARRAY_NAME),
-        block.measure(Vocabulary.TILT),
-        SiteBinder.azimuth(block, Vocabulary.AZIMUTH) % ROUND_TURN_DEG,
-        module,
-        block.whole(Vocabulary.IN_SERIES),
-        block.whole(Vocabulary.IN_PARALLEL),
-        block.monthly(Vocabulary.SOILING),
-        block.monthly(Vocabulary.SHADE),
-        block.measure(Vocabulary.MISMATCH),
-        block.measure(Vocabulary.WIRING_LOSS),
-        block.measure(Vocabulary.AGEING),
-        new ModuleChoices(
-            block.word(Vocabulary.CELL_HEAT, ModuleChoices.CellHeat.values()),
-            block.word(Vocabulary.POWER_CURVE, ModuleChoices.PowerCurve.values()),
-            block.measure(Vocabulary.HEAT_LOSS),
-            block.measure(Vocabulary.WIND_HEAT_LOSS)));
-  }
-
-  private static final ModuleSpec NO_MODULE =
-      new ModuleSpec("", 1.0, 2.0, 2.0, 1.0, 1.0, -0.004, -0.003, 0.0005, 45.0, 1, null, null);
-
-  /** The working point of a module lies below its two ends. */
-  private ModuleSpec sound(ModuleSpec module, Block block) {
-    if (module.maxPowerV() >= module.openCircuitV()) {
-      border.fault(
-          block.place(Vocabulary.MAX_POWER_VOLTAGE),
-          "max_power_voltage not below open_circuit_voltage",
-          "the voltage at rated power is always the smaller one",
-          "Are the two swapped?");
+        moduleBlock == null ? EquipmentBinder.NO_MODULE : equipment.module(moduleBlock);
+    try {
+      return new ArraySpec(
+          block.text(Vocabulary.ARRAY_NAME),
+          block.measure(Vocabulary.TILT),
+          SiteBinder.azimuth(block, Vocabulary.AZIMUTH) % ROUND_TURN_DEG,
+          module,
+          block.whole(Vocabulary.IN_SERIES),
+          block.whole(Vocabulary.IN_PARALLEL),
+          block.monthly(Vocabulary.SOILING),
+          block.monthly(Vocabulary.SHADE),
+          block.measure(Vocabulary.MISMATCH),
+          block.measure(Vocabulary.WIRING_LOSS),
+          block.measure(Vocabulary.AGEING),
+          new ModuleChoices(
+              block.word(Vocabulary.CELL_HEAT, ModuleChoices.CellHeat.values()),
+              block.word(Vocabulary.POWER_CURVE, ModuleChoices.PowerCurve.values()),
+              block.measure(Vocabulary.HEAT_LOSS),
+              block.measure(Vocabulary.WIND_HEAT_LOSS)));
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_ARRAY);
     }
-    if (module.maxPowerA() >= module.shortCircuitA()) {
-      border.fault(
-          block.place(Vocabulary.MAX_POWER_CURRENT),
-          "max_power_current not below short_circuit_current",
-          "the current at rated power is always the smaller one",
-          "Are the two swapped?");
-    }
-    return module;
   }
 
   private ControllerSpec controller(Block home, @Nullable Block inverterBlock) {

@@ -21,20 +21,58 @@ final class SiteBinder {
   private static final List<Dimension> ANGLE_OR_BARE = List.of(Dimension.ANGLE, Dimension.NUMBER);
   private static final double DEG_PER_H = 15.0;
 
+  /** Stands in for a point that could not be read, and is left out. */
+  private static final Horizon.Point NO_POINT = new Horizon.Point(0.0, 0.0);
+
   private SiteBinder() {}
 
   static Site site(String home, Block block) {
     double longitudeDeg = block.measure(Vocabulary.LONGITUDE);
-    return new Site(
-        home,
-        block.measure(Vocabulary.LATITUDE),
-        longitudeDeg,
-        block.measure(Vocabulary.ELEVATION),
-        utcOffsetH(block, longitudeDeg),
-        block.monthly(Vocabulary.ALBEDO),
-        horizon(block),
-        block.optional(Vocabulary.RECORD_LOW),
-        block.optional(Vocabulary.RECORD_HIGH));
+    double latitudeDeg = block.measure(Vocabulary.LATITUDE);
+    double elevationM = block.measure(Vocabulary.ELEVATION);
+    double utcOffsetH = utcOffsetH(block, longitudeDeg);
+    Monthly albedo = block.monthly(Vocabulary.ALBEDO);
+    Horizon horizon = horizon(block);
+    Double recordLowC = block.optional(Vocabulary.RECORD_LOW);
+    Double recordHighC = block.optional(Vocabulary.RECORD_HIGH);
+    if (recordLowC != null && recordHighC != null && recordLowC >= recordHighC) {
+      block
+          .border()
+          .fault(
+              block.place(Vocabulary.RECORD_LOW),
+              "record_low above record_high",
+              "the coldest must lie below the hottest",
+              "Are the two swapped?");
+    }
+    try {
+      return new Site(
+          home,
+          latitudeDeg,
+          longitudeDeg,
+          elevationM,
+          utcOffsetH,
+          albedo,
+          horizon,
+          recordLowC,
+          recordHighC);
+    } catch (IllegalArgumentException refused) {
+      return block
+          .border()
+          .refused(
+              block.place(),
+              refused,
+              // on the right half of the earth, so that months of the library move as they should
+              new Site(
+                  home,
+                  latitudeDeg < 0.0 ? -1.0 : 1.0,
+                  0.0,
+                  0.0,
+                  0.0,
+                  Monthly.constant(0.2),
+                  Horizon.OPEN,
+                  null,
+                  null));
+    }
   }
 
   private static double utcOffsetH(Block block, double longitudeDeg) {
@@ -51,13 +89,17 @@ final class SiteBinder {
     double cloudDepth = block.measure(Vocabulary.CLOUD_DEPTH);
     double cloudExponent = block.measure(Vocabulary.CLOUD_EXPONENT);
     Monthly turbidity = block.monthly(Vocabulary.TURBIDITY);
-    return new SkyChoices(
-        block.word(Vocabulary.CLEAR_SKY, SkyChoices.ClearSky.values()),
-        cloudDepth,
-        cloudExponent,
-        block.word(Vocabulary.TILT_MODEL, SkyChoices.Tilt.values()),
-        turbidity,
-        block.measure(Vocabulary.SNOW_ALBEDO));
+    try {
+      return new SkyChoices(
+          block.word(Vocabulary.CLEAR_SKY, SkyChoices.ClearSky.values()),
+          cloudDepth,
+          cloudExponent,
+          block.word(Vocabulary.TILT_MODEL, SkyChoices.Tilt.values()),
+          turbidity,
+          block.measure(Vocabulary.SNOW_ALBEDO));
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(), refused, SkyChoices.usual());
+    }
   }
 
   /** Degrees from north; NaN after a fault. */
@@ -130,9 +172,14 @@ final class SiteBinder {
     } else {
       refuse(block, key, node);
     }
+    points.removeIf(p -> p == NO_POINT);
     sort(points);
     refuseTwice(block, key, points);
-    return new Horizon(points);
+    try {
+      return new Horizon(points);
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(key), refused, Horizon.OPEN);
+    }
   }
 
   /** By azimuth; a handful of points, and no lambda while the program starts. */
@@ -149,8 +196,12 @@ final class SiteBinder {
 
   private static Horizon.Point point(Block block, Node azimuth, Node height) {
     Key key = Vocabulary.HORIZON;
-    return new Horizon.Point(
-        azimuth(block, key, azimuth, ANGLE_OR_BARE) % 360.0, height(block, key, height));
+    try {
+      return new Horizon.Point(
+          azimuth(block, key, azimuth, ANGLE_OR_BARE) % 360.0, height(block, key, height));
+    } catch (IllegalArgumentException refused) {
+      return block.border().refused(block.place(key), refused, NO_POINT);
+    }
   }
 
   private static double height(Block block, Key key, Node node) {

@@ -22,7 +22,8 @@ public final class StarterScenario {
   private static final String SAMPLES = "weather-samples";
   private static final double PACK_WH = 5120.0;
   private static final int MOST_IN_SERIES = 10;
-  private static final int LEAST_IN_SERIES = 3;
+  private static final int LEAST_IN_SERIES = 4;
+  private static final int FEWEST_PANELS = 3;
   private static final int SMALL_FIELD = 24;
   private static final double DEG_PER_H = 15.0;
 
@@ -142,8 +143,7 @@ public final class StarterScenario {
     range(faults, "latitude", answers.latitudeDeg(), -90, 90, Unit.DEGREE);
     range(faults, "longitude", answers.longitudeDeg(), -180, 180, Unit.DEGREE);
     Integer panels = answers.panels();
-    range(
-        faults, "panels", panels == null ? null : (double) panels, LEAST_IN_SERIES, 400, Unit.ONE);
+    range(faults, "panels", panels == null ? null : (double) panels, FEWEST_PANELS, 400, Unit.ONE);
     range(faults, "bank", answers.bankWh(), 1000, 1_000_000, Unit.KILOWATT_HOUR);
     range(faults, "a day's energy", answers.dailyWh(), 10, 500_000, Unit.KILOWATT_HOUR);
     if (!faults.isEmpty()) {

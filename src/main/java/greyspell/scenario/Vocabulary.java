@@ -6,6 +6,7 @@ import greyspell.load.Priority;
 import greyspell.power.GeneratorSpec;
 import greyspell.quantity.Dimension;
 import greyspell.sky.SkyChoices;
+import greyspell.storage.BankDefaults;
 import greyspell.storage.Chemistry;
 import java.util.List;
 
@@ -162,6 +163,7 @@ final class Vocabulary {
   static final Key TILT =
       Key.measure("tilt", "From horizontal: 0 deg lies flat.", Dimension.ANGLE)
           .within(0, 90)
+          .sense("from horizontal")
           .mend("For panels on a wall write 90 deg.")
           .required()
           .into("tiltDeg");
@@ -342,27 +344,27 @@ final class Vocabulary {
   static final Key CHARGE_EFFICIENCY =
       Key.measure("charge_efficiency", "From the bus to the cells.", Dimension.SHARE)
           .within(0.3, 1)
-          .usual("by chemistry", ChemistryDefaults.WHY)
+          .usual("by chemistry", BankDefaults.USUAL_WHY)
           .into("chargeEfficiency");
   static final Key DISCHARGE_EFFICIENCY =
       Key.measure("discharge_efficiency", "From the cells to the bus.", Dimension.SHARE)
           .within(0.3, 1)
-          .usual("by chemistry", ChemistryDefaults.WHY)
+          .usual("by chemistry", BankDefaults.USUAL_WHY)
           .into("dischargeEfficiency");
   static final Key MAX_CHARGE =
       Key.measure("max_charge", "Most that one takes in.", Dimension.POWER, Dimension.CURRENT)
           .within(0, 1_000_000)
-          .usual("by chemistry", ChemistryDefaults.WHY)
+          .usual("by chemistry", BankDefaults.USUAL_WHY)
           .into("maxChargeW");
   static final Key MAX_DISCHARGE =
       Key.measure("max_discharge", "Most that one gives.", Dimension.POWER, Dimension.CURRENT)
           .within(0, 1_000_000)
-          .usual("by chemistry", ChemistryDefaults.WHY)
+          .usual("by chemistry", BankDefaults.USUAL_WHY)
           .into("maxDischargeW");
   static final Key SELF_DISCHARGE =
       Key.measure("self_discharge", "Lost at rest.", Dimension.SHARE_PER_MONTH)
           .within(0, 0.5)
-          .usual("by chemistry", ChemistryDefaults.WHY)
+          .usual("by chemistry", BankDefaults.USUAL_WHY)
           .into("selfDischargePerMonthFraction");
   static final Key CAPACITY_BY_TEMPERATURE =
       Key.curve(
@@ -371,17 +373,17 @@ final class Vocabulary {
               Dimension.TEMPERATURE,
               Dimension.SHARE)
           .within(0, 1.2)
-          .usual("by chemistry", ChemistryDefaults.WHY)
+          .usual("by chemistry", BankDefaults.USUAL_WHY)
           .into("capacityByTemperature");
   static final Key COLDEST_CHARGE =
       Key.measure("coldest_charge", "No charging below this.", Dimension.TEMPERATURE)
           .within(-60, 30)
-          .usual("by chemistry", ChemistryDefaults.WHY)
+          .usual("by chemistry", BankDefaults.USUAL_WHY)
           .into("coldestChargeC");
   static final Key BATTERY_STANDBY =
       Key.measure("standby", "Drawn by its own electronics, each.", Dimension.POWER)
           .within(0, 100)
-          .usual("by chemistry", ChemistryDefaults.WHY)
+          .usual("by chemistry", BankDefaults.USUAL_WHY)
           .into("standbyW");
   static final Shape BATTERY =
       Shape.equipment(
@@ -848,7 +850,7 @@ final class Vocabulary {
   static final Key RESERVE =
       Key.measure("reserve", "Never drawn below this share of the capacity.", Dimension.SHARE)
           .within(0, 0.95)
-          .usual("by chemistry", ChemistryDefaults.WHY)
+          .usual("by chemistry", BankDefaults.USUAL_WHY)
           .into("bank.reserveFraction");
   static final Key START =
       Key.of(

@@ -22,7 +22,7 @@ import org.apache.commons.math3.random.Well19937c;
  * temperature        month's mean (drawn through the months' middles) + x,   x = 0.75 x' + swing 0.661 N - chill
  *                    + range x shape(t),   shape(t) = 0.4632 cos(t - 3.805) + 0.0984 cos(2t - 0.360)
  *                                                  + 0.0168 cos(3t - 0.822) + 0.0138 cos(4t - 3.513)
- * cloud              share c with k / k_clear = 1 - 0.75 c^3.4,   k_clear = 0.75 + 2e-5 h
+ * cloud              share c with k / k_clear = 1 - 0.75 c^3.4,   k_clear = 0.95 (0.75 + 2e-5 h)
  * wind               mean (0.9 + 0.44 y)^2,                  y = 0.92 y' + 0.392 N
  * snow               falls on grey days below 1 C; settles 3 % a day, melts 2 cm a day for each degree above 0 C
  *
@@ -52,6 +52,9 @@ public final class ClimateGenerator {
   private static final double CM_PER_M = 100.0;
   private static final double OKTAS = 8.0;
 
+  /** The clear-sky line is the upper edge of clear days; a usual one lies below. */
+  private static final double USUAL_CLEAR_SKY = 0.95;
+
   private final ClimateRecipe recipe;
   private final HourCalendar calendar;
   private final RandomGenerator random;
@@ -60,6 +63,7 @@ public final class ClimateGenerator {
   private final double[] clearness;
   private final double[] dayTemperatureC;
   private final double[] dayRangeK;
+  private final double[] solarMinusClockH;
 
   private ClimateGenerator(ClimateRecipe recipe, HourCalendar calendar, long seed) {
     this.recipe = recipe;
@@ -70,6 +74,7 @@ public final class ClimateGenerator {
     clearness = new double[days];
     dayTemperatureC = new double[days];
     dayRangeK = new double[days];
+    solarMinusClockH = new double[days];
   }
 
   /** Whole years of weather with global irradiance, temperature, wind, cloud and, if any, snow. */
@@ -143,9 +148,14 @@ public final class ClimateGenerator {
       wasGrey = random.nextDouble() < chance;
       isGrey[day] = wasGrey;
       double kind = wasGrey ? recipe.greyClearness(month) : recipe.brightClearness(month);
-      double spread = wasGrey ? GREY_SPREAD : BRIGHT_SPREAD;
+      double spread = wasGrey ? GREY_SPREAD : brightSpread(kind);
       clearness[day] = held(kind * (1.0 + spread * normal()), LOWEST_CLEARNESS, highestClearness());
     }
+  }
+
+  /** Near the clear-sky limit bright days are all alike; cutting them off would darken the mean. */
+  private double brightSpread(double kind) {
+    return held((highestClearness() - kind) / (2.0 * kind), 0.02, BRIGHT_SPREAD);
   }
 
   private double logit(int month) {
@@ -213,7 +223,7 @@ public final class ClimateGenerator {
   /** Okta as a share of the sky: from the hour's clearness by day, from the day's at night. */
   private double[] cloudShare(double[] globalWm2) {
     var share = new double[calendar.hours()];
-    double clear = clearSkyClearness();
+    double clear = USUAL_CLEAR_SKY * clearSkyClearness();
     for (int day = 0; day < days; day++) {
       int first = day * Dates.HOURS_PER_DAY;
       ExtraterrestrialHour sun = sun(first);
@@ -239,7 +249,9 @@ public final class ClimateGenerator {
       wander = 0.75 * wander + 0.661 * recipe.temperatureSwingK().in(month) * normal();
       double relative = clearness[day] / recipe.meanClearnessShare().in(month);
       // a clear sky cools the short days and warms the long ones
-      double seasonal = StrictMath.cos(sun(hour).sunsetAngle());
+      ExtraterrestrialHour sun = sun(hour);
+      solarMinusClockH[day] = sun.solarMinusClockH();
+      double seasonal = StrictMath.cos(sun.sunsetAngle());
       double chillK = 3.0 * seasonal * (relative - 1.0);
       dayTemperatureC[day] = monthCourse(recipe.meanTemperatureC(), hour) + wander - chillK;
       dayRangeK[day] = recipe.dayRangeK() * held(0.25 + 0.75 * relative, 0.3, 1.5);
@@ -255,7 +267,7 @@ public final class ClimateGenerator {
       double share = Math.abs(fromNoon);
       double mean = dayTemperatureC[day] + share * (dayTemperatureC[other] - dayTemperatureC[day]);
       double range = dayRangeK[day] + share * (dayRangeK[other] - dayRangeK[day]);
-      double solarH = hour % Dates.HOURS_PER_DAY + 0.5 + sun(hour).solarMinusClockH();
+      double solarH = hour % Dates.HOURS_PER_DAY + 0.5 + solarMinusClockH[day];
       temperatureC[hour] = rounded(mean + range * dayShape(solarH), 10.0);
     }
     return temperatureC;

@@ -304,7 +304,15 @@ final class HourGrid {
     }
     notes.addAll(leftOut);
     firstYear = fromYear;
-    if (isTypical && fromYear == toYear && !Dates.isLeap(fromYear)) {
+    if (isTypical) {
+      if (fromYear != toYear || Dates.isLeap(fromYear)) {
+        throw faults.alone(
+            0,
+            0,
+            "typical_year: yes, but rows of " + fromYear + " to " + toYear,
+            "a typical year is one common year of 365 days",
+            "Take the line out if these are real years.");
+      }
       return HourCalendar.typicalYear();
     }
     return HourCalendar.of(fromYear, toYear - fromYear + 1);

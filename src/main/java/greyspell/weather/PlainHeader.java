@@ -36,7 +36,12 @@ final class PlainHeader {
       case "longitude" -> longitudeDeg = number(line, column, key, value, -180, 180, "deg", faults);
       case "elevation" -> elevationM = number(line, column, key, value, -500, 9000, "m", faults);
       case "utc_offset" -> utcOffsetH = offset(line, column, value, faults);
-      case "typical_year" -> isTypicalYear = value.equals("yes");
+      case "typical_year" -> {
+        isTypicalYear = value.equals("yes");
+        if (!isTypicalYear && !value.equals("no")) {
+          faults.add(line, column, "typical_year: found \"" + value + '"', "must be yes or no", "");
+        }
+      }
       default -> {
         String near = NearName.of(key, KEYS);
         if (NearName.distance(key, near) <= MISSPELT) {

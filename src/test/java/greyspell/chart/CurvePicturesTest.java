@@ -66,7 +66,7 @@ class CurvePicturesTest {
   private static final LitString EAST = new LitString(MODULE, 4, 3, 820.0, 32.0);
   private static final LitString WEST = new LitString(MODULE, 4, 3, 190.0, 14.0);
   static final Picture PLANES_PICTURE =
-      CurvePictures.planes("The east roof", EAST, "the west roof", WEST);
+      CurvePictures.planes("the east roof", EAST, "the west roof", WEST);
 
   private static final List<Picture> ALL = List.of(MODULE_PICTURE, SHADE_PICTURE, PLANES_PICTURE);
 
@@ -117,12 +117,15 @@ class CurvePicturesTest {
   }
 
   @Test
-  void everySummitIsLabelledWithPowerAndVoltage() {
+  void summitsAreLabelledAndTheTableHoldsEveryMostPower() {
     List<String> drawn = Xml.texts(Xml.parse(Pictures.svg(SHADE_PICTURE)), "text");
     assertEquals(3, drawn.stream().filter(t -> t.matches("[0-9,.]+ W at [0-9.]+ V")).count());
     drawn = Xml.texts(Xml.parse(Pictures.svg(MODULE_PICTURE)), "text");
-    assertEquals(5, drawn.stream().filter(t -> t.matches("[0-9,.]+ W at [0-9.]+ V")).count());
-    assertTrue(drawn.contains("305 W"));
+    // where dots crowd, some numbers stand in the table alone
+    assertTrue(drawn.stream().filter(t -> t.matches("[0-9,.]+ W at [0-9.]+ V")).count() >= 3);
+    for (String watts : List.of("305 W", "258 W", "185 W", "63.9 W", "32.4 W")) {
+      assertTrue(drawn.contains(watts), watts);
+    }
     assertTrue(drawn.contains("40.1 V"));
     assertTrue(drawn.contains("9.83 A"));
   }
@@ -169,7 +172,7 @@ class CurvePicturesTest {
               "200 W/m², 10 °C",
               "100 W/m², 0 °C");
       case "shade-curve" -> List.of("no shade", "shaded");
-      default -> List.of("The east roof", "the west roof", "in a row", "in parallel");
+      default -> List.of("the east roof", "the west roof", "in a row", "in parallel");
     };
   }
 }

@@ -94,7 +94,8 @@ class BankSpecTest {
   /** Size factors as the class says, from memory: guidance, not a published bar. */
   @Test
   void leadAcidShareIsOneOverTheSizeFactor() {
-    var curve = new CapacityCurve(CapacityDefaults.of(Chemistry.LEAD_ACID_SEALED));
+    var curve =
+        new CapacityCurve(BankDefaults.of(Chemistry.LEAD_ACID_SEALED).capacityByTemperature());
     assertEquals(1.0 / 1.52, curve.capacityShare(-3.9), 1e-12);
     assertEquals(1.0 / 1.19, curve.capacityShare(10.0), 1e-12);
     assertEquals(1.0, curve.capacityShare(25.0), 1e-12);
@@ -108,9 +109,9 @@ class BankSpecTest {
     boolean isLithium = chemistry == Chemistry.LITHIUM_IRON_PHOSPHATE;
     assertTrue(
         thereAndBack >= (isLithium ? 0.92 : 0.70) && thereAndBack <= (isLithium ? 0.96 : 0.85));
-    assertTrue(CapacityDefaults.why(chemistry).contains("from memory"));
-    assertEquals(8000.0, bank(0.2, 0.03, CapacityDefaults.of(chemistry)).usableWh());
-    var curve = new CapacityCurve(CapacityDefaults.of(chemistry));
+    assertTrue(usual.capacityWhy().contains("from memory"));
+    assertEquals(8000.0, bank(0.2, 0.03, usual.capacityByTemperature()).usableWh());
+    var curve = new CapacityCurve(usual.capacityByTemperature());
     double zero = curve.capacityShare(0.0);
     assertTrue(isLithium ? zero >= 0.8 && zero <= 0.9 : Math.abs(1.0 / zero - 1.40) < 0.02);
     for (double c = -40.0; c < 40.0; c += 1.0) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -191,7 +192,7 @@ class PlainCsvReaderTest {
     assertEquals(2019, series.calendar().firstYear());
     assertEquals(1, series.calendar().years());
     assertEquals(
-        java.util.List.of(
+        List.of(
             "2018 left out: not whole, the rows begin at 2018-11-01 00:00",
             "2020 left out: not whole, the rows end at 2020-02-10 00:00"),
         series.gaps().notes());
@@ -403,6 +404,19 @@ class PlainCsvReaderTest {
         files
             .refusal("# latitude: 95\nutc_end,ghi_wm2,tair_c\n", 0)
             .contains("latitude: found \"95\"\n    must be a number from -90 to 90 deg"));
+  }
+
+  @Test
+  void aTypicalYearIsOneCommonYear() throws IOException {
+    String head = "# typical_year: yes\nutc_start,ghi_wm2,tair_c";
+    assertTrue(files.read(SmallFiles.csv(head, t -> sun(t, t + "Z")), 0.0).calendar().isTypical());
+    String two = SmallFiles.csv(head, YEAR, (365 + 366) * 24, 60, t -> sun(t, t + "Z"));
+    assertTrue(
+        files.refusal(two, 0.0).startsWith("w.csv  typical_year: yes, but rows of 2019 to 2020"));
+    assertTrue(
+        files
+            .refusal(two.replace("year: yes", "year: perhaps"), 0.0)
+            .startsWith("w.csv:1:17  typical_year: found \"perhaps\""));
   }
 
   @Test

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Random;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Assumptions;
@@ -59,7 +60,7 @@ class WeatherReaderTest {
     }
     assertEquals(23.0, WeatherReader.read(packed, "x", 0.0).airTemperatureC()[23], 0.0);
     byte[] whole = Files.readAllBytes(packed);
-    Path cut = file("cut.gz", java.util.Arrays.copyOf(whole, whole.length / 2));
+    Path cut = file("cut.gz", Arrays.copyOf(whole, whole.length / 2));
     assertTrue(refusal(cut).contains("the compressed file is cut off or damaged"), refusal(cut));
   }
 
@@ -151,7 +152,7 @@ class WeatherReaderTest {
   @Test
   void refusesRubbishUnderAGoodHeadBeforeItsEnd() throws IOException {
     byte[] letters = new byte[1 << 20];
-    java.util.Arrays.fill(letters, (byte) 'x');
+    Arrays.fill(letters, (byte) 'x');
     for (int i = 60; i < letters.length; i += 61) {
       letters[i] = '\n';
     }
@@ -164,7 +165,7 @@ class WeatherReaderTest {
     assertTimeoutPreemptively(
         Duration.ofSeconds(2),
         () -> assertTrue(refusal(headed).contains("and at least 980 more"), refusal(headed)));
-    java.util.Arrays.fill(letters, (byte) 'x');
+    Arrays.fill(letters, (byte) 'x');
     try (OutputStream out = Files.newOutputStream(headed)) {
       out.write(bytes("utc_start,ghi_wm2,tair_c\n"));
       out.write(letters);
