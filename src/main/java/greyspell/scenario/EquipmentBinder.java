@@ -55,7 +55,20 @@ final class EquipmentBinder {
   private static final InverterSpec NO_INVERTER =
       new InverterSpec("", 1, 1.0, null, 0.0, 0.0, List.of(NO_POINT));
   private static final ControllerSpec NO_CONTROLLER =
-      new ControllerSpec("", 1, null, null, 1.0, null, null, null, null, null, 0.0);
+      new ControllerSpec(
+          "",
+          1,
+          null,
+          null,
+          1.0,
+          null,
+          null,
+          null,
+          null,
+          null,
+          0.0,
+          ControllerKind.MPPT,
+          List.of());
   private static final GeneratorSpec NO_GENERATOR =
       new GeneratorSpec(
           "", 1.0, GeneratorSpec.Fuel.DIESEL, List.of(new GeneratorSpec.FuelAt(1.0, 1.0)));
