@@ -18,21 +18,13 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  *
  * Between two voltages at which a bypass diode switches, every Ik is hollow-down, hence so is P:
  * there is at most one summit in each such stretch, and none at a switch, where the slope jumps
- * upward. So all summits are found, and none twice. A controller that climbs the nearest summit may
- * stay on a lower one; which it finds is not foretold here. Without light there are no summits.
- * Source: Kirchhoff's laws. Held by PanelCurveTest and PanelCurveLawTest.
+ * upward. So all summits are found, and none twice. (A single string is searched by its current,
+ * for which the same holds.) A controller that climbs the nearest summit may stay on a lower one;
+ * which it finds is not foretold here. Without light there are no summits. Source: Kirchhoff's
+ * laws. Held by PanelCurveTest and PanelCurveLawTest.
  */
 public final class PanelCurve {
   private static final double SAME_V = 1e-9;
-  // Beside a switch the current hardly moves with voltage: closer, rounding decides on which side
-  // of it the string is.
-  private static final double BESIDE_SHARE = 1e-6;
-  // Within such a current a dark group goes from blocking to bypassed; neither slope nor power of
-  // it means anything.
-  private static final double NO_CURRENT_A = 1e-9;
-  private static final double ACCURACY_SHARE = 1e-13;
-  private static final int MOST_STEPS = 500;
-
   private final List<StringCurve> strings;
   private final double openCircuitV;
 
@@ -48,7 +40,7 @@ public final class PanelCurve {
     openCircuitV =
         high - low <= SAME_V || !(currentA(high) < 0.0)
             ? high
-            : solver(high).solve(MOST_STEPS, this::currentA, low, high);
+            : solver(high).solve(StringCurve.MOST_STEPS, this::currentA, low, high);
   }
 
   public static PanelCurve of(StringCurve... strings) {
@@ -85,15 +77,18 @@ public final class PanelCurve {
 
   /** Every summit of the power, by rising voltage. */
   public List<CurvePoint> summits() {
+    if (strings.size() == 1) {
+      return strings.get(0).summits();
+    }
     var summits = new ArrayList<CurvePoint>();
     double[] ends = stretchEndsV();
     for (int k = 0; k + 1 < ends.length; k++) {
-      double low = ends[k] + BESIDE_SHARE * openCircuitV;
-      double high = ends[k + 1] - BESIDE_SHARE * openCircuitV;
+      double low = ends[k] + StringCurve.BESIDE_SHARE * openCircuitV;
+      double high = ends[k + 1] - StringCurve.BESIDE_SHARE * openCircuitV;
       if (high > low && powerSlopeA(low) > 0.0 && powerSlopeA(high) < 0.0) {
-        double v = solver(high).solve(MOST_STEPS, this::powerSlopeA, low, high);
+        double v = solver(high).solve(StringCurve.MOST_STEPS, this::powerSlopeA, low, high);
         double current = currentA(v);
-        if (current > NO_CURRENT_A) {
+        if (current > StringCurve.NO_CURRENT_A) {
           summits.add(new CurvePoint(v, current));
         }
       }
@@ -143,7 +138,7 @@ public final class PanelCurve {
     for (StringCurve string : strings) {
       double own = string.currentA(voltageV);
       current += own;
-      if (Math.abs(own) > NO_CURRENT_A) {
+      if (Math.abs(own) > StringCurve.NO_CURRENT_A) {
         slopeS += 1.0 / string.slopeOhm(own);
       }
     }
@@ -151,6 +146,6 @@ public final class PanelCurve {
   }
 
   private static BrentSolver solver(double sizeV) {
-    return new BrentSolver(ACCURACY_SHARE, ACCURACY_SHARE * sizeV);
+    return new BrentSolver(StringCurve.ACCURACY_SHARE, StringCurve.ACCURACY_SHARE * sizeV);
   }
 }

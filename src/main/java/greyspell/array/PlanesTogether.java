@@ -59,7 +59,7 @@ public record PlanesTogether(
   }
 
   /**
-   * The same over many hours, for planes of one string each. Not for the hourly loop: some tenths
+   * The same over many hours, for planes of one string each. Not for the hourly loop: about a tenth
    * of a millisecond an hour.
    *
    * @param firstCells light and cell temperature of the first plane, see {@link CellHours}

@@ -104,18 +104,18 @@ public final class SingleDiode {
 
   /** Voltage at the maximum-power point; 0 without light. */
   public double maxPowerV(double irradianceWm2, double cellC) {
-    if (!(irradianceWm2 > 0.0)) {
-      return 0.0;
-    }
+    return maxPower(irradianceWm2, cellC).voltageV();
+  }
+
+  /** IL, I0, Rs, 1 / Rsh and a under light, for those who need several points of one curve. */
+  void fill(double irradianceWm2, double cellC, double[] five) {
     double kelvin = cellC + ICE_POINT_K;
     double share = irradianceWm2 / TestConditions.IRRADIANCE_WM2;
-    double il = lightA(share, cellC);
-    double i0 = reference.saturationA() * saturationFactor(bandGapEv, kelvin);
-    double rs = seriesOhm(cellC);
-    double gsh = share / reference.shuntOhm();
-    double a = reference.idealityV() * kelvin / REFERENCE_K;
-    double x = maxPowerDiodeV(il, i0, rs, gsh, a);
-    return x - (il - i0 * Math.expm1(x / a) - x * gsh) * rs;
+    five[0] = lightA(share, cellC);
+    five[1] = reference.saturationA() * saturationFactor(bandGapEv, kelvin);
+    five[2] = seriesOhm(cellC);
+    five[3] = share / reference.shuntOhm();
+    five[4] = reference.idealityV() * kelvin / REFERENCE_K;
   }
 
   /** The maximum-power point. */

@@ -19,6 +19,11 @@ public final class SingleDiodePower implements ModulePower {
     return diode;
   }
 
+  /** Rated power over that of the curve. */
+  double scaleFactor() {
+    return scaleFactor;
+  }
+
   @Override
   public double powerW(double irradianceWm2, double cellC) {
     return scaleFactor * diode.maxPowerW(irradianceWm2, cellC);

@@ -100,7 +100,9 @@ public final class SolarChain {
       incidenceWh[h] = (front - absorbed) * perWm2;
       shadeWh[h] = (absorbed - shaded) * perWm2;
       soilingWh[h] = (shaded - light) * perWm2;
-      double poweredWh = modules * power.powerW(light, cellC[h]);
+      double moduleWh =
+          voltage == null ? power.powerW(light, cellC[h]) : voltage.openHour(light, cellC[h]);
+      double poweredWh = modules * moduleWh;
       deltaWh[h] = light * perWm2 - poweredWh;
       double matchedWh = poweredWh * (1.0 - array.mismatchFraction());
       mismatchWh[h] = poweredWh - matchedWh;
@@ -132,7 +134,7 @@ public final class SolarChain {
             ? known.diode()
             : DataSheetFit.of(array.module()).diode();
     if (diode != null) {
-      return new WorkingVoltage(diode, array.inSeries(), input);
+      return new WorkingVoltage(power, diode, array.inSeries(), input);
     }
     if (input.kind() == ControllerKind.PWM) {
       throw new IllegalArgumentException(

@@ -1,8 +1,11 @@
 package greyspell.array;
 
 import greyspell.quantity.Check;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * Current and voltage of modules in a row that need not see the same light: the weak ones either
@@ -28,6 +31,15 @@ import java.util.List;
 public final class StringCurve {
   /** Usual forward drop of a bypass diode that conducts. */
   public static final double USUAL_BYPASS_DROP_V = 0.5;
+
+  // Within such a current a dark group goes from blocking to bypassed; neither slope nor power of
+  // it means anything.
+  static final double NO_CURRENT_A = 1e-9;
+  // Beside a switch one of voltage and current hardly moves: closer, rounding decides on which side
+  // of it the string is.
+  static final double BESIDE_SHARE = 1e-6;
+  static final double ACCURACY_SHARE = 1e-13;
+  static final int MOST_STEPS = 500;
 
   private final double[] lightA;
   private final double[] saturationA;
@@ -112,6 +124,10 @@ public final class StringCurve {
 
   /** Current at a voltage of 0 or more; negative above open circuit. */
   public double currentA(double voltageV) {
+    if (modules.length == 1 && voltageV >= 0.0) {
+      return SingleDiode.currentA(
+          lightA[0], saturationA[0], seriesOhm[0], shuntS[0], idealityV[0], voltageV / modules[0]);
+    }
     double high = 0.0;
     for (double from : bypassFromA) {
       high = Math.max(high, from);
@@ -147,6 +163,35 @@ public final class StringCurve {
   /** Voltages at which a group begins to be bypassed, those above 0, any order. */
   double[] kinksV() {
     return Arrays.stream(bypassFromA).map(this::voltageV).filter(v -> v > 0.0).toArray();
+  }
+
+  /** Every summit of the power of this string alone, by rising voltage. */
+  List<CurvePoint> summits() {
+    double shortA = currentA(0.0);
+    double[] ends =
+        DoubleStream.concat(
+                DoubleStream.of(0.0, shortA),
+                Arrays.stream(bypassFromA).filter(a -> a > NO_CURRENT_A && a < shortA))
+            .sorted()
+            .distinct()
+            .toArray();
+    var summits = new ArrayList<CurvePoint>();
+    for (int k = ends.length - 1; k > 0; k--) {
+      double low = ends[k - 1] + BESIDE_SHARE * shortA;
+      double high = ends[k] - BESIDE_SHARE * shortA;
+      if (high > low && powerSlopeV(low) > 0.0 && powerSlopeV(high) < 0.0) {
+        double current =
+            new BrentSolver(ACCURACY_SHARE, ACCURACY_SHARE * shortA)
+                .solve(MOST_STEPS, this::powerSlopeV, low, high);
+        summits.add(new CurvePoint(voltageV(current), current));
+      }
+    }
+    return summits;
+  }
+
+  /** dP/dI = V + I dV/dI. */
+  private double powerSlopeV(double currentA) {
+    return voltageV(currentA) + currentA * slopeOhm(currentA);
   }
 
   private double diodeV(int g, double currentA) {

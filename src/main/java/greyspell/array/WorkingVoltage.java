@@ -18,7 +18,10 @@ package greyspell.array;
  * Held by ControllerInputTest.
  */
 final class WorkingVoltage {
+  private final ModulePower power;
   private final SingleDiode diode;
+  // 0 where the power does not come from the curve
+  private final double curveFactor;
   private final ControllerInput input;
   private final boolean isTracking;
   private final double inSeries;
@@ -27,10 +30,17 @@ final class WorkingVoltage {
   private final double startV;
   private boolean isStarted;
 
-  WorkingVoltage(SingleDiode diode, int inSeries, ControllerInput input) {
+  // of the hour in hand
+  private final double[] five = new double[5];
+  private double maxV;
+  private double maxW;
+
+  WorkingVoltage(ModulePower power, SingleDiode diode, int inSeries, ControllerInput input) {
+    this.power = power;
     this.diode = diode;
     this.input = input;
     this.inSeries = inSeries;
+    curveFactor = power instanceof SingleDiodePower curve ? curve.scaleFactor() : 0.0;
     isTracking = input.kind() == ControllerKind.MPPT;
     lowV = input.lowV() / inSeries;
     highV = input.highV() / inSeries;
@@ -42,11 +52,27 @@ final class WorkingVoltage {
     isStarted = false;
   }
 
-  /** For an hour with light. */
+  /** Most power of one module in an hour with light; opens that hour for {@link #powerShare}. */
+  double openHour(double lightWm2, double cellC) {
+    if (!(lightWm2 > 0.0)) {
+      maxV = 0.0;
+      maxW = 0.0;
+      return 0.0;
+    }
+    diode.fill(lightWm2, cellC, five);
+    double x = SingleDiode.maxPowerDiodeV(five[0], five[1], five[2], five[3], five[4]);
+    double currentA = five[0] - five[1] * Math.expm1(x / five[4]) - x * five[3];
+    maxV = x - currentA * five[2];
+    maxW = maxV * currentA;
+    return curveFactor > 0.0
+        ? (maxW > 0.0 ? curveFactor * maxW : 0.0)
+        : power.powerW(lightWm2, cellC);
+  }
+
+  /** Part of it that comes, in the hour opened last. */
   double powerShare(int hour, double lightWm2, double cellC) {
-    double maxV = diode.maxPowerV(lightWm2, cellC);
     if (!isTracking) {
-      return shareAt(input.bankV(hour) / inSeries, maxV, lightWm2, cellC);
+      return shareAt(input.bankV(hour) / inSeries);
     }
     if (!isStarted) {
       // the open-circuit voltage lies above, so it need be known in a few hours only
@@ -56,14 +82,17 @@ final class WorkingVoltage {
       }
     }
     if (maxV < lowV) {
-      return shareAt(lowV, maxV, lightWm2, cellC);
+      return shareAt(lowV);
     }
-    return maxV > highV ? shareAt(highV, maxV, lightWm2, cellC) : 1.0;
+    return maxV > highV ? shareAt(highV) : 1.0;
   }
 
-  private double shareAt(double voltageV, double maxV, double lightWm2, double cellC) {
-    double mostW = maxV * diode.currentA(lightWm2, cellC, maxV);
-    double gotW = voltageV * diode.currentA(lightWm2, cellC, voltageV);
-    return gotW > 0.0 && mostW > 0.0 ? Math.min(1.0, gotW / mostW) : 0.0;
+  private double shareAt(double voltageV) {
+    if (!(maxW > 0.0)) {
+      return 0.0;
+    }
+    double gotW =
+        voltageV * SingleDiode.currentA(five[0], five[1], five[2], five[3], five[4], voltageV);
+    return gotW > 0.0 ? Math.min(1.0, gotW / maxW) : 0.0;
   }
 }

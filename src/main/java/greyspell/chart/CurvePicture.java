@@ -15,7 +15,11 @@ import org.jspecify.annotations.Nullable;
 final class CurvePicture extends Picture {
   static final int MOST_LINES = 5;
   private static final int[] COLOURS = {
-    Look.HOUSE, Look.SUN_EDGE, Look.UNMET, Look.ALWAYS_ON, Look.CHARGE_EDGE
+    Look.HOUSE, Look.SUN_EDGE, Look.UNMET, Look.CHARGE_EDGE, Look.ALWAYS_ON
+  };
+  // the last is too pale for small print
+  private static final int[] INKS = {
+    Look.HOUSE, Look.SUN_EDGE, Look.UNMET, Look.CHARGE_EDGE, Look.FAINT_INK
   };
   private static final double PANEL_HEIGHT = 268.0;
   private static final double ROW = 17.0;
@@ -298,13 +302,7 @@ final class CurvePicture extends Picture {
           if ((!isAlone || isAlone(shapes, line, own.x[i], own.y[i]))
               && placer.takeIfFree(new Box(left, boxTop, left + wide, boxTop + Look.LABEL))) {
             canvas.text(
-                left,
-                boxTop + Look.LABEL - 2.0,
-                name,
-                Look.LABEL,
-                true,
-                COLOURS[line],
-                Anchor.START);
+                left, boxTop + Look.LABEL - 2.0, name, Look.LABEL, true, INKS[line], Anchor.START);
             return;
           }
         }
@@ -329,7 +327,7 @@ final class CurvePicture extends Picture {
       box = placer.place(x, y, gap, wide, Look.TICK);
     }
     if (box != null) {
-      canvas.text(box.left, box.bottom - 2.0, words, Look.TICK, false, COLOURS[line], Anchor.START);
+      canvas.text(box.left, box.bottom - 2.0, words, Look.TICK, false, INKS[line], Anchor.START);
     }
   }
 
@@ -359,7 +357,7 @@ final class CurvePicture extends Picture {
             cells[c],
             Look.LABEL,
             c <= 1,
-            c == 0 ? COLOURS[k] : Look.INK,
+            c == 0 ? INKS[k] : Look.INK,
             c == 0 ? Anchor.START : Anchor.END);
       }
     }

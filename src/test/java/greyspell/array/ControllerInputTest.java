@@ -176,13 +176,17 @@ class ControllerInputTest {
   void heldAtBankVoltage(
       double irradianceWm2, double cellC, double bankV, double share, double heldW) {
     SingleDiode diode = Sheets.diode(DataSheetFit.deSoto(Sheets.PV_4));
-    var voltage = new WorkingVoltage(diode, 1, ControllerInput.atBankVoltage(bankV));
+    var power = new SingleDiodePower(Sheets.PV_4, diode);
+    var voltage = new WorkingVoltage(power, diode, 1, ControllerInput.atBankVoltage(bankV));
+    assertEquals(
+        power.powerW(irradianceWm2, cellC), voltage.openHour(irradianceWm2, cellC), 1e-12 * 100.0);
     double got = voltage.powerShare(0, irradianceWm2, cellC);
     assertEquals(share, got, 0.002);
     assertEquals(heldW, got * diode.maxPowerW(irradianceWm2, cellC), 0.002 * heldW);
-    // through the chain, with the curve that meets the power coefficient as well
-    var sixty = new WorkingVoltage(diode, 2, ControllerInput.atBankVoltage(2.0 * bankV));
-    assertEquals(got, sixty.powerShare(0, irradianceWm2, cellC), 1e-12);
+    // two in a row on twice the voltage are the same
+    var two = new WorkingVoltage(power, diode, 2, ControllerInput.atBankVoltage(2.0 * bankV));
+    two.openHour(irradianceWm2, cellC);
+    assertEquals(got, two.powerShare(0, irradianceWm2, cellC), 1e-12);
   }
 
   @Test
@@ -329,14 +333,21 @@ class ControllerInputTest {
 
   @Test
   void theHourLoopAllocatesNothing() {
-    var voltage = new WorkingVoltage(PV_3, 3, ControllerInput.of(mppt(95.0, 100.0, 90.0), 48.0));
+    var voltage =
+        new WorkingVoltage(
+            new SingleDiodePower(Sheets.PV_3, PV_3),
+            PV_3,
+            3,
+            ControllerInput.of(mppt(95.0, 100.0, 90.0), 48.0));
     double sum = 0.0;
     for (int k = 0; k < 20_000; k++) {
+      sum += voltage.openHour(100.0 + k % 900, -10.0 + k % 60);
       sum += voltage.powerShare(k, 100.0 + k % 900, -10.0 + k % 60);
     }
     var thread = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     long before = thread.getCurrentThreadAllocatedBytes();
     for (int k = 0; k < 5_000; k++) {
+      sum += voltage.openHour(100.0 + k % 900, -10.0 + k % 60);
       sum += voltage.powerShare(k, 100.0 + k % 900, -10.0 + k % 60);
     }
     long took = thread.getCurrentThreadAllocatedBytes() - before;
