@@ -2,13 +2,15 @@ package greyspell.array;
 
 import greyspell.calendar.HourCalendar;
 import greyspell.calendar.Monthly;
+import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.List;
 
 /**
- * Wall time of light to solar energy in a cold JVM, and warm: three years, two planes. Run as
- * {@code java -cp target/classes:target/test-classes:LIBRARIES greyspell.array.SolarColdMain KIND},
- * where KIND is free, inside, outside or pwm.
+ * CPU time (of the running thread, so that a busy machine counts less) of light to solar energy in
+ * a cold JVM, and warm: three years, two planes. Run as {@code java -cp
+ * target/classes:target/test-classes:LIBRARIES greyspell.array.SolarColdMain KIND}, where KIND is
+ * free, inside, outside or pwm.
  */
 final class SolarColdMain {
   private SolarColdMain() {}
@@ -47,13 +49,14 @@ final class SolarColdMain {
           Math.max(0.0, 800.0 - 22.0 * (hour - 12.0) * (hour - 12.0)) * (0.2 + 0.8 * (h % 7) / 7.0);
       air[h] = 5.0 + h % 20;
     }
+    var thread = ManagementFactory.getThreadMXBean();
     for (int run = 0; run < 30; run++) {
-      long start = System.nanoTime();
+      long start = thread.getCurrentThreadCpuTime();
       ModulePower power = PowerModel.of(module, array.choices()).power();
-      long fitted = System.nanoTime();
+      long fitted = thread.getCurrentThreadCpuTime();
       SolarHours first = SolarChain.run(array, power, calendar, light, light, air, null, input);
       SolarHours second = SolarChain.run(array, power, calendar, light, light, air, null, input);
-      long done = System.nanoTime();
+      long done = thread.getCurrentThreadCpuTime();
       if (run < 2 || run == 29) {
         System.out.println(
             arguments[0]
