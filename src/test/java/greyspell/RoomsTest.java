@@ -37,6 +37,7 @@ class RoomsTest {
           Map.entry("power.step", Set.of()),
           Map.entry("balance", Set.of("storage.step", "power.step")),
           Map.entry("outcome", Set.of("balance", "storage.step", "power.step")),
+          Map.entry("electrical", Set.of("array", "storage", "power", "load")),
           Map.entry("scenario", Set.of("weather", "sky", "array", "load", "storage", "power")),
           Map.entry(
               "study",
@@ -51,6 +52,7 @@ class RoomsTest {
                   "power.step",
                   "balance",
                   "outcome",
+                  "electrical",
                   "scenario")),
           Map.entry("chart", belowPages("study")),
           Map.entry("report", belowPages("study", "chart", "report.page")),
@@ -83,6 +85,7 @@ class RoomsTest {
                 "power",
                 "balance",
                 "outcome",
+                "electrical",
                 "scenario"));
     rooms.addAll(Set.of(more));
     return rooms;

@@ -2,12 +2,12 @@ package greyspell.chart;
 
 import greyspell.balance.Ledger;
 import greyspell.outcome.GreySpell;
-import greyspell.outcome.Shortfall;
 import greyspell.study.StudyResult;
 
 /**
- * The fourteen days that show best how the bank was drawn down: those around the worst shortfall
- * with most energy unserved in them; without a shortfall, around the worst grey spell.
+ * The worst grey fortnight: the twelve days together in which most energy was not served, and the
+ * two days before them, so that one sees the bank being drawn down. Without any shortfall, the days
+ * around the worst grey spell.
  *
  * @param fromDay first day, counted from 0
  * @param days 14, or fewer if the weather is shorter
@@ -17,44 +17,35 @@ import greyspell.study.StudyResult;
 public record Fortnight(int fromDay, int days, double unmetWh, int unmetHours) {
   private static final int DAYS = 14;
   private static final int DAYS_BEFORE = 7;
-
-  /** The share of the unmet energy that is given up to see a full bank being drawn down. */
-  private static final double DRAINING_WORTH = 0.45;
+  private static final int LEAD_DAYS = 2;
 
   public static Fortnight of(StudyResult result) {
     Ledger ledger = result.ledger();
     int allDays = ledger.hours() / 24;
     int days = Math.min(DAYS, allDays);
-    var shortfalls = result.outcome().shortfalls();
-    if (shortfalls.isEmpty()) {
-      return at(ledger, Math.max(0, Math.min(allDays - days, quietStart(result))), days);
+    int start =
+        result.outcome().shortfalls().isEmpty()
+            ? quietStart(result)
+            : darkestStart(ledger, Math.min(DAYS - LEAD_DAYS, allDays)) - LEAD_DAYS;
+    return at(ledger, Math.max(0, Math.min(allDays - days, start)), days);
+  }
+
+  /** First day of the run of days with most energy not served. */
+  private static int darkestStart(Ledger ledger, int days) {
+    var dayUnmetWh = new double[ledger.hours() / 24];
+    for (int h = 0; h < ledger.hours(); h++) {
+      dayUnmetWh[h / 24] += ledger.unmetWh(h);
     }
-    Shortfall worst = shortfalls.get(0);
-    for (Shortfall s : shortfalls) {
-      worst = s.unmetWh() > worst.unmetWh() ? s : worst;
-    }
-    int day = worst.fromHour() / 24;
-    var tried = new Fortnight[DAYS - 2];
-    double mostUnmetWh = 0.0;
-    for (int k = 0; k < tried.length; k++) {
-      int start = day - 1 - k;
-      tried[k] = at(ledger, Math.max(0, Math.min(allDays - days, start)), days);
-      mostUnmetWh = Math.max(mostUnmetWh, tried[k].unmetWh);
-    }
-    Fortnight best = tried[0];
-    for (Fortnight f : tried) {
-      best = f.score(ledger, mostUnmetWh) > best.score(ledger, mostUnmetWh) ? f : best;
+    double unmetWh = 0.0, mostWh = -1.0;
+    int best = 0;
+    for (int day = 0; day < dayUnmetWh.length; day++) {
+      unmetWh += dayUnmetWh[day] - (day >= days ? dayUnmetWh[day - days] : 0.0);
+      if (day >= days - 1 && unmetWh > mostWh) {
+        mostWh = unmetWh;
+        best = day - days + 1;
+      }
     }
     return best;
-  }
-
-  private double score(Ledger ledger, double mostUnmetWh) {
-    return unmetWh + DRAINING_WORTH * mostUnmetWh * startShare(ledger);
-  }
-
-  private double startShare(Ledger ledger) {
-    double before = fromDay == 0 ? ledger.startChargeWh() : ledger.chargeWh()[fromDay * 24 - 1];
-    return ledger.windowWh() > 0.0 ? before / ledger.windowWh() : 0.0;
   }
 
   private static int quietStart(StudyResult result) {

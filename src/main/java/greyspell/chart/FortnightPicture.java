@@ -74,7 +74,7 @@ final class FortnightPicture extends Picture {
     boolean hasShortage = ledger.forcing().hours() > 0 && fortnight.unmetHours() > 0;
     String note =
         (hasShortage
-                ? "The fortnight around the worst shortfall."
+                ? "The twelve days with most energy unserved, and the two before them."
                 : "The fortnight around the worst grey spell; nothing went unserved in it.")
             + " Need: what the house asked for and the system's always-on draw."
             + (hasShortage ? " Striped: hours in which something was not served." : "");

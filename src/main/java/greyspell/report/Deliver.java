@@ -1,6 +1,7 @@
 package greyspell.report;
 
 import greyspell.quantity.BadInput;
+import greyspell.quantity.FileTrouble;
 import greyspell.quantity.Place;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -87,10 +88,9 @@ final class Deliver implements AutoCloseable {
   }
 
   BadInput unwritable(IOException e) {
-    String reason = e.getMessage() == null ? "" : ": " + e.getMessage();
     return BadInput.of(
         Place.of(dir.toString()),
-        "cannot write here (" + e.getClass().getSimpleName() + reason + ")",
+        "cannot write here (" + FileTrouble.words(e) + ")",
         "must be a folder that can be written to, with room for about 10 MB",
         "Name another folder with --out, or change who may write to this one.");
   }

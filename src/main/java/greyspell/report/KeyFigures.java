@@ -10,6 +10,8 @@ import java.util.List;
 
 /** The ten figures that stand under the verdict, on the page and on the terminal. */
 final class KeyFigures {
+  private static final double NOTABLE_SHARE = 0.01;
+
   /** One of them. */
   record Line(String label, String value) {}
 
@@ -76,7 +78,10 @@ final class KeyFigures {
             Say.percent(usableWh > 0.0 ? f.lowestChargeWh() / usableWh : 0.0)
                 + " ("
                 + Say.kwh(f.lowestChargeWh())
-                + " above the reserve), first on "
+                + (f.unmetEmptyWh() > 0.0 && f.lowestChargeWh() > NOTABLE_SHARE * usableWh
+                    ? ", held back by the cold"
+                    : " above the reserve")
+                + "), first on "
                 + Say.date(calendar, f.lowestChargeHour())));
     lines.add(
         new Line(

@@ -3,6 +3,7 @@ package greyspell.scenario;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Dimension;
 import greyspell.quantity.Fault;
+import greyspell.quantity.FileTrouble;
 import greyspell.quantity.Place;
 import greyspell.quantity.Quantity;
 import greyspell.quantity.Unit;
@@ -115,7 +116,7 @@ public final class StarterScenario {
       drop(part);
       throw BadInput.of(
           Place.of(file.toString()),
-          "cannot be written (" + e.getClass().getSimpleName() + ")",
+          "cannot be written (" + FileTrouble.words(e) + ")",
           "must be a new file in a folder that may be written to",
           "Choose another folder.");
     }

@@ -1,6 +1,7 @@
 package greyspell.scenario;
 
 import greyspell.quantity.BadInput;
+import greyspell.quantity.FileTrouble;
 import greyspell.quantity.Place;
 import java.io.IOException;
 import java.io.InputStream;
@@ -68,7 +69,7 @@ final class YamlFile {
     } catch (IOException e) {
       throw BadInput.of(
           Place.of(name),
-          "cannot be read (" + e.getClass().getSimpleName() + ")",
+          "cannot be read (" + FileTrouble.words(e) + ")",
           "must be a readable file",
           "Check who may read it.");
     }

@@ -1,6 +1,7 @@
 package greyspell.weather;
 
 import greyspell.quantity.BadInput;
+import greyspell.quantity.FileTrouble;
 import java.io.BufferedInputStream;
 import java.io.EOFException;
 import java.io.IOException;
@@ -73,7 +74,7 @@ public final class WeatherReader {
       throw faults.alone(
           0,
           0,
-          "could not be read: " + e.getMessage(),
+          "could not be read: " + FileTrouble.words(e),
           "must be readable",
           "Copy the file to a disk that works and try again.");
     }

@@ -1,0 +1,398 @@
+package greyspell.electrical;
+
+import greyspell.array.ControllerSpec;
+import greyspell.array.ModuleSpec;
+import greyspell.quantity.Show;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The single checks behind {@link StringJudge}, each with its numbers in words. */
+final class StringFindings {
+  static final String COLD = "coldest morning";
+  static final String HOT = "hottest afternoon";
+  static final String START = "start voltage";
+  static final String TRACKING_TOP = "cold operating voltage";
+  static final String SHORT_CIRCUIT = "short-circuit current";
+  static final String POWER = "array power";
+  static final String PARALLEL = "strings in parallel";
+  static final String SHARING = "controllers side by side";
+  private static final int STRINGS_TO_PROTECT = 3;
+  private static final List<String> WORDS =
+      List.of(
+          "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+          "eleven", "twelve");
+
+  private StringFindings() {}
+
+  // ---- voltages -------------------------------------------------------------------------------
+
+  record Limit(String name, double voltageV, String reason) {}
+
+  static List<Limit> limits(ModuleSpec module, ControllerSpec controller, StringRules rules) {
+    var limits = new ArrayList<Limit>(3);
+    Double controllerV = controller.absoluteMaximumV();
+    if (controllerV != null) {
+      limits.add(
+          new Limit(
+              "controller",
+              controllerV,
+              "above its absolute maximum a controller can be destroyed, even switched off"));
+    }
+    Double moduleV = module.maxSystemV();
+    if (moduleV != null) {
+      limits.add(new Limit("module", moduleV, "above it the module's insulation is not certified"));
+    }
+    Double dwellingV = rules.dwellingLimitV();
+    if (dwellingV != null) {
+      limits.add(
+          new Limit(
+              "dwelling",
+              dwellingV,
+              "600 V for one- and two-family dwellings is NEC 690.7, 2017 to 2023 editions (from"
+                  + " memory); other codes differ"));
+    }
+    return limits;
+  }
+
+  static void voltage(
+      ModuleSpec module,
+      StringVoltages volts,
+      ControllerSpec controller,
+      StringRules rules,
+      int inSeries,
+      List<Finding> findings) {
+    for (Limit limit : limits(module, controller, rules)) {
+      findings.add(cold(volts, rules, inSeries, limit));
+    }
+    if (controller.absoluteMaximumV() == null) {
+      findings.add(
+          Finding.caution(
+              COLD + ", controller",
+              "the controller's absolute maximum input voltage is not stated",
+              "without it nobody can say whether the cold destroys it"));
+    }
+    if (module.maxSystemV() == null) {
+      findings.add(
+          Finding.caution(
+              COLD + ", module",
+              "the module's maximum system voltage is not stated",
+              "it stands on the sticker"));
+    }
+    hot(volts, controller, rules, inSeries, findings);
+    start(volts, controller, inSeries, findings);
+    trackingTop(volts, controller, rules, inSeries, findings);
+  }
+
+  private static Finding cold(StringVoltages volts, StringRules rules, int inSeries, Limit limit) {
+    double openV = inSeries * volts.coldOpenV();
+    Double tableEachV = volts.coldOpenTableV();
+    double tableV = tableEachV == null ? 0.0 : inSeries * tableEachV;
+    double marginShare = (limit.voltageV - openV) / limit.voltageV;
+    Double low = rules.recordLowC();
+    String subject = COLD + ", " + limit.name;
+    String text =
+        string(inSeries)
+            + (inSeries == 1 ? " reaches " : " reach ")
+            + volts(openV)
+            + " at "
+            + Show.temperature(low == null ? Double.NaN : low)
+            + (tableEachV == null ? "" : " (" + volts(tableV) + " by the handbook's table)")
+            + ", limit "
+            + volts(limit.voltageV)
+            + ": ";
+    if (!(openV <= limit.voltageV)) {
+      return Finding.fail(
+          subject, text + volts(openV - limit.voltageV) + " too high", limit.reason);
+    }
+    text += volts(limit.voltageV - openV) + " of room, " + Show.percent(marginShare);
+    if (marginShare < rules.marginShare()) {
+      return Finding.caution(
+          subject,
+          text,
+          "under "
+              + Show.percent(rules.marginShare())
+              + " of room is swallowed by tolerances and colder nights than any on record (common"
+              + " practice, no source)");
+    }
+    if (tableV > limit.voltageV) {
+      return Finding.caution(
+          subject,
+          text,
+          "by "
+              + ColdTable.SOURCE
+              + ", it would be "
+              + volts(tableV - limit.voltageV)
+              + " too high: be sure of the sheet's coefficient");
+    }
+    return Finding.pass(subject, text, limit.reason);
+  }
+
+  static double neededV(ControllerSpec controller, StringRules rules) {
+    Double lowest = controller.lowestTrackingV();
+    return lowest == null ? rules.chargingV() : Math.max(lowest, rules.chargingV());
+  }
+
+  private static void hot(
+      StringVoltages volts,
+      ControllerSpec controller,
+      StringRules rules,
+      int inSeries,
+      List<Finding> findings) {
+    double hotV = inSeries * volts.hotPowerV();
+    String at =
+        string(inSeries)
+            + (inSeries == 1 ? " works at " : " work at ")
+            + volts(hotV)
+            + " with cells at "
+            + Show.temperature(volts.hotCellC())
+            + "; ";
+    Double lowest = controller.lowestTrackingV();
+    if (lowest != null) {
+      String subject = HOT + ", window";
+      String text = at + "the tracking window begins at " + volts(lowest);
+      if (!(hotV >= lowest)) {
+        findings.add(
+            Finding.fail(
+                subject,
+                text + ": " + volts(lowest - hotV) + " too low",
+                "below the window the controller holds the string off its best voltage or stops"));
+      } else if (hotV < lowest * (1.0 + rules.marginShare())) {
+        findings.add(
+            Finding.caution(
+                subject,
+                text + ": " + volts(hotV - lowest) + " of room",
+                "a roof-mounted or older module works lower still"));
+      } else {
+        findings.add(
+            Finding.pass(
+                subject, text + ": " + volts(hotV - lowest) + " of room", "the window is met"));
+      }
+    }
+    String subject = HOT + ", bank";
+    String text = at + "the bank is charged at up to " + volts(rules.chargingV());
+    if (!(hotV >= rules.chargingV())) {
+      findings.add(
+          Finding.fail(
+              subject,
+              text + ": " + volts(rules.chargingV() - hotV) + " too low",
+              "a controller that steps voltage down cannot fill the bank from below (common"
+                  + " practice, no source)"));
+    } else if (hotV < rules.chargingV() + rules.headroomV()) {
+      findings.add(
+          Finding.caution(
+              subject,
+              text + ": only " + volts(hotV - rules.chargingV()) + " above it",
+              "controllers need some "
+                  + volts(rules.headroomV())
+                  + " above the bank, and cables take their part (common practice, no source)"));
+    } else {
+      findings.add(
+          Finding.pass(
+              subject,
+              text + ": " + volts(hotV - rules.chargingV()) + " above it",
+              "enough to charge to the full (common practice, no source)"));
+    }
+  }
+
+  private static void start(
+      StringVoltages volts, ControllerSpec controller, int inSeries, List<Finding> findings) {
+    Double startV = controller.startV();
+    if (startV == null) {
+      return;
+    }
+    double fullV = inSeries * volts.hotOpenV();
+    double weakV = inSeries * volts.weakOpenV();
+    String limit = "; the controller starts from " + volts(startV);
+    if (!(fullV >= startV)) {
+      findings.add(
+          Finding.fail(
+              START,
+              "open circuit in full sun when hottest "
+                  + volts(fullV)
+                  + limit
+                  + ": "
+                  + volts(startV - fullV)
+                  + " too low",
+              "on hot days it would never start"));
+    } else if (!(weakV >= startV)) {
+      findings.add(
+          Finding.caution(
+              START,
+              "open circuit in a tenth of full sun when hot " + volts(weakV) + limit,
+              "it starts late on hot or dull days"));
+    } else {
+      findings.add(
+          Finding.pass(
+              START,
+              "open circuit in a tenth of full sun when hot " + volts(weakV) + limit,
+              "it starts in weak light"));
+    }
+  }
+
+  private static void trackingTop(
+      StringVoltages volts,
+      ControllerSpec controller,
+      StringRules rules,
+      int inSeries,
+      List<Finding> findings) {
+    Double highest = controller.highestTrackingV();
+    if (highest == null) {
+      return;
+    }
+    double coldV = inSeries * volts.coldPowerV();
+    Double low = rules.recordLowC();
+    String text =
+        string(inSeries)
+            + " would work at "
+            + volts(coldV)
+            + " at "
+            + Show.temperature(low == null ? Double.NaN : low)
+            + "; the tracking window ends at "
+            + volts(highest);
+    findings.add(
+        coldV <= highest
+            ? Finding.pass(TRACKING_TOP, text, "the window is met")
+            : Finding.caution(
+                TRACKING_TOP, text, "power is lost in the cold; this alone damages nothing"));
+  }
+
+  // ---- currents and power ---------------------------------------------------------------------
+
+  static void shortCircuit(
+      double shortCircuitA, ControllerSpec controller, List<Finding> findings) {
+    double circuitA = StringJudge.BRIGHT_SUN_FACTOR * shortCircuitA;
+    String text =
+        amps(shortCircuitA)
+            + " at test conditions, × 1.25 = "
+            + amps(circuitA)
+            + " (× 1.5625 = "
+            + amps(StringJudge.CONTINUOUS_FACTOR * circuitA)
+            + " for wires)";
+    Double most = controller.maxShortCircuitA();
+    String source = "factors of NEC 690.8, 2017 to 2023 editions (from memory)";
+    if (most == null) {
+      findings.add(
+          Finding.caution(
+              SHORT_CIRCUIT,
+              text + "; the controller's highest input current is not stated",
+              source));
+    } else if (!(circuitA <= most)) {
+      boolean isPlainAbove = shortCircuitA > most;
+      findings.add(
+          Finding.fail(
+              SHORT_CIRCUIT,
+              text + "; the controller bears " + amps(most),
+              (isPlainAbove
+                      ? "even without the factor it is too much; "
+                      : "too much in brighter sun than the test's, as at the edge of a cloud; ask the"
+                          + " maker whether the limit already allows for that; ")
+                  + source));
+    } else {
+      findings.add(
+          Finding.pass(SHORT_CIRCUIT, text + "; the controller bears " + amps(most), source));
+    }
+  }
+
+  /** What one controller can pass on, null if not stated. */
+  static @Nullable Double mostOutputW(ControllerSpec controller, StringRules rules) {
+    Double mostW = controller.maxOutputW();
+    Double mostA = controller.maxOutputA();
+    if (mostA == null) {
+      return mostW;
+    }
+    double byCurrentW = mostA * rules.bankV();
+    return mostW == null ? byCurrentW : Math.min(mostW, byCurrentW);
+  }
+
+  static void power(
+      double ratedW, ControllerSpec controller, StringRules rules, List<Finding> findings) {
+    Double mostW = mostOutputW(controller, rules);
+    if (mostW == null) {
+      return;
+    }
+    Double mostA = controller.maxOutputA();
+    double share = ratedW / mostW;
+    String text =
+        Show.power(ratedW)
+            + " of modules on "
+            + Show.power(mostW)
+            + " of controller"
+            + (mostA == null
+                ? ""
+                : " ("
+                    + amps(ratedW * controller.efficiency() / rules.bankV())
+                    + " into "
+                    + volts(rules.bankV())
+                    + ", it gives "
+                    + amps(mostA)
+                    + " at most)")
+            + ": "
+            + Show.percent(share);
+    findings.add(
+        share <= 1.0
+            ? Finding.pass(POWER, text, "all of it passes")
+            : Finding.caution(
+                POWER,
+                text,
+                "the rest is clipped in full sun, which costs little in dull winters; some makers"
+                    + " limit the array's power besides"));
+  }
+
+  static void parallel(int strings, List<Finding> findings) {
+    if (strings >= STRINGS_TO_PROTECT) {
+      findings.add(
+          Finding.caution(
+              PARALLEL,
+              capital(word(strings)) + " strings side by side: each needs overcurrent protection",
+              "the others together can drive more current back into a faulty string than its modules"
+                  + " bear; NEC 690.9, 2017 to 2023 editions (from memory)"));
+    } else if (strings == 2) {
+      findings.add(
+          Finding.pass(
+              PARALLEL,
+              "Two strings side by side",
+              "one string alone cannot overload the other; NEC 690.9, 2017 to 2023 editions (from"
+                  + " memory)"));
+    }
+  }
+
+  static void sharing(int inParallel, ControllerSpec controller, List<Finding> findings) {
+    int count = controller.count();
+    if (count > 1 && inParallel % count != 0) {
+      findings.add(
+          Finding.caution(
+              SHARING,
+              inParallel
+                  + (inParallel == 1 ? " string" : " strings")
+                  + " cannot be shared equally by "
+                  + count
+                  + " controllers",
+              inParallel < count
+                  ? "some controllers would stand idle"
+                  : "judged by the controller with the most strings"));
+    }
+  }
+
+  // ---- words ---------------------------------------------------------------------------------
+
+  static String word(int n) {
+    return n < WORDS.size() ? WORDS.get(n) : Integer.toString(n);
+  }
+
+  static String capital(String word) {
+    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+  }
+
+  private static String string(int inSeries) {
+    return inSeries == 1 ? "one module" : inSeries + " in series";
+  }
+
+  static String volts(double voltageV) {
+    return Show.voltage(voltageV);
+  }
+
+  static String amps(double currentA) {
+    return Show.current(currentA);
+  }
+}

@@ -1,0 +1,36 @@
+package greyspell.report;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a licensed person looks at, and why; from {@code checklist.txt}, one item a line. */
+public final class Checklist {
+  private Checklist() {}
+
+  /** One thing to see to, and the reason. */
+  public record Item(String name, String reason) {}
+
+  public static List<Item> items() {
+    var file = Checklist.class.getResourceAsStream("/greyspell/report/checklist.txt");
+    if (file == null) {
+      throw new IllegalStateException("checklist.txt is not in the program");
+    }
+    var items = new ArrayList<Item>();
+    try (var reader = new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {
+      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+        int bar = line.indexOf('|');
+        if (bar > 0) {
+          items.add(new Item(line.substring(0, bar).strip(), line.substring(bar + 1).strip()));
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return items;
+  }
+}

@@ -1,0 +1,141 @@
+package greyspell.report;
+
+import greyspell.electrical.Arrangement;
+import greyspell.electrical.ColdTable;
+import greyspell.electrical.Finding;
+import greyspell.electrical.Finding.Severity;
+import greyspell.electrical.LocalCode;
+import greyspell.electrical.StringJudgement;
+import greyspell.quantity.Show;
+import greyspell.quantity.Unit;
+import java.util.List;
+
+/** Which strings a controller accepts, for a terminal. */
+public final class StringsText {
+  private StringsText() {}
+
+  public static String of(StringJudgement judged) {
+    var out = new StringBuilder();
+    Columns.wrap(
+        out,
+        "",
+        judged.module().name() + " on " + controllers(judged) + ", wired in equal strings");
+    if (!judged.isJudged()) {
+      out.append('\n');
+      judged.missing().forEach(what -> Columns.wrap(out, "  ! ", what));
+      return out.append('\n').append(governs()).toString();
+    }
+    Double low = judged.rules().recordLowC();
+    Double high = judged.rules().recordHighC();
+    Columns.wrap(
+        out,
+        "",
+        "Record low "
+            + bothDegrees(low == null ? Double.NaN : low)
+            + ", record high "
+            + bothDegrees(high == null ? Double.NaN : high)
+            + "; bank "
+            + Show.voltage(judged.rules().bankV())
+            + ", charged at up to "
+            + Show.voltage(judged.rules().chargingV()));
+    out.append('\n');
+    table(judged).write(out, true);
+    out.append('\n');
+    Columns.wrap(
+        out,
+        "  ",
+        "cold: open circuit at the record low by the maker's coefficient; table: the same by "
+            + ColdTable.SOURCE
+            + "; hot: operating voltage in full sun at the record high; needs: what it must stay"
+            + " above; Isc: short-circuit current × 1.25. Voltages in V, currents in A"
+            + (judged.controller().count() > 1 ? ", for one controller." : "."));
+    out.append('\n');
+    Arrangement best = judged.best();
+    Columns.wrap(
+        out, "", (best == null ? "" : "Best: " + best.words() + ". ").concat(judged.why()));
+    for (Arrangement a : judged.arrangements()) {
+      out.append('\n');
+      Columns.wrap(out, "", a.words() + " (" + Show.power(a.ratedPowerW()) + "): " + verdict(a));
+      findings(out, worth(a));
+    }
+    out.append('\n');
+    judged.notes().forEach(note -> Columns.wrap(out, "", note));
+    return out.append('\n').append(governs()).toString();
+  }
+
+  private static String controllers(StringJudgement judged) {
+    int count = judged.controller().count();
+    return (count == 1 ? "" : count + " × ") + judged.controller().name();
+  }
+
+  private static Columns table(StringJudgement judged) {
+    var table = new Columns();
+    table.row(
+        "series", "strings", "cold", "table", "limit", "room", "hot", "needs", "Isc", "array",
+        "verdict");
+    for (Arrangement a : judged.arrangements()) {
+      Double tableV = a.coldOpenTableV();
+      Double limitV = a.limitV();
+      Double marginShare = a.marginShare();
+      table.row(
+          Integer.toString(a.inSeries()),
+          Integer.toString(a.inParallel()),
+          Show.number(a.coldOpenV(), 1),
+          tableV == null ? "-" : Show.number(tableV, 1),
+          limitV == null ? "-" : Show.trimmed(limitV, 1),
+          marginShare == null ? "-" : Show.percent(marginShare),
+          Show.number(a.hotPowerV(), 1),
+          Show.number(a.neededV(), 1),
+          Show.number(a.circuitA(), 1),
+          Show.power(a.ratedPowerW()),
+          a.verdict().word() + (judged.isBest(a) ? ", best" : ""));
+    }
+    return table;
+  }
+
+  private static String verdict(Arrangement a) {
+    int cautions = Finding.count(a.findings(), Severity.CAUTION);
+    int fails = Finding.count(a.findings(), Severity.FAIL);
+    if (fails > 0) {
+      return "fail" + (cautions == 0 ? "" : ", and " + count(cautions));
+    }
+    return cautions == 0 ? "pass" : count(cautions);
+  }
+
+  private static String count(int cautions) {
+    return cautions == 1 ? "one caution" : cautions + " cautions";
+  }
+
+  /** What failed and what needs care; of a clean arrangement the voltages. */
+  private static List<Finding> worth(Arrangement a) {
+    return a.findings().stream()
+        .filter(f -> f.severity() != Severity.PASS || a.verdict() == Severity.PASS)
+        .toList();
+  }
+
+  /** A line or two for each finding, the sign first. */
+  static void findings(StringBuilder out, List<Finding> findings) {
+    for (Finding f : findings) {
+      Columns.wrap(
+          out, "  " + sign(f.severity()) + " ", f.subject() + ": " + f.text() + " - " + f.reason());
+    }
+  }
+
+  private static String sign(Severity severity) {
+    return switch (severity) {
+      case PASS -> "ok     ";
+      case CAUTION -> "CAUTION";
+      case FAIL -> "FAIL   ";
+    };
+  }
+
+  static String governs() {
+    var out = new StringBuilder();
+    Columns.wrap(out, "", LocalCode.GOVERNS);
+    return out.toString();
+  }
+
+  private static String bothDegrees(double temperatureC) {
+    return Show.temperature(temperatureC) + " (" + Unit.FAHRENHEIT.text(temperatureC) + ")";
+  }
+}

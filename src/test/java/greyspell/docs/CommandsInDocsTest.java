@@ -1,0 +1,59 @@
+package greyspell.docs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import greyspell.cli.CommandLines;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every command that a document shows is run. */
+class CommandsInDocsTest {
+  private static final Pattern COMMAND =
+      Pattern.compile("(?:target/)?greyspell ((?:run|new|weather) [^`\\n&|#]+)");
+
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void everyShownCommandWorks() throws IOException {
+    var commands = new ArrayList<String>();
+    for (String document :
+        List.of(
+            "README.md", "DEVELOPERS.md", "weather-samples/README.md", "docs/weather-files.md")) {
+      String text = Files.readString(Path.of(document));
+      var inFence =
+          Pattern.compile("(?ms)^```sh\\n(.*?)^```|^    (greyspell [^\\n]*)").matcher(text);
+      while (inFence.find()) {
+        var command = COMMAND.matcher(inFence.group());
+        while (command.find()) {
+          commands.add(command.group(1).strip());
+        }
+      }
+    }
+    assertTrue(commands.size() >= 6, "found " + commands);
+    for (String command : commands) {
+      var args = new ArrayList<String>();
+      for (String word : List.of(command.split(" ", -1))) {
+        boolean isOutput = !args.isEmpty() && args.get(args.size() - 1).equals("--out");
+        args.add(
+            isOutput || word.equals("my-home.yaml")
+                ? folder.resolve(word.replace('/', '-')).toString()
+                : word);
+      }
+      if (args.contains("run")) {
+        args.add("--no-pictures");
+        args.addAll(List.of("--library", "shared"));
+        if (!args.contains("--out")) {
+          args.addAll(List.of("--out", folder.resolve("out").toString()));
+        }
+      }
+      assertEquals(0, CommandLines.run(args), command);
+    }
+  }
+}
