@@ -10,7 +10,9 @@ public enum ArrayLoss {
   TEMPERATURE_AND_LOW_LIGHT_DELTA("warm cells and weak light; negative where cold cells gain"),
   MISMATCH("modules that differ"),
   AGEING("age so far"),
-  ARRAY_WIRING("heat in the cables to the controller");
+  ARRAY_WIRING("heat in the cables to the controller"),
+  OUTSIDE_WINDOW("panel voltage outside what the controller tracks"),
+  HELD_AT_BANK_VOLTAGE("panels held at the bank's voltage by a controller that does not track");
 
   private final String meaning;
 

@@ -1,21 +1,25 @@
 package greyspell.array;
 
 import greyspell.quantity.Check;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A charge controller that tracks the maximum power point; several alike may stand side by side.
+ * A charge controller; several alike may stand side by side.
  *
  * @param count how many
  * @param maxOutputW of one, null if only the current is limited
  * @param maxOutputA charging current of one at the bank's voltage, null if only power is limited
- * @param efficiency solar to bus, 0 to 1
+ * @param efficiency solar to bus at every load, 0 to 1; not used where {@code efficiencyPoints} and
+ *     an output limit are stated
  * @param lowestTrackingV lower end of the tracking window, null if not stated
  * @param highestTrackingV upper end of the tracking window
  * @param startV voltage from which it starts, null if not stated
  * @param absoluteMaximumV never to be exceeded on the input, null if not stated
  * @param maxShortCircuitA never to be exceeded on the input, null if not stated
  * @param standbyW drawn from the bus all day and night, each
+ * @param kind whether it tracks; one that does not has no use for the window
+ * @param efficiencyPoints efficiency by load, rising load; empty if only one figure is known
  */
 public record ControllerSpec(
     String name,
@@ -28,7 +32,9 @@ public record ControllerSpec(
     @Nullable Double startV,
     @Nullable Double absoluteMaximumV,
     @Nullable Double maxShortCircuitA,
-    double standbyW) {
+    double standbyW,
+    ControllerKind kind,
+    List<EfficiencyPoint> efficiencyPoints) {
   public ControllerSpec {
     Check.within("count", count, 1, 1000);
     positiveIfStated("maxOutputW", maxOutputW);
@@ -43,6 +49,34 @@ public record ControllerSpec(
     if (lowestTrackingV != null && highestTrackingV != null) {
       Check.within("lowestTrackingV", lowestTrackingV, Double.MIN_VALUE, highestTrackingV);
     }
+    efficiencyPoints = List.copyOf(efficiencyPoints);
+    double loadShare = 0.0;
+    double inputShare = 0.0;
+    for (EfficiencyPoint point : efficiencyPoints) {
+      if (!(point.loadShare() > loadShare && point.inputShare() > inputShare)) {
+        throw new IllegalArgumentException("efficiencyPoints must rise in load and in input");
+      }
+      loadShare = point.loadShare();
+      inputShare = point.inputShare();
+    }
+  }
+
+  /** So many times as many of the same. */
+  public ControllerSpec times(int more) {
+    return new ControllerSpec(
+        name,
+        count * more,
+        maxOutputW,
+        maxOutputA,
+        efficiency,
+        lowestTrackingV,
+        highestTrackingV,
+        startV,
+        absoluteMaximumV,
+        maxShortCircuitA,
+        standbyW,
+        kind,
+        efficiencyPoints);
   }
 
   /** Drawn from the bus by all of them together. */

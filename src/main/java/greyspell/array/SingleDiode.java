@@ -102,6 +102,22 @@ public final class SingleDiode {
     return power > 0.0 ? power : 0.0;
   }
 
+  /** Voltage at the maximum-power point; 0 without light. */
+  public double maxPowerV(double irradianceWm2, double cellC) {
+    return maxPower(irradianceWm2, cellC).voltageV();
+  }
+
+  /** IL, I0, Rs, 1 / Rsh and a under light, for those who need several points of one curve. */
+  void fill(double irradianceWm2, double cellC, double[] five) {
+    double kelvin = cellC + ICE_POINT_K;
+    double share = irradianceWm2 / TestConditions.IRRADIANCE_WM2;
+    five[0] = lightA(share, cellC);
+    five[1] = reference.saturationA() * saturationFactor(bandGapEv, kelvin);
+    five[2] = seriesOhm(cellC);
+    five[3] = share / reference.shuntOhm();
+    five[4] = reference.idealityV() * kelvin / REFERENCE_K;
+  }
+
   /** The maximum-power point. */
   public CurvePoint maxPower(double irradianceWm2, double cellC) {
     if (!(irradianceWm2 > 0.0)) {
@@ -144,25 +160,61 @@ public final class SingleDiode {
     if (!(irradianceWm2 > 0.0)) {
       return 0.0;
     }
-    DiodeParameters p = at(irradianceWm2, cellC);
-    double rs = p.seriesOhm();
+    double kelvin = cellC + ICE_POINT_K;
+    double share = irradianceWm2 / TestConditions.IRRADIANCE_WM2;
+    return currentA(
+        lightA(share, cellC),
+        reference.saturationA() * saturationFactor(bandGapEv, kelvin),
+        seriesOhm(cellC),
+        share / reference.shuntOhm(),
+        reference.idealityV() * kelvin / REFERENCE_K,
+        voltageV);
+  }
+
+  /** Current at a voltage, from the five numbers; the shunt as conductance. */
+  static double currentA(double il, double i0, double rs, double gsh, double a, double voltageV) {
     // x - I(x) Rs rises with x and is hollow-up: Newton comes down to the root from above, and a
-    // start
-    // below it only jumps above it first. Starting no higher than need be keeps the steps few.
-    double x = voltageV + p.lightA() * rs;
-    double ceilingV = p.idealityV() * Math.log1p(p.lightA() / p.saturationA());
+    // start below it only jumps above it first. Starting no higher than need be keeps the steps
+    // few.
+    double x = voltageV + il * rs;
+    double ceilingV = a * Math.log1p(il / i0);
     if (x > ceilingV) {
       x = Math.max(ceilingV, voltageV);
     }
     for (int step = 0; step < MOST_STEPS; step++) {
-      double residual = x - diodeCurrentA(p, x) * rs - voltageV;
-      double next = x - residual / (1.0 - diodeSlopeS(p, x) * rs);
-      if (!(Math.abs(next - x) > 1e-14 * (Math.abs(x) + p.idealityV()))) {
-        return diodeCurrentA(p, next);
+      double grown = i0 * Math.expm1(x / a);
+      double residual = x - (il - grown - x * gsh) * rs - voltageV;
+      double next = x - residual / (1.0 + ((grown + i0) / a + gsh) * rs);
+      if (!(Math.abs(next - x) > 1e-14 * (Math.abs(x) + a))) {
+        x = next;
+        break;
       }
       x = next;
     }
-    return diodeCurrentA(p, x);
+    return il - i0 * Math.expm1(x / a) - x * gsh;
+  }
+
+  /**
+   * Voltage over the diode at a current, from the five numbers; minus infinity where no voltage
+   * drives such a current.
+   */
+  static double diodeVoltageV(double il, double i0, double gsh, double a, double currentA) {
+    double above = il - currentA;
+    if (!(above + i0 > 0.0) && gsh == 0.0) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    // I(x) falls and is hollow-down: Newton from the right never overshoots. Without shunt the
+    // logarithm is the answer; a shunt moves it left of there.
+    double x = above > 0.0 ? a * Math.log1p(above / i0) : 0.0;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      double grown = i0 * Math.expm1(x / a);
+      double next = x + (above - grown - x * gsh) / ((grown + i0) / a + gsh);
+      if (!(Math.abs(next - x) > 1e-14 * (Math.abs(x) + a))) {
+        return next;
+      }
+      x = next;
+    }
+    return x;
   }
 
   /** Growth of the saturation current from 25 °C. */

@@ -2,7 +2,9 @@ package greyspell.array;
 
 /**
  * Power of a module from its single-diode curve, scaled so that test conditions give the rated
- * power on the sticker (voltage times current on a sticker differ from it by their rounding).
+ * power on the sticker (voltage times current on a sticker differ from it by their rounding). Every
+ * hour is solved directly: a table of power by light and temperature was tried and dropped, because
+ * a solve takes a fraction of a microsecond (docs/performance.md).
  */
 public final class SingleDiodePower implements ModulePower {
   private final SingleDiode diode;
@@ -17,6 +19,11 @@ public final class SingleDiodePower implements ModulePower {
 
   public SingleDiode diode() {
     return diode;
+  }
+
+  /** Rated power over that of the curve. */
+  double scaleFactor() {
+    return scaleFactor;
   }
 
   @Override

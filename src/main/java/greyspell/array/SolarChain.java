@@ -8,19 +8,23 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  * nominal   = front / 1000 Pr
- * light     = absorbed (1 - shade) (1 - soiling)                       W/m²
- * Tc        = cell temperature at front (1 - shade)                    see {@link CellTemperature}
+ * light     = absorbed (1 - shade) (1 - soiling)                       W/m²   see {@link CellHours}
+ * Tc        = cell temperature                                         °C     see {@link CellHours}
  * power     = modules × {@link ModulePower} at light and Tc
- * available = power (1 - mismatch) (1 - ageing) (1 - wiring)
+ * wired     = power (1 - mismatch) (1 - ageing) (1 - wiring)
+ * available = wired × share                                            see {@link ControllerInput}
  *
- * front     light on the glass                        W/m²      Pr  rated power of the plane   W
+ * front     light on the glass                        W/m²      Pr     rated power of the plane   W
  * absorbed  of it, what gets past the glass at its    W/m²      shade, soiling   share, by month
- *           angle of incidence
+ *           angle of incidence                                  share  of the maximum power that the
+ *                                                                      controller's voltage leaves
  * </pre>
  *
- * An hour is taken at its mean light. Dirt takes light from the cells but warms the glass, so it
- * does not cool them. Each loss is the difference between two neighbouring lines, so that nominal
- * minus all losses is available. Wiring is a flat share for now.
+ * An hour is taken at its mean light. Each loss is the difference between two neighbouring lines,
+ * so that nominal minus all losses is available. Wiring is a flat share for now. Every plane is
+ * taken as having a controller input of its own; what joining planes on one input costs is in
+ * {@link PlanesTogether}. Where no single-diode curve fits the data sheet, the voltage is taken as
+ * suiting a tracking controller, and one that does not track is refused.
  */
 public final class SolarChain {
   /** Taken where the weather has no wind: the wind of the nominal cell temperature. */
@@ -28,14 +32,7 @@ public final class SolarChain {
 
   private SolarChain() {}
 
-  /**
-   * Runs one plane through all hours.
-   *
-   * @param power of one module, see {@link PowerModel#of}
-   * @param frontWm2 light on the plane, one value an hour
-   * @param absorbedWm2 of it, past the glass
-   * @param windMs null takes {@link #ASSUMED_WIND_MS}
-   */
+  /** On a controller that tracks the maximum-power point wherever it lies. */
   public static SolarHours run(
       ArraySpec array,
       ModulePower power,
@@ -44,10 +41,35 @@ public final class SolarChain {
       double[] absorbedWm2,
       double[] airC,
       double @Nullable [] windMs) {
+    return run(
+        array, power, calendar, frontWm2, absorbedWm2, airC, windMs, ControllerInput.boundless());
+  }
+
+  /**
+   * Runs one plane through all hours.
+   *
+   * @param power of one module, see {@link PowerModel#of}
+   * @param frontWm2 light on the plane, one value an hour
+   * @param absorbedWm2 of it, past the glass
+   * @param windMs null takes {@link #ASSUMED_WIND_MS}
+   * @param input of the controller
+   * @throws IllegalArgumentException for a controller that does not track with a module whose curve
+   *     is not known, see {@link #isVoltageKnown}
+   */
+  public static SolarHours run(
+      ArraySpec array,
+      ModulePower power,
+      HourCalendar calendar,
+      double[] frontWm2,
+      double[] absorbedWm2,
+      double[] airC,
+      double @Nullable [] windMs,
+      ControllerInput input) {
+    CellHours cells = CellHours.of(array, calendar, frontWm2, absorbedWm2, airC, windMs);
+    double[] lightWm2 = cells.lightWm2();
+    double[] cellC = cells.cellC();
+    WorkingVoltage voltage = voltage(array, power, input);
     int hours = frontWm2.length;
-    if (hours > calendar.hours() || absorbedWm2.length != hours || airC.length < hours) {
-      throw new IllegalArgumentException("columns of different lengths");
-    }
     var out = new SolarHours(hours);
     double[] nominalWh = out.nominalWh();
     double[] incidenceWh = out.lossWh(ArrayLoss.INCIDENCE);
@@ -57,37 +79,67 @@ public final class SolarChain {
     double[] mismatchWh = out.lossWh(ArrayLoss.MISMATCH);
     double[] ageingWh = out.lossWh(ArrayLoss.AGEING);
     double[] wiringWh = out.lossWh(ArrayLoss.ARRAY_WIRING);
+    double[] heldWh = out.lossWh(input.loss());
     double[] availableWh = out.availableWh();
 
-    CellTemperature heat = CellTemperature.of(array.module(), array.choices());
     int modules = array.modules();
     double perWm2 = array.ratedPowerW() / TestConditions.IRRADIANCE_WM2;
     for (int h = 0; h < hours; h++) {
       double front = frontWm2[h];
       if (!(front > 0.0)) {
+        if (voltage != null) {
+          voltage.dark();
+        }
         continue;
       }
-      int month = calendar.month(h);
-      double unshaded = 1.0 - array.shadeFraction().in(month);
       double absorbed = absorbedWm2[h];
-      double shaded = absorbed * unshaded;
-      double light = shaded * (1.0 - array.soilingFraction().in(month));
-      double wind = windMs == null ? ASSUMED_WIND_MS : windMs[h];
-      double cellC = heat.cellC(front * unshaded, airC[h], wind);
+      double shaded = absorbed * (1.0 - array.shadeFraction().in(calendar.month(h)));
+      double light = lightWm2[h];
 
       nominalWh[h] = front * perWm2;
       incidenceWh[h] = (front - absorbed) * perWm2;
       shadeWh[h] = (absorbed - shaded) * perWm2;
       soilingWh[h] = (shaded - light) * perWm2;
-      double poweredWh = modules * power.powerW(light, cellC);
+      double moduleWh =
+          voltage == null ? power.powerW(light, cellC[h]) : voltage.openHour(light, cellC[h]);
+      double poweredWh = modules * moduleWh;
       deltaWh[h] = light * perWm2 - poweredWh;
       double matchedWh = poweredWh * (1.0 - array.mismatchFraction());
       mismatchWh[h] = poweredWh - matchedWh;
       double agedWh = matchedWh * (1.0 - array.ageingFraction());
       ageingWh[h] = matchedWh - agedWh;
-      availableWh[h] = agedWh * (1.0 - array.wiringFraction());
-      wiringWh[h] = agedWh - availableWh[h];
+      double wiredWh = agedWh * (1.0 - array.wiringFraction());
+      wiringWh[h] = agedWh - wiredWh;
+      availableWh[h] = voltage == null ? wiredWh : wiredWh * voltage.powerShare(h, light, cellC[h]);
+      heldWh[h] = wiredWh - availableWh[h];
     }
     return out;
+  }
+
+  /**
+   * False where no single-diode curve fits the data sheet, so that only tracking can be reckoned.
+   */
+  public static boolean isVoltageKnown(ModuleSpec module) {
+    return DataSheetFit.of(module).diode() != null;
+  }
+
+  /** Null where the voltage does not matter or is not known. */
+  private static @Nullable WorkingVoltage voltage(
+      ArraySpec array, ModulePower power, ControllerInput input) {
+    if (input.isBoundless()) {
+      return null;
+    }
+    SingleDiode diode =
+        power instanceof SingleDiodePower known
+            ? known.diode()
+            : DataSheetFit.of(array.module()).diode();
+    if (diode != null) {
+      return new WorkingVoltage(power, diode, array.inSeries(), input);
+    }
+    if (input.kind() == ControllerKind.PWM) {
+      throw new IllegalArgumentException(
+          "module " + array.module().name() + ": no curve, so no power at the bank's voltage");
+    }
+    return null;
   }
 }

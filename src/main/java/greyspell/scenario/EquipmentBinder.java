@@ -1,5 +1,6 @@
 package greyspell.scenario;
 
+import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleSpec;
 import greyspell.power.GeneratorSpec;
@@ -54,7 +55,20 @@ final class EquipmentBinder {
   private static final InverterSpec NO_INVERTER =
       new InverterSpec("", 1, 1.0, null, 0.0, 0.0, List.of(NO_POINT));
   private static final ControllerSpec NO_CONTROLLER =
-      new ControllerSpec("", 1, null, null, 1.0, null, null, null, null, null, 0.0);
+      new ControllerSpec(
+          "",
+          1,
+          null,
+          null,
+          1.0,
+          null,
+          null,
+          null,
+          null,
+          null,
+          0.0,
+          ControllerKind.MPPT,
+          List.of());
   private static final GeneratorSpec NO_GENERATOR =
       new GeneratorSpec(
           "", 1.0, GeneratorSpec.Fuel.DIESEL, List.of(new GeneratorSpec.FuelAt(1.0, 1.0)));
@@ -216,7 +230,9 @@ final class EquipmentBinder {
           block.optional(Vocabulary.START_VOLTAGE),
           block.optional(Vocabulary.ABSOLUTE_MAXIMUM_VOLTAGE),
           block.optional(Vocabulary.MAX_SHORT_CIRCUIT_CURRENT),
-          block.measure(Vocabulary.CONTROLLER_STANDBY));
+          block.measure(Vocabulary.CONTROLLER_STANDBY),
+          ControllerKind.MPPT,
+          List.of());
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_CONTROLLER);
     }
@@ -237,22 +253,13 @@ final class EquipmentBinder {
         null,
         null,
         null,
-        parse(Vocabulary.CONTROLLER_STANDBY.usual, Dimension.POWER));
+        parse(Vocabulary.CONTROLLER_STANDBY.usual, Dimension.POWER),
+        ControllerKind.MPPT,
+        List.of());
   }
 
   static ControllerSpec times(ControllerSpec one, int count) {
-    return new ControllerSpec(
-        one.name(),
-        one.count() * count,
-        one.maxOutputW(),
-        one.maxOutputA(),
-        one.efficiency(),
-        one.lowestTrackingV(),
-        one.highestTrackingV(),
-        one.startV(),
-        one.absoluteMaximumV(),
-        one.maxShortCircuitA(),
-        one.standbyW());
+    return one.times(count);
   }
 
   // ---- bank -------------------------------------------------------------------------------------

@@ -149,7 +149,19 @@ class SolarChainTest {
   private static ControllerSpec controller(
       int count, @Nullable Double maxOutputW, @Nullable Double maxOutputA, double efficiency) {
     return new ControllerSpec(
-        "c", count, maxOutputW, maxOutputA, efficiency, null, null, null, null, null, 2.0);
+        "c",
+        count,
+        maxOutputW,
+        maxOutputA,
+        efficiency,
+        null,
+        null,
+        null,
+        null,
+        null,
+        2.0,
+        ControllerKind.MPPT,
+        List.of());
   }
 
   /** Two controllers of 60 A at 51.2 V: 6144 W on the bus, so 6400 W go in at 96 %. */

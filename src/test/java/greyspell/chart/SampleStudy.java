@@ -1,6 +1,7 @@
 package greyspell.chart;
 
 import greyspell.array.ArraySpec;
+import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
@@ -203,7 +204,20 @@ public final class SampleStudy {
         new Scenario.WeatherChoice("made-up.csv", "made-up.csv"),
         SkyChoices.usual(),
         List.of(array),
-        new ControllerSpec("Orrin 60", 1, null, 85.0, 0.97, null, null, null, 250.0, null, 3.5),
+        new ControllerSpec(
+            "Orrin 60",
+            1,
+            null,
+            85.0,
+            0.97,
+            null,
+            null,
+            null,
+            250.0,
+            null,
+            3.5,
+            ControllerKind.MPPT,
+            List.of()),
         new BankSpec(
             "Vantor 51-15",
             Chemistry.LITHIUM_IRON_PHOSPHATE,

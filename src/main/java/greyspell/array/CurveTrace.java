@@ -1,0 +1,47 @@
+package greyspell.array;
+
+import java.util.List;
+
+/** A current-voltage curve as points, from short to open circuit. The arrays are not written. */
+public final class CurveTrace {
+  private final double[] voltageV;
+  private final double[] currentA;
+  private final List<CurvePoint> summits;
+
+  CurveTrace(double[] voltageV, double[] currentA, List<CurvePoint> summits) {
+    this.voltageV = voltageV;
+    this.currentA = currentA;
+    this.summits = List.copyOf(summits);
+  }
+
+  /** Rising. */
+  public double[] voltageV() {
+    return voltageV;
+  }
+
+  public double[] currentA() {
+    return currentA;
+  }
+
+  /** Where the power has a summit, by rising voltage; several under partial shade. */
+  public List<CurvePoint> summits() {
+    return summits;
+  }
+
+  /** The highest summit; zeros without light. */
+  public CurvePoint maxPower() {
+    var best = new CurvePoint(0.0, 0.0);
+    for (CurvePoint summit : summits) {
+      best = summit.powerW() > best.powerW() ? summit : best;
+    }
+    return best;
+  }
+
+  public double openCircuitV() {
+    return voltageV[voltageV.length - 1];
+  }
+
+  public double shortCircuitA() {
+    return currentA[0];
+  }
+}
