@@ -38,7 +38,9 @@ class RoomsTest {
           Map.entry("balance", Set.of("storage.step", "power.step")),
           Map.entry("outcome", Set.of("balance", "storage.step", "power.step")),
           Map.entry("electrical", Set.of("array", "storage", "power", "load")),
-          Map.entry("scenario", Set.of("weather", "sky", "array", "load", "storage", "power")),
+          Map.entry(
+              "scenario",
+              Set.of("weather", "sky", "array", "load", "storage", "power", "electrical")),
           Map.entry(
               "study",
               Set.of(

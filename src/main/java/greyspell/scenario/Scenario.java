@@ -2,6 +2,7 @@ package greyspell.scenario;
 
 import greyspell.array.ArraySpec;
 import greyspell.array.ControllerSpec;
+import greyspell.electrical.ConductorRun;
 import greyspell.load.LoadPlan;
 import greyspell.power.InverterSpec;
 import greyspell.sky.Site;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param weather which file
  * @param startChargeFraction of the usable window, null to start from the steady state of the
  *     weather repeated
+ * @param electrical what only the electrical checks and the wires need
  * @param seed for whatever is drawn at random
  * @param assumptions every default that was used
  * @param cautions unusual but possible
@@ -37,6 +39,7 @@ public record Scenario(
     LoadPlan load,
     @Nullable Double startChargeFraction,
     Costs costs,
+    Electrical electrical,
     long seed,
     List<Assumption> assumptions,
     List<String> cautions) {
@@ -65,4 +68,31 @@ public record Scenario(
       @Nullable Double yearlyCost) {
     public static final Costs NONE = new Costs("", null, null, null, null);
   }
+
+  /**
+   * What the electrical checks need beyond the energy.
+   *
+   * @param isDwelling a one- or two-family dwelling, for which a voltage limit holds
+   * @param chargingV highest voltage at which the bank is charged, null to take the chemistry's
+   *     usual one
+   * @param bankOhm internal resistance of the whole bank, null if not stated
+   * @param cutOffV below which the inverter switches off, null if not stated
+   * @param conductors the wires as the user states them
+   */
+  public record Electrical(
+      boolean isDwelling,
+      @Nullable Double chargingV,
+      @Nullable Double bankOhm,
+      @Nullable Double cutOffV,
+      List<Wire> conductors) {
+    public static final Electrical NONE = new Electrical(true, null, null, null, List.of());
+  }
+
+  /**
+   * A run of wire and what it serves.
+   *
+   * @param arrayName the plane that an array run belongs to; empty for every plane, each with a run
+   *     of its own
+   */
+  public record Wire(ConductorRun run, String arrayName) {}
 }

@@ -150,6 +150,7 @@ public final class ScenarioReader {
         load,
         start,
         costs,
+        Scenario.Electrical.NONE,
         seed,
         List.copyOf(border.assumptions()),
         List.copyOf(border.cautions()));

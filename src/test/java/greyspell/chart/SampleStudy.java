@@ -253,6 +253,7 @@ public final class SampleStudy {
             0.0),
         null,
         Scenario.Costs.NONE,
+        Scenario.Electrical.NONE,
         1,
         List.of(),
         List.of());

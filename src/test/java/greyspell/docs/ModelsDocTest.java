@@ -12,7 +12,17 @@ import org.junit.jupiter.api.Test;
 /** Writes docs/models.md from the equation blocks in the Javadoc of the model classes. */
 class ModelsDocTest {
   private static final List<String> ROOMS =
-      List.of("weather", "sky", "array", "load", "storage", "power", "electrical", "balance", "outcome", "study");
+      List.of(
+          "weather",
+          "sky",
+          "array",
+          "load",
+          "storage",
+          "power",
+          "electrical",
+          "balance",
+          "outcome",
+          "study");
 
   private static final Pattern CLASS_DOC =
       Pattern.compile(

@@ -56,7 +56,19 @@ public final class Equipment {
       @Nullable Double mostV,
       @Nullable Double mostA) {
     return new ControllerSpec(
-        "Test " + mostV, count, null, outputA, 0.97, lowestV, highestV, startV, mostV, mostA, 1.0);
+        "Test " + mostV,
+        count,
+        null,
+        outputA,
+        0.97,
+        lowestV,
+        highestV,
+        startV,
+        mostV,
+        mostA,
+        1.0,
+        greyspell.array.ControllerKind.MPPT,
+        java.util.List.of());
   }
 
   /** 150 V, 60 A out, 50 A in. */
