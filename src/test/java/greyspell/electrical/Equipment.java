@@ -1,6 +1,7 @@
 package greyspell.electrical;
 
 import greyspell.array.ArraySpec;
+import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
@@ -56,7 +57,19 @@ public final class Equipment {
       @Nullable Double mostV,
       @Nullable Double mostA) {
     return new ControllerSpec(
-        "Test " + mostV, count, null, outputA, 0.97, lowestV, highestV, startV, mostV, mostA, 1.0);
+        "Test " + mostV,
+        count,
+        null,
+        outputA,
+        0.97,
+        lowestV,
+        highestV,
+        startV,
+        mostV,
+        mostA,
+        1.0,
+        ControllerKind.MPPT,
+        List.of());
   }
 
   /** 150 V, 60 A out, 50 A in. */
