@@ -5,6 +5,7 @@ import greyspell.array.ArraySpec;
 import greyspell.array.ControllerChain;
 import greyspell.array.ControllerHours;
 import greyspell.array.ControllerInput;
+import greyspell.array.ControllerKind;
 import greyspell.array.PowerModel;
 import greyspell.array.SolarChain;
 import greyspell.array.SolarHours;
@@ -19,6 +20,8 @@ import greyspell.load.LoadLogReader;
 import greyspell.load.LogSpec;
 import greyspell.outcome.OutcomeReader;
 import greyspell.power.InverterCurve;
+import greyspell.quantity.BadInput;
+import greyspell.quantity.Place;
 import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
@@ -149,6 +152,14 @@ public final class Study {
             scenario.sky(),
             array.tiltDeg(),
             array.azimuthDeg());
+    if (scenario.controller().kind() == ControllerKind.PWM
+        && !SolarChain.isVoltageKnown(array.module())) {
+      throw BadInput.of(
+          Place.of(scenario.file()),
+          "module " + array.module().name() + " on a controller that does not track",
+          "needs a data sheet from which the panel's curve can be worked out",
+          "Look at its voltages, currents and coefficients, or choose a controller with tracking: mppt.");
+    }
     PowerModel model = PowerModel.of(array.module(), array.choices());
     addNew(model.cautions());
     return SolarChain.run(
