@@ -75,7 +75,7 @@ final class FiguresReader {
       losses.add(new Named(loss.name(), sum(loss.wh(), from, to)));
     }
     parts(
-        ledger.forcing().controllerParts(),
+        controllerParts(),
         LedgerColumn.CONTROLLER_LOSS.of(ledger),
         ledger.forcing().controllerLossWh(),
         from,
@@ -94,6 +94,13 @@ final class FiguresReader {
         to,
         losses);
     return List.copyOf(losses);
+  }
+
+  private List<NamedHours> controllerParts() {
+    List<NamedHours> parts = ledger.forcing().controllerParts();
+    return parts.isEmpty()
+        ? List.of(new NamedHours("controller", ledger.forcing().controllerLossWh()))
+        : parts;
   }
 
   /** Each part by name, for the share of each hour's possible flow that really was. */
