@@ -150,10 +150,10 @@ public final class SampleStudy {
       c.chargeShare[h] = 1.0;
     }
     c.arrayLosses = List.of(new NamedHours("soiling", soiling), new NamedHours("heat", heat));
-    columns.controllerParts =
+    c.controllerParts =
         List.of(
-            new NamedHours("controller", columns.controllerLossWh),
-            new NamedHours("controller_wiring", new double[columns.controllerLossWh.length]));
+            new NamedHours("controller", c.controllerLossWh),
+            new NamedHours("controller_wiring", new double[c.controllerLossWh.length]));
     c.standingParts =
         List.of(
             new NamedHours("inverter_standby", inverter),
