@@ -98,7 +98,7 @@ public final class Study {
             weather.source().utcOffsetH(),
             weather.calendar());
     Radiation radiation = Radiation.of(weather, sun, site, scenario.sky());
-    cautions.addAll(WeatherNotes.lightCautions(radiation));
+    cautions.addAll(0, WeatherNotes.lightCautions(radiation));
     assumptions.addAll(WeatherNotes.assumptions(weather, radiation));
 
     var planes = new ArrayList<SolarHours>();
