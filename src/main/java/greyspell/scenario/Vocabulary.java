@@ -721,7 +721,7 @@ final class Vocabulary {
               "horizon",
               Key.Kind.HORIZON,
               "How high land, trees and roofs stand: {SE: 8 deg, S: 4 deg, SW: 12 deg} or pairs"
-                  + " [azimuth, height].")
+                  + " [azimuth, height]; straight lines between the points, all around.")
           .within(0, 85)
           .usual("open", "nothing in the way stated")
           .into("horizon");
