@@ -1,13 +1,15 @@
 package greyspell.chart;
 
 import greyspell.balance.Ledger;
+import greyspell.calendar.Winter;
 import greyspell.outcome.GreySpell;
+import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.study.StudyResult;
 
 /**
- * The worst grey fortnight: the twelve days together in which most energy was not served, and the
- * two days before them, so that one sees the bank being drawn down. Without any shortfall, the days
- * around the worst grey spell.
+ * The worst grey fortnight: in the winter that the verdict names, the twelve days together in which
+ * most energy was not served, and the two days before them, so that one sees the bank being drawn
+ * down. Without any shortfall, the days around the worst grey spell.
  *
  * @param fromDay first day, counted from 0
  * @param days 14, or fewer if the weather is shorter
@@ -26,14 +28,30 @@ public record Fortnight(int fromDay, int days, double unmetWh, int unmetHours) {
     int start =
         result.outcome().shortfalls().isEmpty()
             ? quietStart(result)
-            : darkestStart(ledger, Math.min(DAYS - LEAD_DAYS, allDays)) - LEAD_DAYS;
+            : darkestStart(ledger, Math.min(DAYS - LEAD_DAYS, allDays), worstWinter(result))
+                - LEAD_DAYS;
     return at(ledger, Math.max(0, Math.min(allDays - days, start)), days);
   }
 
-  /** First day of the run of days with most energy not served. */
-  private static int darkestStart(Ledger ledger, int days) {
+  /**
+   * The winter that the verdict names: of the whole ones that with most unserved, else all hours.
+   */
+  private static Winter worstWinter(StudyResult result) {
+    Winter worst = new Winter("", 0, result.ledger().hours(), true);
+    double mostWh = 0.0;
+    for (WinterBooks books : result.outcome().winters()) {
+      if (books.winter().isWhole() && books.figures().unmetWh() > mostWh) {
+        mostWh = books.figures().unmetWh();
+        worst = books.winter();
+      }
+    }
+    return worst;
+  }
+
+  /** First day of the run of days with most energy not served, within a winter. */
+  private static int darkestStart(Ledger ledger, int days, Winter winter) {
     var dayUnmetWh = new double[ledger.hours() / 24];
-    for (int h = 0; h < ledger.hours(); h++) {
+    for (int h = winter.fromHour(); h < winter.toHour(); h++) {
       dayUnmetWh[h / 24] += ledger.unmetWh(h);
     }
     double unmetWh = 0.0, mostWh = -1.0;

@@ -1,5 +1,6 @@
 package greyspell.cli;
 
+import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
 import greyspell.report.ReportFiles;
@@ -56,7 +57,7 @@ final class RunCommand implements Callable<Integer> {
   @Option(
       names = "--warn-above",
       paramLabel = "HOURS",
-      description = "End with exit code 1 if any winter has more unmet hours than this.")
+      description = "End with exit code 1 if any whole winter has more unmet hours than this.")
   private @Nullable Integer warnAboveHours;
 
   @Mixin private LibraryOption library = new LibraryOption();
@@ -102,8 +103,15 @@ final class RunCommand implements Callable<Integer> {
 
   private boolean isWarningDue(StudyResult result) {
     Integer limit = warnAboveHours;
-    return limit != null
-        && result.outcome().winters().stream().anyMatch(w -> w.figures().unmetHours() > limit);
+    if (limit == null) {
+      return false;
+    }
+    for (WinterBooks winter : result.outcome().winters()) {
+      if (winter.winter().isWhole() && winter.figures().unmetHours() > limit) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static String fileStem(Path file) {

@@ -169,11 +169,11 @@ public final class StarterScenario {
   // ---- text -------------------------------------------------------------------------------------
 
   private static double latitudeDeg(Answers answers) {
-    return answers.latitudeDeg() == null ? 53.1 : answers.latitudeDeg();
+    return answers.latitudeDeg() == null ? 53.2 : answers.latitudeDeg();
   }
 
   private static double longitudeDeg(Answers answers) {
-    return answers.longitudeDeg() == null ? -1.9 : answers.longitudeDeg();
+    return answers.longitudeDeg() == null ? 6.1 : answers.longitudeDeg();
   }
 
   private static String text(Answers answers, String weather) {

@@ -938,7 +938,7 @@ final class Vocabulary {
   static final Shape COSTS =
       Shape.of(
           "costs",
-          "Prices, all optional, plain numbers.",
+          "Prices, all optional, plain numbers. They are read and kept; nothing is reckoned from them yet.",
           CURRENCY,
           PER_MODULE,
           PER_PACK,
