@@ -9,13 +9,21 @@ import greyspell.chart.Pictures;
 import greyspell.chart.SampleStudy;
 import greyspell.chart.Say;
 import greyspell.chart.Xml;
+import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class PageTest {
   private static String page(StudyResult result) {
-    return PageWriter.html(result, Pictures.of(result).stream().map(Pictures::svg).toList());
+    return PageWriter.html(
+        result,
+        ElectricalCheck.of(result.scenario(), result),
+        Pictures.of(result).stream().map(Pictures::svg).toList());
+  }
+
+  private static Page made(StudyResult result, List<String> pictures) {
+    return PageMaker.page(result, ElectricalCheck.of(result.scenario(), result), pictures);
   }
 
   @Test
@@ -33,6 +41,7 @@ class PageTest {
             "Winter by winter",
             "How long a full bank lasts",
             "Where the light went",
+            "Electrical check",
             "What was assumed",
             "Cautions",
             "How to read this page"),
@@ -95,7 +104,7 @@ class PageTest {
 
   @Test
   void booksRowsClose() {
-    var page = PageMaker.page(new SampleStudy().run(), List.of());
+    var page = made(new SampleStudy().run(), List.of());
     for (var row : page.books().rows()) {
       var cells = row.cells();
       double used = number(cells.get(1));
@@ -110,7 +119,7 @@ class PageTest {
   @Test
   void fromLightToSocketEveryLineIsSubtracted() {
     StudyResult result = new SampleStudy().run();
-    var rows = PageMaker.page(result, List.of()).losses().rows();
+    var rows = made(result, List.of()).losses().rows();
     double left = 0.0;
     for (var row : rows) {
       double kwh = number(row.cells().get(1));
@@ -129,7 +138,7 @@ class PageTest {
   @Test
   void fortnightTableIsDatedAndMarksTheDarkDays() {
     StudyResult result = new SampleStudy().run();
-    var page = PageMaker.page(result, List.of());
+    var page = made(result, List.of());
     assertEquals(14, page.fortnight().rows().size());
     double unmet = 0.0;
     for (var row : page.fortnight().rows()) {
