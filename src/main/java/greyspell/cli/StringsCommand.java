@@ -163,14 +163,20 @@ final class StringsCommand implements Callable<Integer> {
     List<StringJudgement> all = home == null ? List.of(bare()) : planes(home);
     var drawn = new ArrayList<StringPictures.Named>();
     boolean isSomethingAllowed = true;
-    for (StringJudgement judged : all) {
-      if (judged != all.get(0)) {
+    for (int k = 0; k < all.size(); k++) {
+      StringJudgement judged = all.get(k);
+      if (k > 0) {
         screen.println();
+      }
+      if (home != null && home.arrays().size() > 1) {
+        String name = array == null ? home.arrays().get(k).name() : array;
+        screen.print(StringsText.plane(name, home.arrays().size()));
       }
       screen.print(StringsText.of(judged));
       isSomethingAllowed &= judged.best() != null;
-      String after = judged == all.get(0) ? "" : "-" + (all.indexOf(judged) + 1);
-      drawn.addAll(StringPictures.of(judged, conditions, after));
+      if (pictures != null) {
+        drawn.addAll(StringPictures.of(judged, conditions, k == 0 ? "" : "-" + (k + 1)));
+      }
     }
     Path folder = pictures;
     if (folder != null) {

@@ -9,6 +9,7 @@ import greyspell.chart.Pictures;
 import greyspell.chart.SampleStudy;
 import greyspell.chart.Say;
 import greyspell.chart.Xml;
+import greyspell.electrical.LocalCode;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
 import java.util.List;
@@ -168,5 +169,29 @@ class PageTest {
 
   private static double number(String cell) {
     return Double.parseDouble(cell.replace(",", ""));
+  }
+
+  @Test
+  void theElectricalSectionHoldsEveryFindingWireAndWhoGoverns() {
+    StudyResult result = new SampleStudy().run();
+    ElectricalCheck check = ElectricalCheck.of(result.scenario(), result);
+    var document = Xml.parse(page(result));
+    var cells = Xml.texts(document, "td");
+    for (var f : check.findings()) {
+      assertTrue(cells.contains(f.text()) && cells.contains(f.reason()), f.subject());
+    }
+    var heads = Xml.texts(document, "h3");
+    for (var run : check.runs()) {
+      assertTrue(heads.contains(run.judged().run().name()), run.judged().run().name());
+    }
+    assertTrue(Xml.texts(document, "p").contains(LocalCode.GOVERNS));
+    var rows = made(result, List.of()).electrical().findings().rows();
+    assertEquals(check.worst().word(), rows.get(0).cells().get(0), "the worst stands first");
+    double sumKwh = 0.0;
+    var wires = made(result, List.of()).electrical().wires().rows();
+    for (var row : wires.subList(0, wires.size() - 1)) {
+      sumKwh += number(row.cells().get(4));
+    }
+    assertEquals(sumKwh, number(wires.get(wires.size() - 1).cells().get(4)), 0.15 + 1e-9);
   }
 }
