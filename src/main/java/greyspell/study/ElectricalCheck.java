@@ -180,7 +180,9 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   private static List<Finding> plausibility(Scenario home) {
     var findings = new ArrayList<Finding>();
     for (String caution : home.cautions()) {
-      findings.add(Finding.caution("scenario", caution, "unusual but possible: is it meant"));
+      String plain =
+          caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
+      findings.add(Finding.caution("scenario", plain, "unusual but possible; is it meant?"));
     }
     return findings;
   }

@@ -80,7 +80,7 @@ class ElectricalCommandsTest {
   void allShowsWhatPassedAndTheChecklist() {
     Cli said = Cli.run("check", CABIN, "--all");
     assertEquals(0, said.code, said.err);
-    assertTrue(said.out.contains("  ok      coldest morning, controller: "), said.out);
+    assertTrue(said.out.contains("  ok      gable: coldest morning, controller: "), said.out);
     assertTrue(said.out.contains("  [ ] Grounding: "), said.out);
     assertGoodText(said);
   }
