@@ -12,19 +12,22 @@ import org.jspecify.annotations.Nullable;
  * Tc        = cell temperature                                         °C     see {@link CellHours}
  * power     = modules × {@link ModulePower} at light and Tc
  * wired     = power (1 - mismatch) (1 - ageing) (1 - wiring)
- * available = wired × share                                            see {@link ControllerInput}
+ * held      = wired × share                                            see {@link ControllerInput}
+ * available = held - (held / V)² R                                     cable to the controller
  *
  * front     light on the glass                        W/m²      Pr     rated power of the plane   W
+ * V         voltage at which the string works          V        R      of the cable, there and back  ohm
  * absorbed  of it, what gets past the glass at its    W/m²      shade, soiling   share, by month
  *           angle of incidence                                  share  of the maximum power that the
  *                                                                      controller's voltage leaves
  * </pre>
  *
  * An hour is taken at its mean light. Each loss is the difference between two neighbouring lines,
- * so that nominal minus all losses is available. Wiring is a flat share for now. Every plane is
- * taken as having a controller input of its own; what joining planes on one input costs is in
- * {@link PlanesTogether}. Where no single-diode curve fits the data sheet, the voltage is taken as
- * suiting a tracking controller, and one that does not track is refused.
+ * so that nominal minus all losses is available. The cable's loss is a flat share, or follows from
+ * its resistance where that is stated. Every plane is taken as having a controller input of its
+ * own; what joining planes on one input costs is in {@link PlanesTogether}. Where no single-diode
+ * curve fits the data sheet, the voltage is taken as suiting a tracking controller, and one that
+ * does not track is refused.
  */
 public final class SolarChain {
   /** Taken where the weather has no wind: the wind of the nominal cell temperature. */
@@ -42,7 +45,28 @@ public final class SolarChain {
       double[] airC,
       double @Nullable [] windMs) {
     return run(
-        array, power, calendar, frontWm2, absorbedWm2, airC, windMs, ControllerInput.boundless());
+        array,
+        power,
+        calendar,
+        frontWm2,
+        absorbedWm2,
+        airC,
+        windMs,
+        ControllerInput.boundless(),
+        0.0);
+  }
+
+  /** With the flat share of the array for its cable. */
+  public static SolarHours run(
+      ArraySpec array,
+      ModulePower power,
+      HourCalendar calendar,
+      double[] frontWm2,
+      double[] absorbedWm2,
+      double[] airC,
+      double @Nullable [] windMs,
+      ControllerInput input) {
+    return run(array, power, calendar, frontWm2, absorbedWm2, airC, windMs, input, 0.0);
   }
 
   /**
@@ -53,6 +77,8 @@ public final class SolarChain {
    * @param absorbedWm2 of it, past the glass
    * @param windMs null takes {@link #ASSUMED_WIND_MS}
    * @param input of the controller
+   * @param cableOhm there and back, all strings of the plane on it; 0 where only the flat share
+   *     holds
    * @throws IllegalArgumentException for a controller that does not track with a module whose curve
    *     is not known, see {@link #isVoltageKnown}
    */
@@ -64,11 +90,13 @@ public final class SolarChain {
       double[] absorbedWm2,
       double[] airC,
       double @Nullable [] windMs,
-      ControllerInput input) {
+      ControllerInput input,
+      double cableOhm) {
     CellHours cells = CellHours.of(array, calendar, frontWm2, absorbedWm2, airC, windMs);
     double[] lightWm2 = cells.lightWm2();
     double[] cellC = cells.cellC();
-    WorkingVoltage voltage = voltage(array, power, input);
+    WorkingVoltage voltage = voltage(array, power, input, cableOhm > 0.0);
+    double sheetV = array.module().maxPowerV() * array.inSeries();
     int hours = frontWm2.length;
     var out = new SolarHours(hours);
     double[] nominalWh = out.nominalWh();
@@ -110,8 +138,16 @@ public final class SolarChain {
       ageingWh[h] = matchedWh - agedWh;
       double wiredWh = agedWh * (1.0 - array.wiringFraction());
       wiringWh[h] = agedWh - wiredWh;
-      availableWh[h] = voltage == null ? wiredWh : wiredWh * voltage.powerShare(h, light, cellC[h]);
-      heldWh[h] = wiredWh - availableWh[h];
+      double keptWh = voltage == null ? wiredWh : wiredWh * voltage.powerShare(h, light, cellC[h]);
+      heldWh[h] = wiredWh - keptWh;
+      if (cableOhm > 0.0 && keptWh > 0.0) {
+        double currentA = keptWh / (voltage == null ? sheetV : voltage.stringV());
+        double heatWh = currentA * currentA * cableOhm;
+        heatWh = heatWh < keptWh ? heatWh : keptWh;
+        wiringWh[h] += heatWh;
+        keptWh -= heatWh;
+      }
+      availableWh[h] = keptWh;
     }
     return out;
   }
@@ -123,10 +159,10 @@ public final class SolarChain {
     return DataSheetFit.of(module).diode() != null;
   }
 
-  /** Null where the voltage does not matter or is not known. */
+  /** Null where nobody asks for the voltage or it is not known. */
   private static @Nullable WorkingVoltage voltage(
-      ArraySpec array, ModulePower power, ControllerInput input) {
-    if (input.isBoundless()) {
+      ArraySpec array, ModulePower power, ControllerInput input, boolean isAsked) {
+    if (input.isBoundless() && !isAsked) {
       return null;
     }
     SingleDiode diode =

@@ -34,6 +34,7 @@ final class WorkingVoltage {
   private final double[] five = new double[5];
   private double maxV;
   private double maxW;
+  private double workingV;
 
   WorkingVoltage(ModulePower power, SingleDiode diode, int inSeries, ControllerInput input) {
     this.power = power;
@@ -71,6 +72,7 @@ final class WorkingVoltage {
 
   /** Part of it that comes, in the hour opened last. */
   double powerShare(int hour, double lightWm2, double cellC) {
+    workingV = maxV;
     if (!isTracking) {
       return shareAt(input.bankV(hour) / inSeries);
     }
@@ -87,7 +89,13 @@ final class WorkingVoltage {
     return maxV > highV ? shareAt(highV) : 1.0;
   }
 
+  /** Voltage of the string in the hour whose share was asked for last. */
+  double stringV() {
+    return workingV * inSeries;
+  }
+
   private double shareAt(double voltageV) {
+    workingV = voltageV;
     if (!(maxW > 0.0)) {
       return 0.0;
     }

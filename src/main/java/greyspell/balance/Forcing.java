@@ -24,6 +24,7 @@ public final class Forcing {
     public double[] chargeShare = {};
     public List<NamedHours> arrayLosses = List.of();
     public List<NamedHours> standingParts = List.of();
+    public List<NamedHours> controllerParts = List.of();
   }
 
   private final HourCalendar calendar;
@@ -65,9 +66,14 @@ public final class Forcing {
     return columns.clippedWh;
   }
 
-  /** Turned to heat in the controller if all of the solar energy is used. */
+  /** Turned to heat in the controller and its wires if all of the solar energy is used. */
   public double[] controllerLossWh() {
     return columns.controllerLossWh;
+  }
+
+  /** The parts of that loss by name: the controller itself, the wires to the bank. */
+  public List<NamedHours> controllerParts() {
+    return columns.controllerParts;
   }
 
   /** What the controller can put on the bus. */

@@ -7,7 +7,7 @@ import greyspell.storage.step.BankLimits;
  * The ledger loop: one design, one weather series, every flow of every hour booked.
  *
  * <pre>
- * bus      solar used + out = in + standing + DC served + AC served + inverter loss
+ * bus      solar used + out = in + standing + DC served + AC served + inverter loss + inverter wiring
  * solar    available = clipped + curtailed + controller loss + solar used
  * bank     charge' = charge kept + in etaIn - out / etaOut,   0 .. window
  * asked    = served + unmet (inverter, rate, empty)
@@ -43,6 +43,7 @@ public final class HourLoop {
     double mostInWh = bank.mostInWh(), mostOutWh = bank.mostOutWh();
     double mostAcWh = inverter.continuousW(), linear = inverter.linearLossShare();
     double quadraticPerWh = inverter.quadraticLossShare() / inverter.continuousW();
+    double wirePerWh = inverter.wireLossSharePerW();
     books.startChargeWh = startChargeWh;
     double chargeWh = startChargeWh;
     for (int h = 0; h < solarBusWh.length; h++) {
@@ -55,7 +56,8 @@ public final class HourLoop {
       }
       double inverterLossWh = acWh * linear + acWh * acWh * quadraticPerWh;
       double dcWh = dcAskedWh[h], standing = standingWh[h], solar = solarBusWh[h];
-      double needWh = standing + dcWh + acWh + inverterLossWh;
+      double wireWh = (acWh + inverterLossWh) * (acWh + inverterLossWh) * wirePerWh;
+      double needWh = standing + dcWh + acWh + inverterLossWh + wireWh;
       double surplusWh = solar - needWh;
       double inWh = 0.0, outWh = 0.0, fullWh = 0.0, rateWh = 0.0, coldWh = 0.0;
       double servedWh = dcWh + acWh, unmetRateWh = 0.0, unmetEmptyWh = 0.0;
@@ -105,6 +107,7 @@ public final class HourLoop {
           unmetEmptyWh = unmetWh - unmetRateWh;
           servedWh -= unmetWh;
           inverterLossWh *= onShare;
+          wireWh *= onShare;
           standing *= onShare;
         }
       }
@@ -125,6 +128,7 @@ public final class HourLoop {
       books.servedWh[h] = servedWh;
       books.standingServedWh[h] = standing;
       books.inverterLossWh[h] = inverterLossWh;
+      books.inverterWiringWh[h] = wireWh;
       books.unmetInverterWh[h] = overloadWh;
       books.unmetRateWh[h] = unmetRateWh;
       books.unmetEmptyWh[h] = unmetEmptyWh;

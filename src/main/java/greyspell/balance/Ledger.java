@@ -21,6 +21,7 @@ public final class Ledger {
   final double[] servedWh;
   final double[] standingServedWh;
   final double[] inverterLossWh;
+  final double[] inverterWiringWh;
   final double[] unmetInverterWh;
   final double[] unmetRateWh;
   final double[] unmetEmptyWh;
@@ -44,6 +45,7 @@ public final class Ledger {
     servedWh = new double[hours];
     standingServedWh = new double[hours];
     inverterLossWh = new double[hours];
+    inverterWiringWh = new double[hours];
     unmetInverterWh = new double[hours];
     unmetRateWh = new double[hours];
     unmetEmptyWh = new double[hours];

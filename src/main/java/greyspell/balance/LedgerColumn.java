@@ -17,6 +17,7 @@ public enum LedgerColumn {
   SELF_DISCHARGE("self_discharge_wh", "lost at rest"),
   STANDING("standing_wh", "always-on draw of the system itself"),
   INVERTER_LOSS("inverter_loss_wh", "lost in the inverter besides its standby"),
+  INVERTER_WIRING("inverter_wiring_wh", "lost in the wires between bank and inverter"),
   AC_ASKED("ac_asked_wh", "asked for at the sockets"),
   DC_ASKED("dc_asked_wh", "asked for on the bus"),
   SERVED("served_wh", "served of what was asked for"),
@@ -60,6 +61,7 @@ public enum LedgerColumn {
       case SELF_DISCHARGE -> ledger.selfDischargeWh;
       case STANDING -> ledger.standingServedWh;
       case INVERTER_LOSS -> ledger.inverterLossWh;
+      case INVERTER_WIRING -> ledger.inverterWiringWh;
       case AC_ASKED -> ledger.forcing().acAskedWh();
       case DC_ASKED -> ledger.forcing().dcAskedWh();
       case SERVED -> ledger.servedWh;

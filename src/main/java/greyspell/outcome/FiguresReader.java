@@ -74,21 +74,50 @@ final class FiguresReader {
     for (NamedHours loss : ledger.forcing().arrayLosses()) {
       losses.add(new Named(loss.name(), sum(loss.wh(), from, to)));
     }
-    losses.add(new Named("controller", sum(LedgerColumn.CONTROLLER_LOSS, from, to)));
+    parts(
+        controllerParts(),
+        LedgerColumn.CONTROLLER_LOSS.of(ledger),
+        ledger.forcing().controllerLossWh(),
+        from,
+        to,
+        losses);
     losses.add(new Named("charging", sum(LedgerColumn.CHARGE_LOSS, from, to)));
     losses.add(new Named("discharging", sum(LedgerColumn.DISCHARGE_LOSS, from, to)));
     losses.add(new Named("self_discharge", sum(LedgerColumn.SELF_DISCHARGE, from, to)));
     losses.add(new Named("inverter", sum(LedgerColumn.INVERTER_LOSS, from, to)));
-    double[] servedWh = LedgerColumn.STANDING.of(ledger);
-    double[] askedWh = ledger.forcing().standingWh();
-    for (NamedHours part : ledger.forcing().standingParts()) {
+    losses.add(new Named("inverter_wiring", sum(LedgerColumn.INVERTER_WIRING, from, to)));
+    parts(
+        ledger.forcing().standingParts(),
+        LedgerColumn.STANDING.of(ledger),
+        ledger.forcing().standingWh(),
+        from,
+        to,
+        losses);
+    return List.copyOf(losses);
+  }
+
+  private List<NamedHours> controllerParts() {
+    List<NamedHours> parts = ledger.forcing().controllerParts();
+    return parts.isEmpty()
+        ? List.of(new NamedHours("controller", ledger.forcing().controllerLossWh()))
+        : parts;
+  }
+
+  /** Each part by name, for the share of each hour's possible flow that really was. */
+  private static void parts(
+      List<NamedHours> parts,
+      double[] bookedWh,
+      double[] possibleWh,
+      int from,
+      int to,
+      List<Named> losses) {
+    for (NamedHours part : parts) {
       double wh = 0.0;
       for (int h = from; h < to; h++) {
-        wh += askedWh[h] > 0.0 ? part.wh()[h] * (servedWh[h] / askedWh[h]) : 0.0;
+        wh += possibleWh[h] > 0.0 ? part.wh()[h] * (bookedWh[h] / possibleWh[h]) : 0.0;
       }
       losses.add(new Named(part.name(), wh));
     }
-    return List.copyOf(losses);
   }
 
   private double sum(LedgerColumn column, int from, int to) {

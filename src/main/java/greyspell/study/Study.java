@@ -4,6 +4,8 @@ import greyspell.array.ArrayLoss;
 import greyspell.array.ArraySpec;
 import greyspell.array.ControllerChain;
 import greyspell.array.ControllerHours;
+import greyspell.array.ControllerInput;
+import greyspell.array.ControllerKind;
 import greyspell.array.PowerModel;
 import greyspell.array.SolarChain;
 import greyspell.array.SolarHours;
@@ -18,6 +20,8 @@ import greyspell.load.LoadLogReader;
 import greyspell.load.LogSpec;
 import greyspell.outcome.OutcomeReader;
 import greyspell.power.InverterCurve;
+import greyspell.quantity.BadInput;
+import greyspell.quantity.Place;
 import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
@@ -100,14 +104,16 @@ public final class Study {
             weather.calendar());
     Radiation radiation = Radiation.of(weather, sun, site, scenario.sky());
 
+    var wires = new Wires(scenario);
     var planes = new ArrayList<SolarHours>();
     for (ArraySpec array : scenario.arrays()) {
-      planes.add(plane(array, sun, radiation));
+      planes.add(plane(array, sun, radiation, wires));
     }
     SolarHours solar = SolarHours.sum(planes);
     ControllerHours controller =
         new ControllerChain(scenario.controller(), scenario.bank().nominalV())
             .run(solar.availableWh());
+    double[] wiresWh = wires.toBankWh(controller.busWh());
 
     LoadHours load = LoadHours.of(scenario.load(), log(), weather.calendar(), scenario.seed());
     BankTemperature bank =
@@ -120,8 +126,12 @@ public final class Study {
     columns.arrayLosses = losses(solar);
     columns.solarAvailableWh = solar.availableWh();
     columns.clippedWh = controller.clippedWh();
-    columns.controllerLossWh = controller.lossWh();
-    columns.solarBusWh = controller.busWh();
+    columns.controllerParts =
+        List.of(
+            new NamedHours("controller", controller.lossWh()),
+            new NamedHours("controller_wiring", wiresWh));
+    columns.controllerLossWh = sum(columns.controllerParts);
+    columns.solarBusWh = less(controller.busWh(), wiresWh);
     columns.acAskedWh = load.acWh();
     columns.dcAskedWh = load.dcWh();
     columns.standingParts = standing;
@@ -132,7 +142,7 @@ public final class Study {
     return new Forcing(weather.calendar(), columns);
   }
 
-  private SolarHours plane(ArraySpec array, SunPath sun, Radiation radiation) {
+  private SolarHours plane(ArraySpec array, SunPath sun, Radiation radiation, Wires wires) {
     PlaneIrradiance light =
         PlaneIrradiance.of(
             radiation,
@@ -142,6 +152,14 @@ public final class Study {
             scenario.sky(),
             array.tiltDeg(),
             array.azimuthDeg());
+    if (scenario.controller().kind() == ControllerKind.PWM
+        && !SolarChain.isVoltageKnown(array.module())) {
+      throw BadInput.of(
+          Place.of(scenario.file()),
+          "module " + array.module().name() + " on a controller that does not track",
+          "needs a data sheet from which the panel's curve can be worked out",
+          "Look at its voltages, currents and coefficients, or choose a controller with tracking: mppt.");
+    }
     PowerModel model = PowerModel.of(array.module(), array.choices());
     addNew(model.cautions());
     return SolarChain.run(
@@ -151,7 +169,9 @@ public final class Study {
         light.frontWm2(),
         light.absorbedWm2(),
         weather.airTemperatureC(),
-        weather.windMs());
+        weather.windMs(),
+        ControllerInput.of(scenario.controller(), scenario.bank().nominalV()),
+        wires.arrayOhm(array));
   }
 
   private List<NamedHours> losses(SolarHours solar) {
@@ -201,10 +221,18 @@ public final class Study {
     return sum;
   }
 
+  private static double[] less(double[] wh, double[] lossWh) {
+    var rest = new double[wh.length];
+    for (int h = 0; h < rest.length; h++) {
+      rest[h] = wh[h] - lossWh[h];
+    }
+    return rest;
+  }
+
   private Design design() {
     InverterCurve.Fit inverter = InverterCurve.fit(scenario.inverter());
     addNew(inverter.cautions());
-    return new Design(scenario.bank().limits(), inverter.limits());
+    return new Design(scenario.bank().limits(), new Wires(scenario).before(inverter.limits()));
   }
 
   /**

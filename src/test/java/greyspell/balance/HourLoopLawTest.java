@@ -35,7 +35,11 @@ class HourLoopLawTest {
           "solar");
       assertEquals(
           l.solarUsedWh[h] + l.bankOutWh[h],
-          l.bankInWh[h] + l.standingServedWh[h] + l.servedWh[h] + l.inverterLossWh[h],
+          l.bankInWh[h]
+              + l.standingServedWh[h]
+              + l.servedWh[h]
+              + l.inverterLossWh[h]
+              + l.inverterWiringWh[h],
           ONE_MICRO_WH,
           "bus");
       assertEquals(

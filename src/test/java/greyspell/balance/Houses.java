@@ -94,6 +94,7 @@ public final class Houses {
         new InverterLimits(
             200.0 + random.nextDouble() * 3000.0,
             0.08 * random.nextDouble(),
-            0.05 * random.nextDouble()));
+            0.05 * random.nextDouble(),
+            2e-5 * random.nextDouble()));
   }
 }

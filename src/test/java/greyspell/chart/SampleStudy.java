@@ -183,6 +183,10 @@ public final class SampleStudy {
       c.chargeShare[h] = 1.0;
     }
     c.arrayLosses = List.of(new NamedHours("soiling", soiling), new NamedHours("heat", heat));
+    c.controllerParts =
+        List.of(
+            new NamedHours("controller", c.controllerLossWh),
+            new NamedHours("controller_wiring", new double[c.controllerLossWh.length]));
     c.standingParts =
         List.of(
             new NamedHours("inverter_standby", inverter),

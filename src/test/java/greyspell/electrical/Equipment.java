@@ -1,6 +1,7 @@
 package greyspell.electrical;
 
 import greyspell.array.ArraySpec;
+import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
@@ -67,8 +68,8 @@ public final class Equipment {
         mostV,
         mostA,
         1.0,
-        greyspell.array.ControllerKind.MPPT,
-        java.util.List.of());
+        ControllerKind.MPPT,
+        List.of());
   }
 
   /** 150 V, 60 A out, 50 A in. */

@@ -40,7 +40,8 @@ public final class Ledgers {
           at(ledger, LedgerColumn.BANK_IN, h)
               + at(ledger, LedgerColumn.STANDING, h)
               + at(ledger, LedgerColumn.SERVED, h)
-              + at(ledger, LedgerColumn.INVERTER_LOSS, h),
+              + at(ledger, LedgerColumn.INVERTER_LOSS, h)
+              + at(ledger, LedgerColumn.INVERTER_WIRING, h),
           ONE_MICRO_WH,
           at);
       double chargeWh = ledger.chargeWh()[h];

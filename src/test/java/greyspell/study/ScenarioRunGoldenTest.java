@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -51,7 +52,11 @@ class ScenarioRunGoldenTest {
           line.substring(0, line.indexOf(' ')),
           Double.valueOf(line.substring(line.indexOf(' ') + 1)));
     }
-    assertEquals(expected.keySet(), figures.keySet());
+    var gone = new TreeSet<>(expected.keySet());
+    gone.removeAll(figures.keySet());
+    var added = new TreeSet<>(figures.keySet());
+    added.removeAll(expected.keySet());
+    assertEquals("[] []", gone + " " + added, "figures gone, figures new");
     expected.forEach(
         (key, value) ->
             assertEquals(

@@ -1,0 +1,74 @@
+package greyspell.study;
+
+import greyspell.array.ArraySpec;
+import greyspell.electrical.ConductorJudge;
+import greyspell.electrical.ConductorRun;
+import greyspell.electrical.RunLoad;
+import greyspell.electrical.StringRules;
+import greyspell.power.step.InverterLimits;
+import greyspell.scenario.Scenario;
+import greyspell.scenario.Scenario.Wire;
+
+/**
+ * What the stated wires lose, hour by hour: the square of the current times the resistance at the
+ * wire's working temperature, the same resistance that the electrical check judges. On the bus the
+ * nominal voltage is taken.
+ */
+final class Wires {
+  private final Scenario scenario;
+
+  Wires(Scenario scenario) {
+    this.scenario = scenario;
+  }
+
+  /** Of a plane's cable to the controller, there and back; 0 where none is stated. */
+  double arrayOhm(ArraySpec array) {
+    double ratedA = array.inParallel() * array.module().maxPowerA();
+    for (Wire wire : scenario.electrical().conductors()) {
+      if (wire.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
+          && (wire.arrayName().isEmpty() || wire.arrayName().equals(array.name()))) {
+        return ConductorJudge.workingOhm(wire.run(), ratedA);
+      }
+    }
+    return 0.0;
+  }
+
+  /** Lost between controller and bank if all of this passes; never more than passes. */
+  double[] toBankWh(double[] busWh) {
+    var lostWh = new double[busWh.length];
+    double ohm =
+        ohm(
+            ConductorRun.Kind.CONTROLLER_TO_BANK,
+            RunLoad.ofController(
+                    scenario.controller(),
+                    StringRules.usual(null, null, scenario.bank()),
+                    scenario.arrays().stream().mapToDouble(ArraySpec::ratedPowerW).sum())
+                .ratedA());
+    double lossPerWh = ohm / (scenario.bank().nominalV() * scenario.bank().nominalV());
+    if (lossPerWh > 0.0) {
+      for (int h = 0; h < lostWh.length; h++) {
+        double lost = busWh[h] * busWh[h] * lossPerWh;
+        lostWh[h] = lost < busWh[h] ? lost : busWh[h];
+      }
+    }
+    return lostWh;
+  }
+
+  /** The inverter with the wires that feed it. */
+  InverterLimits before(InverterLimits inverter) {
+    double ratedA =
+        RunLoad.ofInverter(scenario.inverter(), scenario.bank(), scenario.electrical().cutOffV())
+            .ratedA();
+    double ohm = ohm(ConductorRun.Kind.BANK_TO_INVERTER, ratedA);
+    return ohm > 0.0 ? inverter.withWires(ohm, scenario.bank().nominalV()) : inverter;
+  }
+
+  private double ohm(ConductorRun.Kind kind, double ratedA) {
+    for (Wire wire : scenario.electrical().conductors()) {
+      if (wire.run().kind() == kind) {
+        return ConductorJudge.workingOhm(wire.run(), ratedA);
+      }
+    }
+    return 0.0;
+  }
+}
