@@ -125,10 +125,9 @@ public record ElectricalPage(
   private static String wiresNote(List<Run> runs) {
     return runs.isEmpty()
         ? ""
-        : "Lost in the simulated hours, as an average year, each wire as warm as at its rated current"
-            + " (an upper figure). Array wires: what the plane's share of the rated power makes of the"
-            + " available energy, at the operating voltage of test conditions; the others at the"
-            + " bank's nominal voltage.";
+        : "Lost in the simulated hours, as an average year; the books above hold the same. Each wire is"
+            + " taken as warm as at its rated current, which overstates its loss a little. Several"
+            + " planes share the one sum of the books by their rated currents and resistances.";
   }
 
   private static Sizes sizes(Run run) {

@@ -8,7 +8,6 @@ import greyspell.array.ModuleSpec;
 import greyspell.array.SheetFinding;
 import greyspell.balance.Forcing;
 import greyspell.balance.LedgerColumn;
-import greyspell.balance.NamedHours;
 import greyspell.electrical.ConductorJudge;
 import greyspell.electrical.ConductorJudgement;
 import greyspell.electrical.ConductorRun;
@@ -18,6 +17,7 @@ import greyspell.electrical.RunLoad;
 import greyspell.electrical.StringJudge;
 import greyspell.electrical.StringRules;
 import greyspell.electrical.SurgeJudge;
+import greyspell.outcome.Figures.Named;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Wire;
 import java.util.ArrayList;
@@ -180,8 +180,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   private static List<Finding> plausibility(Scenario home) {
     var findings = new ArrayList<Finding>();
     for (String caution : home.cautions()) {
-      String plain =
-          caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
+      String plain = caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
       findings.add(Finding.caution("scenario", plain, "unusual but possible; is it meant?"));
     }
     return findings;
@@ -189,6 +188,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
 
   // ---- wires ------------------------------------------------------------------------------------
 
+  /** Losses of the year are those that {@link Wires} put into the books. */
   private static List<Run> runs(Scenario home, StringRules rules, @Nullable StudyResult result) {
     var runs = new ArrayList<Run>();
     for (Wire wire : home.electrical().conductors()) {
@@ -198,8 +198,9 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
           int count = home.controller().count();
           RunLoad load = RunLoad.ofController(home.controller(), rules, ratedW(home) / count);
           if (result != null) {
-            double[] oneWh = scaled(LedgerColumn.SOLAR_USED.of(result.ledger()), 1.0 / count);
-            load = load.withHours(oneWh, home.bank().nominalV(), years(result));
+            double lostWh = lostWh(result, "controller_wiring");
+            double passedWh = result.outcome().total().solarUsedWh() + lostWh;
+            load = simulated(load, wire.run(), lostWh / count, passedWh / count, result);
           }
           runs.add(new Run(ConductorJudge.judge(wire.run(), load), count));
         }
@@ -207,7 +208,8 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
           RunLoad load =
               RunLoad.ofInverter(home.inverter(), home.bank(), home.electrical().cutOffV());
           if (result != null) {
-            load = load.withHours(inverterWh(result), home.bank().nominalV(), years(result));
+            double lostWh = lostWh(result, "inverter_wiring");
+            load = simulated(load, wire.run(), lostWh, intoInverterWh(result) + lostWh, result);
           }
           runs.add(new Run(ConductorJudge.judge(wire.run(), load), 1));
         }
@@ -217,38 +219,90 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   }
 
   /**
-   * A plane's own wire. Of the simulated year the plane takes its share of what was available by
-   * rated power, at the operating voltage of test conditions: good to some per cent where planes
-   * look different ways.
+   * A plane's own wire. The books hold one sum for the cables of all planes; a plane is given its
+   * part by the square of its rated current and its wire's resistance, after what flat shares take.
    */
   private static void arrayRuns(
       Scenario home, Wire wire, @Nullable StudyResult result, List<Run> runs) {
     for (ArraySpec array : home.arrays()) {
-      if (!wire.arrayName().isEmpty() && !wire.arrayName().equals(array.name())) {
+      if (!isFor(wire, array)) {
         continue;
       }
       ModuleSpec module = array.module();
-      double voltageV = array.inSeries() * module.maxPowerV();
       RunLoad load =
           new RunLoad(
-              array.inParallel() * module.maxPowerA(),
+              ratedA(array),
               StringJudge.BRIGHT_SUN_FACTOR * array.inParallel() * module.shortCircuitA(),
-              voltageV,
+              array.inSeries() * module.maxPowerV(),
               0.0,
               0.0);
       if (result != null) {
-        double share = array.ratedPowerW() / ratedW(home);
-        load =
-            load.withHours(
-                scaled(result.ledger().forcing().solarAvailableWh(), share),
-                voltageV,
-                years(result));
+        double lostWh = heatOfCablesWh(home, result) * ratedHeatW(home, array) / ratedHeatW(home);
+        double passedWh =
+            result.outcome().total().solarAvailableWh() * array.ratedPowerW() / ratedW(home)
+                + lostWh;
+        load = simulated(load, wire.run(), lostWh, passedWh, result);
       }
       boolean isNamed = home.arrays().size() > 1 && !wire.run().name().contains(array.name());
       ConductorRun run =
           isNamed ? named(wire.run(), wire.run().name() + ", " + array.name()) : wire.run();
       runs.add(new Run(ConductorJudge.judge(run, load), 1));
     }
+  }
+
+  private static boolean isFor(Wire wire, ArraySpec array) {
+    return wire.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
+        && (wire.arrayName().isEmpty() || wire.arrayName().equals(array.name()));
+  }
+
+  private static double ratedA(ArraySpec array) {
+    return array.inParallel() * array.module().maxPowerA();
+  }
+
+  private static double ratedHeatW(Scenario home, ArraySpec array) {
+    double ohm = new Wires(home).arrayOhm(array);
+    return ratedA(array) * ratedA(array) * ohm;
+  }
+
+  private static double ratedHeatW(Scenario home) {
+    double sumW = 0.0;
+    for (ArraySpec array : home.arrays()) {
+      sumW += ratedHeatW(home, array);
+    }
+    return sumW;
+  }
+
+  /** Of all planes' cables, without what the flat shares take. */
+  private static double heatOfCablesWh(Scenario home, StudyResult result) {
+    double heatWh = lostWh(result, "array_wiring");
+    for (ArraySpec array : home.arrays()) {
+      double passedWh =
+          result.outcome().total().solarAvailableWh() * array.ratedPowerW() / ratedW(home);
+      heatWh -= passedWh * array.wiringFraction() / (1.0 - array.wiringFraction());
+    }
+    return Math.max(0.0, heatWh);
+  }
+
+  /** With the current squared that makes this loss of it. */
+  private static RunLoad simulated(
+      RunLoad load, ConductorRun run, double lostWh, double passedWh, StudyResult result) {
+    double years = result.ledger().forcing().calendar().years();
+    double ohm = ConductorJudge.workingOhm(run, load.ratedA());
+    return new RunLoad(
+        load.ratedA(),
+        load.circuitA(),
+        load.voltageV(),
+        Math.max(0.0, lostWh) / ohm / years,
+        passedWh / years);
+  }
+
+  private static double lostWh(StudyResult result, String name) {
+    for (Named loss : result.outcome().total().lossesWh()) {
+      if (loss.name().equals(name)) {
+        return loss.wh();
+      }
+    }
+    return 0.0;
   }
 
   private static ConductorRun named(ConductorRun run, String name) {
@@ -265,30 +319,21 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
         run.statedAmpacityA());
   }
 
-  /** Direct current into the inverter: what it serves, loses and draws by itself. */
-  private static double[] inverterWh(StudyResult result) {
+  /**
+   * Served at the sockets and lost in the inverter; its no-load draw is left out, as in the books.
+   */
+  private static double intoInverterWh(StudyResult result) {
     Forcing forcing = result.ledger().forcing();
     double[] servedWh = LedgerColumn.SERVED.of(result.ledger());
     double[] lossWh = LedgerColumn.INVERTER_LOSS.of(result.ledger());
-    double[] standingWh = LedgerColumn.STANDING.of(result.ledger());
     double[] overloadWh = LedgerColumn.UNMET_INVERTER.of(result.ledger());
-    double[] ownWh = new double[servedWh.length];
-    for (NamedHours part : forcing.standingParts()) {
-      if (part.name().equals("standing_inverter")) {
-        ownWh = part.wh();
-      }
-    }
-    var into = new double[servedWh.length];
-    for (int h = 0; h < into.length; h++) {
+    double sumWh = 0.0;
+    for (int h = 0; h < servedWh.length; h++) {
       double acWh = forcing.acAskedWh()[h] - overloadWh[h];
       double bothWh = acWh + forcing.dcAskedWh()[h];
-      double allStandingWh = forcing.standingWh()[h];
-      into[h] =
-          lossWh[h]
-              + (bothWh > 0.0 ? servedWh[h] * acWh / bothWh : 0.0)
-              + (allStandingWh > 0.0 ? standingWh[h] * ownWh[h] / allStandingWh : 0.0);
+      sumWh += lossWh[h] + (bothWh > 0.0 ? servedWh[h] * acWh / bothWh : 0.0);
     }
-    return into;
+    return sumWh;
   }
 
   private static double ratedW(Scenario home) {
@@ -297,17 +342,5 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
       sumW += array.ratedPowerW();
     }
     return sumW;
-  }
-
-  private static double years(StudyResult result) {
-    return result.ledger().forcing().calendar().years();
-  }
-
-  private static double[] scaled(double[] wh, double factor) {
-    var out = new double[wh.length];
-    for (int h = 0; h < wh.length; h++) {
-      out[h] = wh[h] * factor;
-    }
-    return out;
   }
 }
