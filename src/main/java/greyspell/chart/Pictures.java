@@ -5,6 +5,9 @@ import java.util.List;
 
 /** The pictures of a run, and the two forms in which they are kept. */
 public final class Pictures {
+  /** File names of all pictures, whether drawn this time or not. */
+  public static final List<String> NAMES = List.of("months", "fortnight", "grey-spells", "charge");
+
   private Pictures() {}
 
   /** In the order in which they are read. */

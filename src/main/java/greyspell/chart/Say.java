@@ -126,6 +126,9 @@ public final class Say {
 
   /** "self_discharge_wh" as "self discharge". */
   public static String name(String key) {
+    if (key.equals("temperature_and_low_light_delta")) {
+      return "heat and weak light, net of what cold gives";
+    }
     String plain = key.endsWith("_wh") ? key.substring(0, key.length() - 3) : key;
     return plain.replace('_', ' ').toLowerCase(Locale.ROOT);
   }

@@ -42,7 +42,8 @@ final class NewCommand implements Callable<Integer> {
     Console console = noQuestions ? null : Terminal.console();
     StarterScenario.write(file, console == null ? Answers.NONE : ask(console));
     screen.println("Wrote " + file + ". Run it as it is:");
-    screen.println("  greyspell run " + file);
+    screen.println(
+        "  greyspell run " + (file.toString().contains(" ") ? "\"" + file + "\"" : file));
     return 0;
   }
 

@@ -1,5 +1,7 @@
 package greyspell.cli;
 
+import greyspell.quantity.BadInput;
+import greyspell.quantity.Place;
 import greyspell.report.ReportFiles;
 import greyspell.report.Summary;
 import greyspell.scenario.Scenario;
@@ -48,7 +50,7 @@ final class RunCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print results.json instead of the summary.")
   private boolean json;
 
-  @Option(names = "--quiet", description = "Print nothing.")
+  @Option(names = "--quiet", description = "Print no summary.")
   private boolean quiet;
 
   @Option(
@@ -62,6 +64,7 @@ final class RunCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter screen = spec.commandLine().getOut();
+    checkWarning();
     Path folder = out != null ? out : Path.of("out", fileStem(scenario));
     StudyResult result;
     List<Path> files;
@@ -71,6 +74,12 @@ final class RunCommand implements Callable<Integer> {
       result = Study.run(home, (what, done) -> progress.step(what, 0.1 + 0.5 * done));
       files = ReportFiles.write(result, folder, !noPictures, what -> progress.step(what, 0.7));
     }
+    if (!noPictures && files.stream().noneMatch(f -> f.toString().endsWith(".png"))) {
+      spec.commandLine()
+          .getErr()
+          .println(
+              "No PNG pictures: Java finds no font on this machine. The SVG pictures and the page are whole.");
+    }
     if (json) {
       screen.print(Files.readString(folder.resolve(ReportFiles.RESULTS)));
       screen.flush();
@@ -79,6 +88,16 @@ final class RunCommand implements Callable<Integer> {
       screen.flush();
     }
     return isWarningDue(result) ? Main.FOUND : 0;
+  }
+
+  private void checkWarning() {
+    if (warnAboveHours != null && warnAboveHours < 0) {
+      throw BadInput.of(
+          Place.of("--warn-above"),
+          "found " + warnAboveHours,
+          "must be 0 or more hours",
+          "Write 0 to be warned of any unmet hour.");
+    }
   }
 
   private boolean isWarningDue(StudyResult result) {

@@ -40,8 +40,8 @@ final class WeatherCommand implements Runnable {
   @Command(
       name = "inspect",
       description = {
-        "Prints monthly means, peak-sun hours, missing hours, the longest dull spells and whatever looks wrong:",
-        "light at night, light brighter than the sun allows, times that do not fit the sun, jumps in temperature."
+        "Tells what a weather file holds and what looks wrong in it.",
+        "Monthly means, peak-sun hours, missing hours, the longest dull spells; light at night, light brighter than the sun allows, times that do not fit the sun, jumps in temperature."
       },
       footer = {
         "",

@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * Finds the runs of days in which the panels bring less than the house asks. Both are taken on the
- * bus, before any storage.
+ * bus, before any storage. One year alone is taken round and round, so a spell that runs over its
+ * end goes on at its beginning.
  */
 final class GreySpells {
   private GreySpells() {}
@@ -35,7 +36,27 @@ final class GreySpells {
         unmetWh = 0.0;
       }
     }
+    if (ledger.forcing().calendar().years() == 1) {
+      joinEnds(spells, days);
+    }
     spells.sort(Comparator.comparingDouble(GreySpell::shortWh).reversed());
     return List.copyOf(spells);
+  }
+
+  private static void joinEnds(List<GreySpell> spells, int days) {
+    if (spells.size() < 2) {
+      return;
+    }
+    GreySpell first = spells.get(0), last = spells.get(spells.size() - 1);
+    if (first.fromDay() == 0 && last.fromDay() + last.days() == days) {
+      spells.set(
+          spells.size() - 1,
+          new GreySpell(
+              last.fromDay(),
+              last.days() + first.days(),
+              last.shortWh() + first.shortWh(),
+              last.unmetWh() + first.unmetWh()));
+      spells.remove(0);
+    }
   }
 }

@@ -9,8 +9,7 @@ import java.util.List;
  * @param winters the winters with their books, half winters at the ends included and marked
  * @param months all months in order
  * @param shortfalls in order of time
- * @param greySpells ranked, the shortest of energy first in the list is the worst: most kWh short
- *     first
+ * @param greySpells most kWh short first
  */
 public record Outcome(
     Figures total,

@@ -11,6 +11,8 @@ import java.util.List;
 
 /** Reads everything that is told of a run off its ledger. */
 public final class OutcomeReader {
+  private static final double SAME_CHARGE_WH = 0.01;
+
   private OutcomeReader() {}
 
   /**
@@ -63,6 +65,30 @@ public final class OutcomeReader {
         unmetWh = 0.0;
       }
     }
+    if (isRing(ledger)) {
+      joinEnds(found, ledger.hours());
+    }
     return List.copyOf(found);
+  }
+
+  /** One year that starts as it ends: what runs over its end goes on at its beginning. */
+  private static boolean isRing(Ledger ledger) {
+    double endWh = ledger.chargeWh()[ledger.hours() - 1];
+    return ledger.forcing().calendar().years() == 1
+        && Math.abs(ledger.startChargeWh() - endWh) <= SAME_CHARGE_WH;
+  }
+
+  private static void joinEnds(List<Shortfall> found, int hours) {
+    if (found.size() < 2) {
+      return;
+    }
+    Shortfall first = found.get(0), last = found.get(found.size() - 1);
+    if (first.fromHour() == 0 && last.fromHour() + last.hours() == hours) {
+      found.set(
+          found.size() - 1,
+          new Shortfall(
+              last.fromHour(), last.hours() + first.hours(), last.unmetWh() + first.unmetWh()));
+      found.remove(0);
+    }
   }
 }

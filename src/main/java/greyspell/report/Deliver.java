@@ -24,6 +24,7 @@ final class Deliver implements AutoCloseable {
   private final Path dir;
   private final List<Path> parts = new ArrayList<>();
   private final List<Path> files = new ArrayList<>();
+  private final List<Path> superseded = new ArrayList<>();
   private final List<Path> madeDirs = new ArrayList<>();
   private boolean isDone;
 
@@ -69,6 +70,14 @@ final class Deliver implements AutoCloseable {
     }
   }
 
+  /**
+   * A file that an earlier run may have left and that would contradict this one: taken away at the
+   * end unless it is written anew.
+   */
+  synchronized void supersede(String name) {
+    superseded.add(dir.resolve(name));
+  }
+
   /** Gives every file its name. */
   synchronized List<Path> done() {
     try {
@@ -79,6 +88,11 @@ final class Deliver implements AutoCloseable {
       }
       for (int k = 0; k < parts.size(); k++) {
         Files.move(parts.get(k), files.get(k), StandardCopyOption.REPLACE_EXISTING);
+      }
+      for (Path old : superseded) {
+        if (!files.contains(old)) {
+          Files.deleteIfExists(old);
+        }
       }
     } catch (IOException e) {
       throw unwritable(e);

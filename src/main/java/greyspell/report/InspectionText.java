@@ -83,7 +83,8 @@ public final class InspectionText {
     if (!inspection.repeatedDays().isEmpty()) {
       findings.add(
           inspection.repeatedDays().size()
-              + " days repeat the temperatures of the day before to the last digit, the first on "
+              + (inspection.repeatedDays().size() == 1 ? " day repeats" : " days repeat")
+              + " the temperatures of the day before to the last digit, the first on "
               + Show.date(weather.calendar().date(inspection.repeatedDays().get(0)))
               + ": filled data.");
     }
@@ -167,9 +168,9 @@ public final class InspectionText {
       return;
     }
     out.append("\nLongest runs of days under ");
-    out.append(Show.number(WeatherInspection.DULL_WHM2 / 1000.0, 0)).append(" kWh/m²: ");
+    out.append(Show.number(WeatherInspection.DULL_WHM2 / 1000.0, 0)).append(" kWh/m²:");
     if (spells.isEmpty()) {
-      out.append("none\n");
+      out.append(" none\n");
       return;
     }
     out.append('\n');
@@ -177,7 +178,7 @@ public final class InspectionText {
     for (DullSpell spell : spells.subList(0, Math.min(MOST_SPELLS, spells.size()))) {
       String days = String.valueOf(spell.days());
       out.append("  ").append(" ".repeat(Math.max(0, 4 - days.length()))).append(days);
-      out.append(spell.days() == 1 ? " day from  " : " days from ");
+      out.append(spell.days() == 1 ? " day from " : " days from ");
       out.append(
           calendar.isTypical()
               ? Show.day(calendar.date(spell.firstHour()))

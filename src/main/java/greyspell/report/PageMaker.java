@@ -440,7 +440,7 @@ final class PageMaker {
     out.add(
         new Pair(
             "Weather",
-            source.file()
+            s.weather().file()
                 + " ("
                 + source.format()
                 + (source.place().isEmpty() ? "" : ", " + source.place())

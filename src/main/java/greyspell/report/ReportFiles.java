@@ -55,6 +55,10 @@ public final class ReportFiles {
   }
 
   private void run(boolean pictures) {
+    for (String name : Pictures.NAMES) {
+      deliver.supersede(PICTURES + "/" + name + ".svg");
+      deliver.supersede(PICTURES + "/" + name + ".png");
+    }
     var pages =
         new FutureTask<@Nullable Void>(
             () -> {

@@ -74,7 +74,7 @@ final class ResultsJson {
 
   private void weather() throws IOException {
     json.writeObjectFieldStart("weather");
-    json.writeStringField("source", result.weather().source().file());
+    json.writeStringField("source", result.scenario().weather().file());
     json.writeStringField("source_format", result.weather().source().format());
     json.writeStringField("place", result.weather().source().place());
     json.writeStringField("years", Facts.years(calendar));

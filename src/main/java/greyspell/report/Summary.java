@@ -49,6 +49,12 @@ public final class Summary {
                   + " short"
                   + (s.unmetWh() > 0.0 ? ", " + Say.kwh(s.unmetWh()) + " not served" : "")));
     }
+    List<String> cautions = result.cautions();
+    if (!cautions.isEmpty()) {
+      String label =
+          cautions.size() == 1 ? "Caution" : "Cautions, " + cautions.size() + " on the page";
+      out.add(cut("  " + pad(label, LABEL) + cautions.get(0)));
+    }
     if (!written.isEmpty()) {
       Path parent = written.get(0).getParent();
       boolean hasPage = written.stream().anyMatch(p -> p.endsWith(ReportFiles.PAGE));

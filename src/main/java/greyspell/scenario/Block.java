@@ -573,6 +573,9 @@ final class Block {
 
   boolean flag(Key key) {
     Held held = find(key);
+    if (held == null) {
+      takeDefault(key);
+    }
     String text = held == null ? key.usual : scalar(key, held.node(), held.file());
     if (text == null) {
       return false;
@@ -599,6 +602,10 @@ final class Block {
       return null;
     }
     return new Block(shapeOf(key), held.node(), held.file(), path(key), border, null);
+  }
+
+  boolean isList(Key key) {
+    return node(key) instanceof SequenceNode;
   }
 
   /** The items of a list; empty after a fault or if it is left out. */

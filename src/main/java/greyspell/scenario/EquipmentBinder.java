@@ -2,6 +2,7 @@ package greyspell.scenario;
 
 import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
+import greyspell.array.EfficiencyPoint;
 import greyspell.array.ModuleSpec;
 import greyspell.power.GeneratorSpec;
 import greyspell.power.InverterSpec;
@@ -194,19 +195,7 @@ final class EquipmentBinder {
 
   // ---- controller -------------------------------------------------------------------------------
 
-  /** A kind that cannot be reckoned yet is a fault. */
   ControllerSpec controller(Block block) {
-    if (block.word(Vocabulary.TRACKING, Vocabulary.Tracking.values()) == Vocabulary.Tracking.PWM) {
-      border.fault(
-          block.place(Vocabulary.TRACKING),
-          Border.found(Vocabulary.TRACKING.name, "pwm"),
-          "must be mppt: the loss of a pwm controller is not reckoned yet",
-          "Choose a controller with tracking: mppt.");
-    }
-    return controllerSheet(block);
-  }
-
-  ControllerSpec controllerSheet(Block block) {
     boolean isSilent =
         !block.has(Vocabulary.MAX_OUTPUT_POWER) && !block.has(Vocabulary.MAX_OUTPUT_CURRENT);
     if (isSilent
@@ -218,24 +207,61 @@ final class EquipmentBinder {
           "must hold one of them, or both",
           "Write for instance \"max_output_current: 60 A\".");
     }
+    List<EfficiencyPoint> points = controllerEfficiency(block);
+    boolean isOneFigure = points.size() == 1 && !block.isList(Vocabulary.CONTROLLER_EFFICIENCY);
     try {
       return new ControllerSpec(
           block.text(Vocabulary.CONTROLLER_NAME),
           block.whole(Vocabulary.COUNT),
           block.optional(Vocabulary.MAX_OUTPUT_POWER),
           block.optional(Vocabulary.MAX_OUTPUT_CURRENT),
-          block.measure(Vocabulary.CONTROLLER_EFFICIENCY),
+          points.isEmpty() ? Double.NaN : points.get(points.size() - 1).efficiency(),
           block.optional(Vocabulary.LOWEST_TRACKING_VOLTAGE),
           block.optional(Vocabulary.HIGHEST_TRACKING_VOLTAGE),
           block.optional(Vocabulary.START_VOLTAGE),
           block.optional(Vocabulary.ABSOLUTE_MAXIMUM_VOLTAGE),
           block.optional(Vocabulary.MAX_SHORT_CIRCUIT_CURRENT),
           block.measure(Vocabulary.CONTROLLER_STANDBY),
-          ControllerKind.MPPT,
-          List.of());
+          block.word(Vocabulary.TRACKING, ControllerKind.values()),
+          isOneFigure ? List.of() : points);
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_CONTROLLER);
     }
+  }
+
+  /** One point for a single figure, which holds at every load; empty after a fault. */
+  private List<EfficiencyPoint> controllerEfficiency(Block block) {
+    Key key = Vocabulary.CONTROLLER_EFFICIENCY;
+    List<Block.PointXY> written = block.curve(key);
+    if (written == null) {
+      border.assume(block.path(key), key.usual, key.why);
+      return List.of(new EfficiencyPoint(1.0, parse(key.usual, Dimension.SHARE)));
+    }
+    var points = new ArrayList<EfficiencyPoint>();
+    double inputShare = 0.0;
+    for (Block.PointXY p : written) {
+      if (Double.isNaN(p.x) || Double.isNaN(p.y)) {
+        continue; // told already
+      }
+      if (!(p.x > 0.0 && p.x <= 1.0)) {
+        border.fault(
+            block.place(key),
+            key.name + ": found a point at " + Unit.PERCENT.text(p.x),
+            "must be above 0 and up to 100 % of its greatest output",
+            "Leave this point out.");
+        continue;
+      }
+      if (p.x / p.y <= inputShare) {
+        border.fault(
+            block.place(key),
+            key.name + ": found more output for less input at " + Unit.PERCENT.text(p.x),
+            "must not rise so steeply between two points",
+            "Are two of the efficiencies swapped?");
+      }
+      inputShare = p.x / p.y;
+      points.add(new EfficiencyPoint(p.x, p.y));
+    }
+    return points;
   }
 
   /** What is taken where neither the file nor the inverter names one. */

@@ -21,6 +21,7 @@ final class Plausibility {
   private static final double TEST_CELL_C = 25.0;
   private static final double EVENING_H = 17.0;
   private static final double MORNING_H = 7.0;
+  private static final double MOST_CHARGING = 1.35;
   private static final int DAYS_PER_WEEK = 7;
 
   private final Border border;
@@ -196,6 +197,30 @@ final class Plausibility {
               + " to "
               + (highestV == null ? "any" : Show.voltage(highestV))
               + ": they do not fit.");
+    }
+  }
+
+  /** Voltages that do not belong to this bank. */
+  void judgeElectrical(BankSpec bank, Scenario.Electrical electrical) {
+    double nominalV = bank.nominalV();
+    Double chargingV = electrical.chargingV();
+    if (chargingV != null && (chargingV <= nominalV || chargingV > MOST_CHARGING * nominalV)) {
+      border.caution(
+          "charging_voltage "
+              + Show.voltage(chargingV)
+              + " for a bank of "
+              + Show.voltage(nominalV)
+              + ": lithium is usually charged to 1.13 times, lead-acid to 1.2 times its nominal"
+              + " voltage.");
+    }
+    Double cutOffV = electrical.cutOffV();
+    if (cutOffV != null && cutOffV >= nominalV) {
+      border.caution(
+          "cut_off_voltage "
+              + Show.voltage(cutOffV)
+              + " is not below the bank's "
+              + Show.voltage(nominalV)
+              + ": the inverter would switch off early.");
     }
   }
 

@@ -11,6 +11,7 @@ import greyspell.quantity.BadInput;
 import greyspell.quantity.Dimension;
 import greyspell.quantity.Place;
 import greyspell.quantity.Quantity;
+import greyspell.quantity.Show;
 import greyspell.sky.Site;
 import greyspell.sky.SkyChoices;
 import greyspell.storage.BankSpec;
@@ -111,7 +112,10 @@ public final class ScenarioReader {
     Site site = siteBlock == null ? null : SiteBinder.site(name, siteBlock);
     Scenario.WeatherChoice weather = weather(home);
     SkyChoices sky = sky(home);
-    List<ArraySpec> arrays = arrays(home);
+    List<Block> arrayBlocks = arrayBlocks(home);
+    var electricalBinder = new ElectricalBinder(border, file, names(arrayBlocks));
+    List<Scenario.Wire> wires = electricalBinder.conductors(home);
+    List<ArraySpec> arrays = arrays(arrayBlocks, wires);
     Block inverterBlock = equipment.find(home, Vocabulary.HOME_INVERTER);
     InverterSpec inverter = inverterBlock == null ? null : equipment.inverter(inverterBlock);
     ControllerSpec controller = controller(home, inverterBlock);
@@ -122,6 +126,11 @@ public final class ScenarioReader {
             ? null
             : new LoadBinder(equipment, paths, site == null || site.isNorthern()).plan(loads);
     Double start = start(home);
+    Block electricalBlock = home.block(Vocabulary.HOME_ELECTRICAL);
+    if (electricalBlock == null) {
+      electricalBlock = nothing(home, Vocabulary.ELECTRICAL, Vocabulary.HOME_ELECTRICAL);
+    }
+    Scenario.Electrical electrical = electricalBinder.electrical(electricalBlock, bank, wires);
     Scenario.Costs costs = costs(home);
     int seed = home.whole(Vocabulary.SEED);
     if (site == null || inverter == null || bank == null || load == null || !border.isClean()) {
@@ -129,6 +138,7 @@ public final class ScenarioReader {
       throw new IllegalStateException("a part is missing, yet no fault was noted: " + file);
     }
     new Plausibility(border).judge(site, arrays, controller, bank, inverter, load);
+    new Plausibility(border).judgeElectrical(bank, electrical);
     if (inverterBlock != null) {
       new Plausibility(border)
           .judgeInput(
@@ -150,7 +160,7 @@ public final class ScenarioReader {
         load,
         start,
         costs,
-        Scenario.Electrical.NONE,
+        electrical,
         seed,
         List.copyOf(border.assumptions()),
         List.copyOf(border.cautions()));
@@ -179,17 +189,55 @@ public final class ScenarioReader {
     return Block.empty(shape, file, home.path(key), border);
   }
 
-  private List<ArraySpec> arrays(Block home) {
-    var arrays = new ArrayList<ArraySpec>();
+  private List<Block> arrayBlocks(Block home) {
+    var blocks = new ArrayList<Block>();
     List<Node> items = home.list(Vocabulary.ARRAYS);
     for (int i = 0; i < items.size(); i++) {
       String path = "arrays[".concat(Integer.toString(i)).concat("]");
-      arrays.add(array(new Block(Vocabulary.ARRAY, items.get(i), file, path, border, null)));
+      blocks.add(new Block(Vocabulary.ARRAY, items.get(i), file, path, border, null));
+    }
+    return blocks;
+  }
+
+  private static List<String> names(List<Block> arrayBlocks) {
+    var names = new ArrayList<String>();
+    for (Block block : arrayBlocks) {
+      names.add(block.text(Vocabulary.ARRAY_NAME));
+    }
+    return names;
+  }
+
+  private List<ArraySpec> arrays(List<Block> blocks, List<Scenario.Wire> wires) {
+    var arrays = new ArrayList<ArraySpec>();
+    for (Block block : blocks) {
+      String name = block.text(Vocabulary.ARRAY_NAME);
+      arrays.add(array(block, ElectricalBinder.serves(wires, name)));
     }
     return arrays;
   }
 
-  private ArraySpec array(Block block) {
+  /** Nothing where the cable itself is stated, so that it is not counted twice. */
+  private double wiringFraction(Block block, boolean hasWire) {
+    Key key = Vocabulary.WIRING_LOSS;
+    if (!hasWire) {
+      return block.measure(key);
+    }
+    if (!block.has(key)) {
+      border.assume(block.path(key), "0 %", "the cable of this plane is stated under conductors");
+      return 0.0;
+    }
+    double fraction = block.measure(key);
+    if (fraction > 0.0) {
+      border.caution(
+          block.text(Vocabulary.ARRAY_NAME)
+              + ": a wiring_loss of "
+              + Show.percent(fraction)
+              + " stands beside a cable under conductors: both are counted.");
+    }
+    return fraction;
+  }
+
+  private ArraySpec array(Block block, boolean hasWire) {
     Block moduleBlock = equipment.find(block, Vocabulary.ARRAY_MODULE);
     ModuleSpec module =
         moduleBlock == null ? EquipmentBinder.NO_MODULE : equipment.module(moduleBlock);
@@ -204,7 +252,7 @@ public final class ScenarioReader {
           block.monthly(Vocabulary.SOILING),
           block.monthly(Vocabulary.SHADE),
           block.measure(Vocabulary.MISMATCH),
-          block.measure(Vocabulary.WIRING_LOSS),
+          wiringFraction(block, hasWire),
           block.measure(Vocabulary.AGEING),
           new ModuleChoices(
               block.word(Vocabulary.CELL_HEAT, ModuleChoices.CellHeat.values()),

@@ -18,6 +18,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** The place of the house, its horizon, and the models of the sky. */
 final class SiteBinder {
+  private static final double WIDE_GAP_DEG = 90.0;
   private static final List<Dimension> ANGLE_OR_BARE = List.of(Dimension.ANGLE, Dimension.NUMBER);
   private static final double DEG_PER_H = 15.0;
 
@@ -175,11 +176,29 @@ final class SiteBinder {
     points.removeIf(p -> p == NO_POINT);
     sort(points);
     refuseTwice(block, key, points);
+    if (!points.isEmpty() && widestGapDeg(points) > WIDE_GAP_DEG) {
+      block
+          .border()
+          .assume(
+              block.path(key),
+              "straight lines around the compass between the points stated, also behind the house",
+              "no height is stated over more than a quarter of the compass");
+    }
     try {
       return new Horizon(points);
     } catch (IllegalArgumentException refused) {
       return block.border().refused(block.place(key), refused, Horizon.OPEN);
     }
+  }
+
+  /** The points are in compass order. */
+  private static double widestGapDeg(List<Horizon.Point> points) {
+    double widestDeg =
+        points.get(0).azimuthDeg() + 360.0 - points.get(points.size() - 1).azimuthDeg();
+    for (int i = 1; i < points.size(); i++) {
+      widestDeg = Math.max(widestDeg, points.get(i).azimuthDeg() - points.get(i - 1).azimuthDeg());
+    }
+    return widestDeg;
   }
 
   /** By azimuth; a handful of points, and no lambda while the program starts. */

@@ -24,6 +24,7 @@ public final class StarterScenario {
   private static final double PACK_WH = 5120.0;
   private static final int MOST_IN_SERIES = 10;
   private static final int LEAST_IN_SERIES = 4;
+  private static final int STRINGS_ON_ONE = 4;
   private static final int FEWEST_PANELS = 3;
   private static final int SMALL_FIELD = 24;
   private static final double DEG_PER_H = 15.0;
@@ -203,6 +204,7 @@ public final class StarterScenario {
                 ? ""
                 : "                # strings must be equal: left over of your panels: " + leftOver)
         .replace("@in_parallel@", Integer.toString(inParallel))
+        .replace("@controller@", controller(inSeries, inParallel))
         .replace(
             "@inverter@",
             panels <= SMALL_FIELD
@@ -228,6 +230,15 @@ public final class StarterScenario {
       }
     }
     return least;
+  }
+
+  /** One that starts with strings so short, and as many as its input asks for. */
+  private static String controller(int inSeries, int strings) {
+    int count = (strings + STRINGS_ON_ONE - 1) / STRINGS_ON_ONE;
+    String name = inSeries < LEAST_IN_SERIES ? "Sable Ridge SR-250-100" : "Sable Ridge SR-450-200";
+    return count == 1
+        ? name.concat("   # from shared/controllers.yaml")
+        : "{from: ".concat(name).concat(", count: ").concat(Integer.toString(count)).concat("}");
   }
 
   private static String appliances(@Nullable Double dailyWh) {

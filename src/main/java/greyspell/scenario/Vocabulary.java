@@ -1,6 +1,10 @@
 package greyspell.scenario;
 
+import greyspell.array.ControllerKind;
 import greyspell.array.ModuleChoices;
+import greyspell.electrical.ConductorRun;
+import greyspell.electrical.WireResistance;
+import greyspell.electrical.WireSize;
 import greyspell.load.Evidence;
 import greyspell.load.Priority;
 import greyspell.power.GeneratorSpec;
@@ -22,12 +26,6 @@ final class Vocabulary {
     INDOORS,
     OUTDOORS,
     HEATED
-  }
-
-  /** How a controller finds the voltage of the panels. */
-  enum Tracking {
-    MPPT,
-    PWM
   }
 
   /** Which current a load takes. */
@@ -204,7 +202,10 @@ final class Vocabulary {
           .usual("1 %", PRACTICE)
           .into("mismatchFraction");
   static final Key WIRING_LOSS =
-      Key.measure("wiring_loss", "Lost in the cables to the controller.", Dimension.SHARE)
+      Key.measure(
+              "wiring_loss",
+              "Lost in the cables to the controller; 0 % is taken where conductors hold them.",
+              Dimension.SHARE)
           .within(0, 0.5)
           .usual("2 %", PRACTICE)
           .into("wiringFraction");
@@ -266,8 +267,12 @@ final class Vocabulary {
           .usual("1", "")
           .into("count");
   static final Key TRACKING =
-      Key.word("tracking", "How it sets the panels' voltage.", Tracking.values())
-          .usual("mppt", "follows the maximum power point");
+      Key.word(
+              "tracking",
+              "Whether it follows the maximum power point or joins the panels to the bank in pulses.",
+              ControllerKind.values())
+          .usual("mppt", "follows the maximum power point")
+          .into("kind");
   static final Key MAX_OUTPUT_POWER =
       Key.measure("max_output_power", "Most charging power of one.", Dimension.POWER)
           .within(1, 200_000)
@@ -277,10 +282,15 @@ final class Vocabulary {
           .within(0.1, 2000)
           .into("maxOutputA");
   static final Key CONTROLLER_EFFICIENCY =
-      Key.measure("efficiency", "From the panels to the bus.", Dimension.SHARE)
+      Key.curve(
+              "efficiency",
+              "From the panels to the bus; points [share of its greatest output, efficiency] or one"
+                  + " value.",
+              Dimension.SHARE,
+              Dimension.SHARE)
           .within(0.5, 1)
           .usual("97 %", "typical of trackers; " + PRACTICE)
-          .into("efficiency");
+          .into("efficiency.efficiencyPoints");
   static final Key LOWEST_TRACKING_VOLTAGE =
       Key.measure("lowest_tracking_voltage", "Lower end of its window.", Dimension.VOLTAGE)
           .within(1, 2000)
@@ -711,7 +721,7 @@ final class Vocabulary {
               "horizon",
               Key.Kind.HORIZON,
               "How high land, trees and roofs stand: {SE: 8 deg, S: 4 deg, SW: 12 deg} or pairs"
-                  + " [azimuth, height].")
+                  + " [azimuth, height]; straight lines between the points, all around.")
           .within(0, 85)
           .usual("open", "nothing in the way stated")
           .into("horizon");
@@ -793,6 +803,115 @@ final class Vocabulary {
           TURBIDITY,
           SNOW_ALBEDO);
 
+  // ---- electrical, conductors -------------------------------------------------------------------
+
+  static final Key DWELLING =
+      Key.of("dwelling", Key.Kind.FLAG, "A one- or two-family dwelling.")
+          .usual("yes", "one- or two-family dwelling: the voltage limit of the code holds")
+          .into("isDwelling");
+  static final Key CHARGING_VOLTAGE =
+      Key.measure(
+              "charging_voltage",
+              "Highest voltage at which the bank is charged.",
+              Dimension.VOLTAGE)
+          .within(1, 1500)
+          .usual("by chemistry", PRACTICE)
+          .into("chargingV");
+  static final Key BANK_RESISTANCE =
+      Key.measure("bank_resistance", "Internal resistance of the whole bank.", Dimension.RESISTANCE)
+          .within(0, 10)
+          .into("bankOhm");
+  static final Key CUT_OFF_VOLTAGE =
+      Key.measure("cut_off_voltage", "Below it the inverter switches off.", Dimension.VOLTAGE)
+          .within(1, 1500)
+          .into("cutOffV");
+  static final Shape ELECTRICAL =
+      Shape.of(
+          "electrical",
+          "What only the electrical checks ask for. They are no design and no approval: local code"
+              + " and licensed practice govern.",
+          DWELLING,
+          CHARGING_VOLTAGE,
+          BANK_RESISTANCE,
+          CUT_OFF_VOLTAGE);
+
+  static final Key RUN =
+      Key.word("run", "Which part of the way.", ConductorRun.Kind.values())
+          .required()
+          .into("run.kind");
+  static final Key WIRE_ARRAY =
+      Key.of(
+              "array",
+              Key.Kind.TEXT,
+              "Name of the array that an array_to_controller run serves; left out, every array has"
+                  + " such a run of its own.")
+          .into("arrayName");
+  static final Key WIRE_NAME = name("the run's words, and the array's name");
+  static final Key WIRE_LENGTH =
+      Key.measure("length", "One way; there and back is reckoned.", Dimension.LENGTH)
+          .within(0.05, 2000)
+          .required()
+          .into("lengthM");
+  static final Key WIRE_SIZE =
+      Key.of(
+              "size",
+              Key.Kind.TEXT,
+              "As printed along the cable: \"10 AWG\", \"2/0 AWG\" or \"16 mm2\".")
+          .required()
+          .into("size");
+  static final Key STRANDS =
+      Key.word(
+              "strands",
+              "Stiff cable with few wires, or flexible cable with fine ones; tells in mm2 only.",
+              WireSize.Strands.values())
+          .usual("fine", "flexible cable; of the two it has the higher resistance")
+          .into("strands");
+  static final Key METAL =
+      Key.word("metal", "What it is drawn from.", WireResistance.Metal.values())
+          .usual("copper", "the usual metal of such cables")
+          .into("metal");
+  static final Key WIRES_IN_PARALLEL =
+      Key.whole("in_parallel", "Wires side by side in each direction.")
+          .within(1, 20)
+          .usual("1", "")
+          .into("inParallel");
+  static final Key AMBIENT =
+      Key.measure("ambient", "Hottest air around it.", Dimension.TEMPERATURE)
+          .within(-60, 85)
+          .usual("30 °C", "the air of the ampacity table; a roof is hotter")
+          .into("ambientC");
+  static final Key INSULATION =
+      Key.measure(
+              "insulation",
+              "Temperature that its insulation is made for: 75 °C or 90 °C.",
+              Dimension.TEMPERATURE)
+          .within(75, 90)
+          .usual("75 °C", "the lower column of the ampacity table")
+          .into("insulation");
+  static final Key ALLOWED_CURRENT =
+      Key.measure(
+              "allowed_current",
+              "By the cable's own table as it is laid, corrected for air and laying, all wires"
+                  + " together; where it is stated the program's table is not asked.",
+              Dimension.CURRENT)
+          .within(0.1, 5000)
+          .into("statedAmpacityA");
+  static final Shape CONDUCTOR =
+      Shape.of(
+          "conductor",
+          "A pair of wires, as it is laid. Sizes are judged, never recommended.",
+          RUN,
+          WIRE_ARRAY,
+          WIRE_NAME,
+          WIRE_LENGTH,
+          WIRE_SIZE,
+          STRANDS,
+          METAL,
+          WIRES_IN_PARALLEL,
+          AMBIENT,
+          INSULATION,
+          ALLOWED_CURRENT);
+
   // ---- costs and the whole file -----------------------------------------------------------------
 
   static final Key CURRENCY =
@@ -862,6 +981,11 @@ final class Vocabulary {
           .usual("steady", "the years before were like these")
           .into("startChargeFraction");
   static final Key HOME_COSTS = Key.block("costs", "Prices.", COSTS).into("costs");
+  static final Key HOME_ELECTRICAL =
+      Key.block("electrical", "For the electrical checks.", ELECTRICAL).into("electrical");
+  static final Key CONDUCTORS =
+      Key.list("conductors", "The wires from the panels to the inverter, any number.", CONDUCTOR)
+          .into("electrical.conductors");
   static final Key SEED =
       Key.whole("seed", "Where whatever is drawn at random begins.")
           .within(0, 1_000_000_000)
@@ -883,6 +1007,8 @@ final class Vocabulary {
           HOME_LOADS,
           RESERVE,
           START,
+          HOME_ELECTRICAL,
+          CONDUCTORS,
           HOME_COSTS,
           SEED);
 
@@ -903,6 +1029,8 @@ final class Vocabulary {
         LOADS,
         APPLIANCE,
         LOG,
+        ELECTRICAL,
+        CONDUCTOR,
         COSTS,
         GENERATOR);
   }

@@ -40,6 +40,7 @@ public final class Radiation {
   private final double[] diffuseHorizontalWm2;
   private final double[] airMass;
   private int resplitHours;
+  private double nightLightShare;
 
   public static Radiation of(WeatherSeries weather, SunPath sun, Site site, SkyChoices choices) {
     if (weather.hours() != sun.hours()) {
@@ -109,10 +110,14 @@ public final class Radiation {
     double[] aboveAir = sun.extraterrestrialNormalWm2();
     var clearest = new IneichenPerezClearSky(site.elevationM());
     double pressure = AirMass.pressurePa(site.elevationM()) / AirMass.SEA_LEVEL_PA;
+    double light = 0.0;
+    double nightLight = 0.0;
     for (int h = 0; h < sunlit.length; h++) {
       double global = globalHorizontalWm2[h];
+      light += global;
       if (sunlit[h] == 0.0) {
         diffuseHorizontalWm2[h] = global;
+        nightLight += global;
         continue;
       }
       double cosZ = cosZenith[h];
@@ -156,6 +161,7 @@ public final class Radiation {
       directNormalWm2[h] = beam;
       diffuseHorizontalWm2[h] = sky;
     }
+    nightLightShare = light > 0.0 ? nightLight / light : 0.0;
   }
 
   public double[] globalHorizontalWm2() {
@@ -174,6 +180,14 @@ public final class Radiation {
   /** Hours whose measured beam and sky light did not fit the global light and were not used. */
   public int resplitHours() {
     return resplitHours;
+  }
+
+  /**
+   * Share of all global light that comes while the sun is down. Twilight alone stays below a
+   * thousandth; more says that the weather's clock or place is not the site's.
+   */
+  public double nightLightShare() {
+    return nightLightShare;
   }
 
   /** Relative optical air mass, 0 while the sun is down. */

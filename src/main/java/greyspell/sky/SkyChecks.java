@@ -18,8 +18,8 @@ import java.util.OptionalDouble;
  * <p>The clearest days are up to 40 days on which GHI follows I0 best after any one shift of -12 to
  * +12 h, so that a wrong clock does not hide them; a day more or less cannot be told apart. Each
  * shift is a quarter of an hour; the best is refined by a parabola. Afternoon cloud moves it by
- * some minutes, a mountain horizon by up to a third of an hour: above {@value #CLOCK_WARNING_H} h a
- * warning is due. Our own method, no source.
+ * some minutes, a mountain horizon by up to a third of an hour: beyond that a warning is due. Our
+ * own method, no source.
  *
  * @param nightHours hours of night light
  * @param tooBrightHours hours brighter than the sun allows

@@ -19,7 +19,7 @@ import java.time.LocalDate;
  * are 0. No refraction: the sun is up when its centre is above the true level, some minutes later
  * and earlier than the eye sees it; what light a measurement has in those minutes is sky light.
  * Within 0.003 degree of the algorithm in {@link SunPosition} from 1990 to 2050 (SunTableTest,
- * SunPathTest). A typical year has the sun of {@value HourCalendar#TYPICAL_YEAR}.
+ * SunPathTest). A typical year has the sun of the year that it is dated by.
  */
 public final class SunPath {
   private static final double HALF_HOUR_RAD = Math.toRadians(7.5);

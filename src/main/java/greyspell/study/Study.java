@@ -87,14 +87,13 @@ public final class Study {
   private static WeatherSeries read(Scenario scenario) {
     return WeatherReader.read(
         Path.of(scenario.weather().resolvedPath()),
-        scenario.weather().file(),
+        scenario.weather().resolvedPath(),
         scenario.site().utcOffsetH());
   }
 
   /** Weather and house to solar energy on the bus, demand, and what the cold does to the bank. */
   private Forcing forcing() {
     cautions.addAll(WeatherNotes.cautions(scenario.site(), weather));
-    assumptions.addAll(WeatherNotes.assumptions(weather));
     var site = scenario.site();
     var sun =
         SunPath.of(
@@ -103,6 +102,8 @@ public final class Study {
             weather.source().utcOffsetH(),
             weather.calendar());
     Radiation radiation = Radiation.of(weather, sun, site, scenario.sky());
+    cautions.addAll(0, WeatherNotes.lightCautions(radiation));
+    assumptions.addAll(WeatherNotes.assumptions(weather, radiation));
 
     var wires = new Wires(scenario);
     var planes = new ArrayList<SolarHours>();

@@ -2,6 +2,7 @@ package greyspell.study;
 
 import greyspell.quantity.Show;
 import greyspell.scenario.Scenario.Assumption;
+import greyspell.sky.Radiation;
 import greyspell.sky.Site;
 import greyspell.weather.GapReport;
 import greyspell.weather.WeatherSeries;
@@ -13,6 +14,7 @@ import java.util.List;
 final class WeatherNotes {
   private static final double FAR_DEG = 1.0;
   private static final double FAR_M = 300.0;
+  private static final double NIGHT_LIGHT_SHARE = 0.01;
 
   private WeatherNotes() {}
 
@@ -70,8 +72,27 @@ final class WeatherNotes {
     return cautions;
   }
 
-  static List<Assumption> assumptions(WeatherSeries weather) {
+  /** What the sun of the site says of the light in the file. */
+  static List<String> lightCautions(Radiation radiation) {
+    double share = radiation.nightLightShare();
+    return share > NIGHT_LIGHT_SHARE
+        ? List.of(
+            Show.percent(share)
+                + " of the weather's light comes while the sun is down at the site: the clock or the"
+                + " place of one of them is wrong, and the result with it. Look at the file with"
+                + " weather inspect.")
+        : List.of();
+  }
+
+  static List<Assumption> assumptions(WeatherSeries weather, Radiation radiation) {
     var assumptions = new ArrayList<Assumption>();
+    if (radiation.resplitHours() > 0) {
+      assumptions.add(
+          new Assumption(
+              "weather.diffuse",
+              "split from global in " + radiation.resplitHours() + " hours",
+              "there the file's direct and diffuse light do not add up to its global light"));
+    }
     for (String note : weather.gaps().notes()) {
       assumptions.add(new Assumption("weather", note, "rules for reading, docs/weather-files.md"));
     }

@@ -85,6 +85,19 @@ class CommandsTest {
   }
 
   @Test
+  void aWarningBelowNoHoursIsRefused() {
+    Cli said = Cli.run("run", CABIN, "--out", in("o"), "--warn-above", "-1");
+    assertEquals(2, said.code);
+    assertTrue(said.err.contains("--warn-above  found -1"), said.err);
+  }
+
+  @Test
+  void newShowsACommandThatCanBeCopiedAlsoWithBlanksInTheName() {
+    Cli said = Cli.run("new", in("my home.yaml"), "--no-questions");
+    assertTrue(said.out.contains("greyspell run \"" + in("my home.yaml") + "\""), said.out);
+  }
+
+  @Test
   void newWritesAScenarioThatRunsAsItIs() {
     Cli said = Cli.run("new", in("home.yaml"), "--no-questions");
     assertEquals(0, said.code, said.err);

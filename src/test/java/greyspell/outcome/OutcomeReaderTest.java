@@ -89,4 +89,35 @@ class OutcomeReaderTest {
     assertEquals(1, outcome.winters().size());
     assertTrue(outcome.winters().get(0).winter().isWhole());
   }
+
+  /**
+   * One year alone goes round and round: two sunless days at its end and three at its beginning are
+   * one grey spell of five, and what goes unserved in it one shortfall. By hand: full at 13:00 of
+   * 29 December (day 362), a 2.4 kWh bank gives 100 W for 24 h, to 13:00 of 30 December. That is 35
+   * hours before the year's end; the sun comes back at 12:00 of 4 January, 84 hours after it.
+   */
+  @Test
+  void aSpellOverTheEndOfASingleYearIsOne() {
+    var sunWh = new double[HOURS];
+    var loadWh = new double[HOURS];
+    Arrays.fill(loadWh, 100.0);
+    for (int h = 12; h < HOURS; h += 24) {
+      int day = h / 24;
+      sunWh[h] = day < 3 || day >= 363 ? 0.0 : 3000.0;
+    }
+    var design = Houses.perfect(2400, 1, 1);
+    Forcing forcing = Houses.plain(sunWh, loadWh);
+    var ledger = new Ledger(forcing, 2400);
+    HourLoop.run(forcing, design, 0.0, ledger);
+    Outcome outcome = OutcomeReader.read(ledger, design, true);
+    assertEquals(1, outcome.greySpells().size());
+    assertEquals(363, outcome.greySpells().get(0).fromDay());
+    assertEquals(5, outcome.greySpells().get(0).days());
+    assertEquals(12_000.0, outcome.greySpells().get(0).shortWh(), 1e-6);
+    assertEquals(1, outcome.shortfalls().size());
+    Shortfall shortfall = outcome.shortfalls().get(0);
+    assertEquals(363 * 24 + 13, shortfall.fromHour());
+    assertEquals(35 + 84, shortfall.hours());
+    assertEquals(outcome.total().unmetWh(), shortfall.unmetWh(), 1e-6);
+  }
 }

@@ -68,6 +68,17 @@ class ReportFilesTest {
     assertEquals("kept", Files.readString(temp.resolve("my-notes.txt")));
   }
 
+  /** Pictures of another run beside these books would tell another story. */
+  @Test
+  void picturesOfAnEarlierRunDoNotStay() throws Exception {
+    ReportFiles.write(GREY, temp, true, name -> {});
+    Files.writeString(temp.resolve("pictures/mine.svg"), "kept");
+    ReportFiles.write(GREY, temp, false, name -> {});
+    assertEquals(
+        List.of("ledger.csv", "months.csv", "pictures/mine.svg", "report.html", "results.json"),
+        tree(temp));
+  }
+
   @Test
   void aPlaceThatCannotBeWrittenIsNamedAndNothingIsLeft() throws Exception {
     Path file = Files.writeString(temp.resolve("a-file"), "x");

@@ -35,6 +35,25 @@ class SummaryTest {
     assertTrue(lines.get(lines.size() - 1).startsWith("Written to out; open report.html"));
   }
 
+  /** What is unusual about this home is seen without opening the page. */
+  @Test
+  void theFirstCautionIsShown() {
+    StudyResult result = new SampleStudy().run();
+    var caution = "barn roof: panels face away from the equator.";
+    var cautioned =
+        new StudyResult(
+            result.scenario(),
+            result.weather(),
+            result.ledger(),
+            result.outcome(),
+            result.assumptions(),
+            List.of(caution, "Another."),
+            result.startNote());
+    String text = Summary.text(cautioned, List.of());
+    fitsOneScreen(text);
+    assertTrue(text.contains("  Cautions, 2 on the page   " + caution), text);
+  }
+
   @Test
   void everythingAtOnceStillFits() {
     var sample = new SampleStudy();

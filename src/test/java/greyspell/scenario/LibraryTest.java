@@ -104,7 +104,7 @@ class LibraryTest {
       if (block.has(Vocabulary.BUILT_IN_CONTROLLER)) {
         Block inner = block.block(Vocabulary.BUILT_IN_CONTROLLER);
         assertNotNull(inner);
-        assertControllerCouldBeTrue(equipment.controllerSheet(inner));
+        assertControllerCouldBeTrue(equipment.controller(inner));
       }
     }
     assertClean();
@@ -115,7 +115,7 @@ class LibraryTest {
     List<Block> blocks = all(Vocabulary.CONTROLLER);
     assertTrue(blocks.size() >= 8);
     for (Block block : blocks) {
-      assertControllerCouldBeTrue(equipment.controllerSheet(block));
+      assertControllerCouldBeTrue(equipment.controller(block));
     }
     assertClean();
   }

@@ -11,6 +11,7 @@ import greyspell.array.ControllerSpec;
 import greyspell.array.EfficiencyPoint;
 import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
+import greyspell.electrical.ConductorRun;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.LoadPlan;
 import greyspell.load.LogSpec;
@@ -136,6 +137,9 @@ class ScenarioDocsTest {
     FILLED_BY.put(Scenario.class, List.of(Vocabulary.SCENARIO));
     FILLED_BY.put(Scenario.WeatherChoice.class, List.of(Vocabulary.WEATHER));
     FILLED_BY.put(Scenario.Costs.class, List.of(Vocabulary.COSTS));
+    FILLED_BY.put(Scenario.Electrical.class, List.of(Vocabulary.ELECTRICAL, Vocabulary.SCENARIO));
+    FILLED_BY.put(Scenario.Wire.class, List.of(Vocabulary.CONDUCTOR));
+    FILLED_BY.put(ConductorRun.class, List.of(Vocabulary.CONDUCTOR));
     FILLED_BY.put(Site.class, List.of(Vocabulary.SITE));
     FILLED_BY.put(SkyChoices.class, List.of(Vocabulary.SKY));
     FILLED_BY.put(ArraySpec.class, List.of(Vocabulary.ARRAY));
@@ -161,10 +165,7 @@ class ScenarioDocsTest {
           "Scenario.assumptions",
           "Scenario.cautions",
           "WeatherChoice.resolvedPath",
-          "Site.name",
-          // no keys yet: the binder takes a tracking controller of one efficiency
-          "ControllerSpec.kind",
-          "ControllerSpec.efficiencyPoints");
+          "Site.name");
 
   /** Points of curves, spans and pairs: the value of one key. */
   private static final Set<Class<?>> VALUES =

@@ -6,8 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.array.ControllerKind;
+import greyspell.array.EfficiencyPoint;
 import greyspell.array.ModuleChoices;
 import greyspell.calendar.Monthly;
+import greyspell.electrical.Ampacity;
+import greyspell.electrical.ConductorRun;
+import greyspell.electrical.WireResistance;
+import greyspell.electrical.WireSize;
 import greyspell.load.ApplianceSpec.HourSpan;
 import greyspell.load.Evidence;
 import greyspell.load.Priority;
@@ -238,5 +244,175 @@ class ScenarioReaderTest {
     assertEquals(
         TestFolder.LIBRARY,
         Library.find(temp.resolve("home.yaml"), TestFolder.PROJECT.resolve("target")));
+  }
+
+  // ---- electrical, conductors, controllers ------------------------------------------------------
+
+  private static final String WIRES =
+      """
+      seed: 3
+      electrical: {dwelling: no, charging_voltage: 57.6 V, bank_resistance: 15 mΩ, cut_off_voltage: 44 V}
+      conductors:
+        - run: array_to_controller
+          array: roof
+          name: along the ridge
+          length: 40 ft
+          size: 10 awg
+          insulation: 194 °F
+          ambient: 45 °C
+          allowed_current: 31 A
+        - {run: bank_to_inverter, length: 150 cm, size: 70mm², strands: stranded, metal: aluminium, in_parallel: 2}
+      """;
+
+  @Test
+  void readsWiresAndWhatTheElectricalChecksNeed() {
+    Scenario.Electrical electrical = with("seed: 3", WIRES).electrical();
+    assertEquals(
+        new Scenario.Electrical(
+            false,
+            57.6,
+            0.015,
+            44.0,
+            List.of(
+                new Scenario.Wire(
+                    new ConductorRun(
+                        ConductorRun.Kind.ARRAY_TO_CONTROLLER,
+                        "along the ridge",
+                        40 * 0.3048,
+                        WireSize.AWG_10,
+                        WireSize.Strands.FINE,
+                        WireResistance.Metal.COPPER,
+                        1,
+                        45.0,
+                        Ampacity.Insulation.C90,
+                        31.0),
+                    "roof"),
+                new Scenario.Wire(
+                    new ConductorRun(
+                        ConductorRun.Kind.BANK_TO_INVERTER,
+                        "bank to inverter",
+                        1.5,
+                        WireSize.MM2_70,
+                        WireSize.Strands.STRANDED,
+                        WireResistance.Metal.ALUMINIUM,
+                        2,
+                        30.0,
+                        Ampacity.Insulation.C75,
+                        null),
+                    ""))),
+        electrical);
+  }
+
+  @Test
+  void withoutThemTheUsualIsTakenAndSaid() {
+    Scenario home = folder.read(TestFolder.good());
+    assertEquals(Scenario.Electrical.NONE, home.electrical());
+    assertTrue(
+        home.assumptions()
+            .contains(
+                new Scenario.Assumption(
+                    "electrical.dwelling",
+                    "yes",
+                    "one- or two-family dwelling: the voltage limit of the code holds")));
+    assertTrue(
+        home.assumptions()
+            .contains(
+                new Scenario.Assumption(
+                    "electrical.charging_voltage", "57.6 V", "common practice, no source")));
+    assertEquals(0.02, home.arrays().get(0).wiringFraction());
+  }
+
+  @Test
+  void aStatedCableTakesThePlaceOfTheUsualWiringLoss() {
+    Scenario home = with("seed: 3", WIRES);
+    assertEquals(0.0, home.arrays().get(0).wiringFraction());
+    assertTrue(
+        home.assumptions()
+            .contains(
+                new Scenario.Assumption(
+                    "arrays[0].wiring_loss",
+                    "0 %",
+                    "the cable of this plane is stated under conductors")));
+    assertEquals(List.of(), home.cautions());
+    Scenario both =
+        folder.read(
+            TestFolder.good()
+                .replace("soiling: 2 %", "wiring_loss: 1.5 %")
+                .replace("seed: 3", WIRES));
+    assertEquals(0.015, both.arrays().get(0).wiringFraction());
+    assertEquals(
+        List.of(
+            "roof: a wiring_loss of 1.5 % stands beside a cable under conductors: both are"
+                + " counted."),
+        both.cautions());
+    String busOnly = WIRES.replace("array_to_controller\n    array: roof", "controller_to_bank");
+    assertEquals(0.02, with("seed: 3", busOnly).arrays().get(0).wiringFraction());
+  }
+
+  @Test
+  void aRunWithoutPlaneServesThemAll() {
+    String two =
+        TestFolder.good()
+            .replace(
+                "arrays:\n",
+                "arrays:\n"
+                    + "  - {name: shed, tilt: 40 deg, azimuth: S, in_series: 2, module: Orrin Bay"
+                    + " OB-410H}\n");
+    String run = "seed: 3\nconductors:\n  - {run: array_to_controller, length: 5 m, size: 4 mm2}\n";
+    Scenario all = folder.read(two.replace("seed: 3\n", run));
+    assertEquals(0.0, all.arrays().get(0).wiringFraction());
+    assertEquals(0.0, all.arrays().get(1).wiringFraction());
+    Scenario one =
+        folder.read(two.replace("seed: 3\n", run.replace("length", "array: shed, length")));
+    assertEquals(0.0, one.arrays().get(0).wiringFraction());
+    assertEquals(0.02, one.arrays().get(1).wiringFraction());
+    assertEquals("array to controller, shed", one.electrical().conductors().get(0).run().name());
+  }
+
+  @Test
+  void voltagesThatDoNotBelongToTheBankAreAsked() {
+    assertEquals(
+        List.of(
+            "charging_voltage 28.8 V for a bank of 51.2 V: lithium is usually charged to 1.13"
+                + " times, lead-acid to 1.2 times its nominal voltage.",
+            "cut_off_voltage 52 V is not below the bank's 51.2 V: the inverter would switch off"
+                + " early."),
+        with("seed: 3", "seed: 3\nelectrical: {charging_voltage: 28.8 V, cut_off_voltage: 52 V}")
+            .cautions());
+  }
+
+  @Test
+  void readsControllersThatDoNotTrack() {
+    assertEquals(ControllerKind.MPPT, folder.read(TestFolder.good()).controller().kind());
+    assertEquals(
+        ControllerKind.PWM,
+        with("max_output_current: 100 A", "max_output_current: 100 A\n  tracking: pwm")
+            .controller()
+            .kind());
+  }
+
+  @Test
+  void readsTheEfficiencyOfAControllerAsOneFigureOrAsPoints() {
+    Scenario usual = folder.read(TestFolder.good());
+    assertEquals(0.97, usual.controller().efficiency());
+    assertEquals(List.of(), usual.controller().efficiencyPoints());
+    assertTrue(
+        usual.assumptions().stream()
+            .anyMatch(a -> a.key().equals("controller.efficiency") && a.value().equals("97 %")));
+    String limit = "max_output_current: 100 A";
+    Scenario one = with(limit, limit + "\n  efficiency: 96 %");
+    assertEquals(0.96, one.controller().efficiency());
+    assertEquals(List.of(), one.controller().efficiencyPoints());
+    Scenario points =
+        with(limit, limit + "\n  efficiency: [[10 %, 94 %], [50 %, 98 %], [100 %, 97 %]]");
+    assertEquals(0.97, points.controller().efficiency());
+    assertEquals(
+        List.of(
+            new EfficiencyPoint(0.1, 0.94),
+            new EfficiencyPoint(0.5, 0.98),
+            new EfficiencyPoint(1.0, 0.97)),
+        points.controller().efficiencyPoints());
+    Scenario single = with(limit, limit + "\n  efficiency: [[40 %, 95 %]]");
+    assertEquals(List.of(new EfficiencyPoint(0.4, 0.95)), single.controller().efficiencyPoints());
   }
 }

@@ -144,6 +144,16 @@ class RadiationTest {
         .globalHorizontalWm2();
   }
 
+  /** 300 W/m2 at noon and 100 at midnight: a quarter of the light has no sun. */
+  @Test
+  void lightWithoutSunIsMeasured() {
+    var columns = new WeatherSeries.Columns();
+    columns.globalHorizontalWm2 = one(NOON, 300.0);
+    columns.globalHorizontalWm2[NOON - 12] = 100.0;
+    assertEquals(0.25, radiation(columns).nightLightShare(), 1e-12);
+    assertEquals(0.0, at(NOON, 300.0, null, null).nightLightShare());
+  }
+
   private static Radiation at(
       int hour, double global, @Nullable Double direct, @Nullable Double diffuse) {
     var columns = new WeatherSeries.Columns();

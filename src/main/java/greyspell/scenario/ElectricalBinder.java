@@ -1,0 +1,199 @@
+package greyspell.scenario;
+
+import greyspell.electrical.Ampacity;
+import greyspell.electrical.ConductorRun;
+import greyspell.electrical.StringRules;
+import greyspell.electrical.WireResistance;
+import greyspell.electrical.WireSize;
+import greyspell.quantity.Nearest;
+import greyspell.quantity.Unit;
+import greyspell.storage.BankSpec;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.nodes.Node;
+
+/** What the electrical checks need, and the wires with the planes that they serve. */
+final class ElectricalBinder {
+  private final Border border;
+  private final String file;
+  private final List<String> planes;
+
+  /**
+   * @param planes names of the arrays
+   */
+  ElectricalBinder(Border border, String file, List<String> planes) {
+    this.border = border;
+    this.file = file;
+    this.planes = planes;
+  }
+
+  Scenario.Electrical electrical(
+      Block block, @Nullable BankSpec bank, List<Scenario.Wire> conductors) {
+    Key charging = Vocabulary.CHARGING_VOLTAGE;
+    Double chargingV = block.optional(charging);
+    if (chargingV == null && bank != null) {
+      border.assume(
+          block.path(charging), Unit.VOLT.text(StringRules.usualChargingV(bank)), charging.why);
+    }
+    return new Scenario.Electrical(
+        block.flag(Vocabulary.DWELLING),
+        chargingV,
+        block.optional(Vocabulary.BANK_RESISTANCE),
+        block.optional(Vocabulary.CUT_OFF_VOLTAGE),
+        conductors);
+  }
+
+  // ---- conductors -------------------------------------------------------------------------------
+
+  List<Scenario.Wire> conductors(Block home) {
+    var wires = new ArrayList<Scenario.Wire>();
+    List<Node> items = home.list(Vocabulary.CONDUCTORS);
+    for (int i = 0; i < items.size(); i++) {
+      String path = "conductors[".concat(Integer.toString(i)).concat("]");
+      var block = new Block(Vocabulary.CONDUCTOR, items.get(i), file, path, border, null);
+      Scenario.Wire wire = wire(block);
+      if (wire != null) {
+        refuseTwice(block, wire, wires);
+        wires.add(wire);
+      }
+    }
+    return List.copyOf(wires);
+  }
+
+  /** Null after a fault. */
+  private Scenario.@Nullable Wire wire(Block block) {
+    boolean isRunTold = block.has(Vocabulary.RUN);
+    ConductorRun.Kind kind = block.word(Vocabulary.RUN, ConductorRun.Kind.values());
+    String plane = isRunTold ? plane(block, kind) : "";
+    WireSize size = size(block);
+    Ampacity.Insulation insulation = insulation(block);
+    double lengthM = block.measure(Vocabulary.WIRE_LENGTH);
+    var strands = block.word(Vocabulary.STRANDS, WireSize.Strands.values());
+    var metal = block.word(Vocabulary.METAL, WireResistance.Metal.values());
+    int inParallel = block.whole(Vocabulary.WIRES_IN_PARALLEL);
+    double ambientC = block.measure(Vocabulary.AMBIENT);
+    Double allowedA = block.optional(Vocabulary.ALLOWED_CURRENT);
+    if (!isRunTold || size == null) {
+      return null;
+    }
+    String name =
+        block.has(Vocabulary.WIRE_NAME)
+            ? block.text(Vocabulary.WIRE_NAME)
+            : kind.words().concat(plane.isEmpty() ? "" : ", ".concat(plane));
+    if (Double.isNaN(lengthM) || Double.isNaN(ambientC) || isNoNumber(allowedA)) {
+      return null;
+    }
+    return new Scenario.Wire(
+        new ConductorRun(
+            kind, name, lengthM, size, strands, metal, inParallel, ambientC, insulation, allowedA),
+        plane);
+  }
+
+  private static boolean isNoNumber(@Nullable Double value) {
+    return value != null && Double.isNaN(value);
+  }
+
+  /** Empty for every plane, and after a fault. */
+  private String plane(Block block, ConductorRun.Kind kind) {
+    Key key = Vocabulary.WIRE_ARRAY;
+    if (!block.has(key)) {
+      return "";
+    }
+    String name = block.text(key);
+    if (kind != ConductorRun.Kind.ARRAY_TO_CONTROLLER) {
+      border.fault(
+          block.place(key),
+          "\"array\" with run: " + block.text(Vocabulary.RUN),
+          "has no meaning there",
+          "Leave it out: this run serves the whole house.");
+      return "";
+    }
+    int bearers = 0;
+    for (String plane : planes) {
+      bearers += plane.equals(name) ? 1 : 0;
+    }
+    if (bearers == 1) {
+      return name;
+    }
+    String nearest = Nearest.of(name, planes);
+    border.fault(
+        block.place(key),
+        Border.found(key.name, name) + (bearers > 1 ? ", which " + bearers + " arrays bear" : ""),
+        "must be the name of one array: " + String.join(", ", planes),
+        bearers > 1
+            ? "Give each array a name of its own."
+            : nearest == null ? "" : "Nearest: \"" + nearest + "\".");
+    return "";
+  }
+
+  private @Nullable WireSize size(Block block) {
+    Key key = Vocabulary.WIRE_SIZE;
+    String text = block.text(key);
+    if (!block.has(key) || text.isEmpty()) {
+      return null;
+    }
+    WireSize size = WireSize.find(text);
+    if (size == null) {
+      border.fault(
+          block.place(key),
+          Border.found(key.name, text),
+          "must be " + WireSize.EXPECTED,
+          "It is printed along the cable.");
+    }
+    return size;
+  }
+
+  private Ampacity.Insulation insulation(Block block) {
+    Key key = Vocabulary.INSULATION;
+    double ratingC = block.measure(key);
+    for (Ampacity.Insulation insulation : Ampacity.Insulation.values()) {
+      if (Math.abs(insulation.ratingC() - ratingC) < 1e-6) {
+        return insulation;
+      }
+    }
+    if (!Double.isNaN(ratingC)) {
+      border.fault(
+          block.place(key),
+          Border.found(key.name, block.text(key)),
+          "must be 75 °C or 90 °C, the columns of the ampacity table",
+          "Take the lower one for a cable that lies between the two.");
+    }
+    return Ampacity.Insulation.C75;
+  }
+
+  /** Each way has one run: a run without a plane serves them all. */
+  private void refuseTwice(Block block, Scenario.Wire wire, List<Scenario.Wire> before) {
+    for (Scenario.Wire other : before) {
+      boolean isSameWay =
+          other.run().kind() == wire.run().kind()
+              && (other.arrayName().equals(wire.arrayName())
+                  || other.arrayName().isEmpty()
+                  || wire.arrayName().isEmpty());
+      if (isSameWay) {
+        String plane = wire.arrayName().isEmpty() ? other.arrayName() : wire.arrayName();
+        border.fault(
+            block.place(),
+            wire.run().kind().words()
+                + " a second time"
+                + (plane.isEmpty() ? "" : " for " + Border.shown(plane)),
+            "each way has one run",
+            wire.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
+                ? "Name another array, or write \"in_parallel\" for wires side by side."
+                : "Write \"in_parallel\" for wires side by side.");
+        return;
+      }
+    }
+  }
+
+  /** Whether a wire from this plane to the controller is stated. */
+  static boolean serves(List<Scenario.Wire> wires, String plane) {
+    for (Scenario.Wire wire : wires) {
+      if (wire.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
+          && (wire.arrayName().isEmpty() || wire.arrayName().equals(plane))) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
