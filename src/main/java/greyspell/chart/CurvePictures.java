@@ -102,6 +102,16 @@ public final class CurvePictures {
   /** Two strings that look different ways, apart, in parallel and in a row. */
   public static Picture planes(
       String firstName, LitString first, String secondName, LitString second) {
+    return planes(firstName, first, secondName, second, "");
+  }
+
+  /**
+   * The same at an hour that the note names.
+   *
+   * @param when such as "9 h on 21 June 2022", empty if it is no hour of any weather
+   */
+  public static Picture planes(
+      String firstName, LitString first, String secondName, LitString second, String when) {
     PlanesTogether together = PlanesTogether.of(first, second);
     String title =
         "Together "
@@ -121,7 +131,8 @@ public final class CurvePictures {
                     ? "never put these two in parallel"
                     : "joining them costs little at this hour");
     String note =
-        "Shown: "
+        "Shown"
+            + (when.isEmpty() ? ": " : " at " + when + ": ")
             + firstName
             + ", "
             + first.inSeries()

@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class)
 public final class Main implements Runnable {
-  private static final List<String> COMMANDS = List.of("new", "run", "weather");
+  private static final List<String> COMMANDS = List.of("new", "check", "strings", "run", "weather");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;
@@ -90,6 +90,8 @@ public final class Main implements Runnable {
     return switch (name) {
       case "run" -> new RunCommand();
       case "new" -> new NewCommand();
+      case "check" -> new CheckCommand();
+      case "strings" -> new StringsCommand();
       case "weather" -> new WeatherCommand();
       default -> throw new IllegalArgumentException(name);
     };

@@ -2,6 +2,8 @@ package greyspell.report;
 
 import greyspell.electrical.Finding;
 import greyspell.electrical.Finding.Severity;
+import greyspell.study.ElectricalCheck;
+import greyspell.study.ElectricalCheck.Group;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -9,55 +11,55 @@ import java.util.List;
 public final class CheckText {
   private CheckText() {}
 
-  /** Findings under one heading. */
-  public record Group(String title, List<Finding> findings) {
-    public Group {
-      findings = List.copyOf(findings);
+  /** One screen, or with everything: what passed, the wires size by size, the checklist. */
+  public static String of(String home, ElectricalCheck check, boolean isEverything) {
+    var out = new StringBuilder();
+    findings(out, home, check.groups(), isEverything);
+    if (isEverything && !check.runs().isEmpty()) {
+      out.append('\n');
+      ConductorsText.runs(out, check.runs());
     }
+    out.append('\n');
+    if (isEverything) {
+      checklist(out);
+    } else {
+      Columns.wrap(
+          out,
+          "",
+          "With --all: what passed, each wire size by size, and the checklist for a licensed person.");
+    }
+    return out.append('\n').append(StringsText.governs()).toString();
   }
 
-  /** Of all groups. */
-  public static Severity worst(List<Group> groups) {
+  /** "1 failure, no cautions, 12 passed". */
+  static String counts(List<Finding> findings) {
+    return count(Finding.count(findings, Severity.FAIL), "failure", "failures")
+        + ", "
+        + count(Finding.count(findings, Severity.CAUTION), "caution", "cautions")
+        + ", "
+        + Finding.count(findings, Severity.PASS)
+        + " passed";
+  }
+
+  /** Failures first, then cautions. */
+  private static void findings(
+      StringBuilder out, String home, List<Group> groups, boolean isEveryFindingShown) {
     var all = new ArrayList<Finding>();
     groups.forEach(group -> all.addAll(group.findings()));
-    return Finding.worst(all);
-  }
-
-  /**
-   * Failures first, then cautions.
-   *
-   * @param isEveryFindingShown also what passes
-   */
-  public static String of(String home, List<Group> groups, boolean isEveryFindingShown) {
-    var out = new StringBuilder();
-    int passes = 0;
-    int cautions = 0;
-    int fails = 0;
+    Columns.wrap(out, "", home + ": " + counts(all));
     for (Group group : groups) {
-      passes += Finding.count(group.findings(), Severity.PASS);
-      cautions += Finding.count(group.findings(), Severity.CAUTION);
-      fails += Finding.count(group.findings(), Severity.FAIL);
-    }
-    Columns.wrap(
-        out,
-        "",
-        home
-            + ": "
-            + count(fails, "failure", "failures")
-            + ", "
-            + count(cautions, "caution", "cautions")
-            + ", "
-            + passes
-            + " passed");
-    for (Group group : groups) {
-      out.append('\n').append(group.title());
+      out.append('\n');
       int passed = Finding.count(group.findings(), Severity.PASS);
-      out.append(
-          group.findings().isEmpty()
-              ? ": nothing to judge\n"
-              : passed == group.findings().size()
-                  ? ": all " + passed + " passed\n"
-                  : ": " + passed + " of " + group.findings().size() + " passed\n");
+      Columns.wrap(
+          out,
+          "",
+          group.title()
+              + ": "
+              + (group.findings().isEmpty()
+                  ? group.ifEmpty()
+                  : passed == group.findings().size()
+                      ? (passed == 1 ? "passed" : "all " + passed + " passed")
+                      : passed + " of " + group.findings().size() + " passed"));
       for (Severity severity : List.of(Severity.FAIL, Severity.CAUTION, Severity.PASS)) {
         if (severity != Severity.PASS || isEveryFindingShown) {
           StringsText.findings(
@@ -65,16 +67,14 @@ public final class CheckText {
         }
       }
     }
-    return out.append('\n').append(StringsText.governs()).toString();
   }
 
   /** The list that a licensed person goes through, with the reason for each item. */
-  public static String checklist() {
-    var out = new StringBuilder("To be seen by a licensed person, and why\n");
+  private static void checklist(StringBuilder out) {
+    out.append("To be seen by a licensed person, and why\n");
     for (Checklist.Item item : Checklist.items()) {
       Columns.wrap(out, "  [ ] ", item.name() + ": " + item.reason());
     }
-    return out.append('\n').append(StringsText.governs()).toString();
   }
 
   private static String count(int n, String one, String many) {

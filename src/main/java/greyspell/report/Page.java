@@ -31,6 +31,7 @@ public record Page(
     Table autonomy,
     String greyAutonomy,
     Table losses,
+    ElectricalPage electrical,
     List<Pair> inputs,
     List<Assumption> assumptions,
     List<String> cautions,

@@ -13,6 +13,7 @@ import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.report.Page.Pair;
 import greyspell.report.Page.Row;
 import greyspell.report.Page.Table;
+import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,11 +34,11 @@ final class PageMaker {
     usableWh = result.ledger().windowWh();
   }
 
-  static Page page(StudyResult result, List<String> pictures) {
-    return new PageMaker(result).make(pictures);
+  static Page page(StudyResult result, ElectricalCheck check, List<String> pictures) {
+    return new PageMaker(result).make(check, pictures);
   }
 
-  private Page make(List<String> pictures) {
+  private Page make(ElectricalCheck check, List<String> pictures) {
     var verdict = Verdict.of(result);
     var fortnight = Fortnight.of(result);
     var alwaysOn = Facts.alwaysOn(result);
@@ -70,6 +71,7 @@ final class PageMaker {
         autonomy(),
         greyAutonomy(),
         losses(),
+        ElectricalPage.of(check, result),
         inputs(),
         result.assumptions(),
         Cautions.all(result),

@@ -4,6 +4,7 @@ import greyspell.chart.Picture;
 import greyspell.chart.Pictures;
 import greyspell.chart.Pictures.NoFonts;
 import greyspell.quantity.BadInput;
+import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -26,6 +27,7 @@ public final class ReportFiles {
 
   private final StudyResult result;
   private final Deliver deliver;
+  private @Nullable ElectricalCheck check;
   private final Consumer<String> progress;
   private final ConcurrentLinkedQueue<Picture> toPaint = new ConcurrentLinkedQueue<>();
 
@@ -109,7 +111,7 @@ public final class ReportFiles {
     say(LEDGER);
     write(MONTHS, MonthsCsv.text(result));
     try (var out = deliver.open(RESULTS)) {
-      ResultsJson.write(result, out);
+      ResultsJson.write(result, check(), out);
     } catch (IOException e) {
       throw deliver.unwritable(e);
     }
@@ -119,7 +121,7 @@ public final class ReportFiles {
 
   private void page(boolean pictures) {
     if (!pictures) {
-      write(PAGE, PageWriter.html(result, List.of()));
+      write(PAGE, PageWriter.html(result, check(), List.of()));
       return;
     }
     var drawn = new ArrayList<String>();
@@ -130,7 +132,17 @@ public final class ReportFiles {
       drawn.add(svg);
       write(PICTURES + "/" + p.name() + ".svg", svg);
     }
-    write(PAGE, PageWriter.html(result, drawn));
+    write(PAGE, PageWriter.html(result, check(), drawn));
+  }
+
+  /** Made by the thread that first needs it. */
+  private synchronized ElectricalCheck check() {
+    ElectricalCheck known = check;
+    if (known == null) {
+      known = ElectricalCheck.of(result.scenario(), result);
+      check = known;
+    }
+    return known;
   }
 
   /** Paints what is still to be painted; both threads come here when their own work is done. */

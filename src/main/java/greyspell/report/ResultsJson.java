@@ -10,6 +10,7 @@ import greyspell.outcome.GreySpell;
 import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.outcome.Shortfall;
 import greyspell.scenario.Scenario.Assumption;
+import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -20,18 +21,20 @@ final class ResultsJson {
 
   private final StudyResult result;
   private final HourCalendar calendar;
+  private final ElectricalCheck check;
   private final JsonGenerator json;
 
-  private ResultsJson(StudyResult result, JsonGenerator json) {
+  private ResultsJson(StudyResult result, ElectricalCheck check, JsonGenerator json) {
     this.result = result;
+    this.check = check;
     this.json = json;
     calendar = Facts.calendar(result);
   }
 
-  static void write(StudyResult result, OutputStream to) throws IOException {
+  static void write(StudyResult result, ElectricalCheck check, OutputStream to) throws IOException {
     try (var json = new JsonFactory().createGenerator(to)) {
       json.useDefaultPrettyPrinter();
-      new ResultsJson(result, json).write();
+      new ResultsJson(result, check, json).write();
     }
     to.close();
   }
@@ -56,6 +59,7 @@ final class ResultsJson {
     figures(result.outcome().total(), 0, calendar.hours());
     json.writeEndObject();
     autonomy(result.outcome().autonomy());
+    CheckJson.write(json, check);
     words();
     json.writeEndObject();
   }
@@ -185,7 +189,7 @@ final class ResultsJson {
   }
 
   /** To a millionth: a thousandth of a Wh. */
-  private static double rounded(double value) {
+  static double rounded(double value) {
     return Math.rint(value * 1e6) / 1e6;
   }
 }

@@ -56,11 +56,30 @@ public final class StringsText {
     for (Arrangement a : judged.arrangements()) {
       out.append('\n');
       Columns.wrap(out, "", a.words() + " (" + Show.power(a.ratedPowerW()) + "): " + verdict(a));
-      findings(out, worth(a));
+      if (a.verdict() == Severity.FAIL) {
+        fails(out, a.findings());
+      } else {
+        findings(out, worth(a));
+      }
     }
     out.append('\n');
     judged.notes().forEach(note -> Columns.wrap(out, "", note));
     return out.append('\n').append(governs()).toString();
+  }
+
+  /** What goes before the text of one plane of several. */
+  public static String plane(String name, int planes) {
+    var out = new StringBuilder();
+    Columns.wrap(
+        out,
+        "",
+        "Plane \""
+            + name
+            + "\", one of "
+            + planes
+            + ", judged as if it were alone on the controller; what all of them bring to it together"
+            + " is judged by: greyspell check");
+    return out.append('\n').toString();
   }
 
   private static String controllers(StringJudgement judged) {
@@ -97,7 +116,7 @@ public final class StringsText {
     int cautions = Finding.count(a.findings(), Severity.CAUTION);
     int fails = Finding.count(a.findings(), Severity.FAIL);
     if (fails > 0) {
-      return "fail" + (cautions == 0 ? "" : ", and " + count(cautions));
+      return "fail";
     }
     return cautions == 0 ? "pass" : count(cautions);
   }
@@ -111,6 +130,15 @@ public final class StringsText {
     return a.findings().stream()
         .filter(f -> f.severity() != Severity.PASS || a.verdict() == Severity.PASS)
         .toList();
+  }
+
+  /** Why it is not allowed, in numbers; what else there is to say no longer matters. */
+  private static void fails(StringBuilder out, List<Finding> findings) {
+    for (Finding f : findings) {
+      if (f.severity() == Severity.FAIL) {
+        Columns.wrap(out, "  " + sign(f.severity()) + " ", f.subject() + ": " + f.text());
+      }
+    }
   }
 
   /** A line or two for each finding, the sign first. */

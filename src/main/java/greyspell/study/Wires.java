@@ -33,18 +33,22 @@ final class Wires {
     return 0.0;
   }
 
-  /** Lost between controller and bank if all of this passes; never more than passes. */
+  /**
+   * Lost between controllers and bank if all of this passes, each controller with a run of its own
+   * and an even share; never more than passes.
+   */
   double[] toBankWh(double[] busWh) {
     var lostWh = new double[busWh.length];
+    int count = scenario.controller().count();
     double ohm =
         ohm(
             ConductorRun.Kind.CONTROLLER_TO_BANK,
             RunLoad.ofController(
                     scenario.controller(),
                     StringRules.usual(null, null, scenario.bank()),
-                    scenario.arrays().stream().mapToDouble(ArraySpec::ratedPowerW).sum())
+                    scenario.arrays().stream().mapToDouble(ArraySpec::ratedPowerW).sum() / count)
                 .ratedA());
-    double lossPerWh = ohm / (scenario.bank().nominalV() * scenario.bank().nominalV());
+    double lossPerWh = ohm / count / (scenario.bank().nominalV() * scenario.bank().nominalV());
     if (lossPerWh > 0.0) {
       for (int h = 0; h < lostWh.length; h++) {
         double lost = busWh[h] * busWh[h] * lossPerWh;

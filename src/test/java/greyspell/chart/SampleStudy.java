@@ -12,6 +12,10 @@ import greyspell.balance.Ledger;
 import greyspell.balance.NamedHours;
 import greyspell.calendar.HourCalendar;
 import greyspell.calendar.Monthly;
+import greyspell.electrical.Ampacity;
+import greyspell.electrical.ConductorRun;
+import greyspell.electrical.WireResistance;
+import greyspell.electrical.WireSize;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.ApplianceSpec.HourSpan;
 import greyspell.load.Evidence;
@@ -44,6 +48,34 @@ import java.util.Set;
  * to look like the real thing on a page; no figure of it is a claim.
  */
 public final class SampleStudy {
+  public static final Scenario.Electrical WIRED =
+      new Scenario.Electrical(
+          true,
+          null,
+          0.006,
+          44.0,
+          List.of(
+              wire(ConductorRun.Kind.ARRAY_TO_CONTROLLER, 22.0, WireSize.AWG_10, 50.0),
+              wire(ConductorRun.Kind.CONTROLLER_TO_BANK, 2.0, WireSize.AWG_2, 30.0),
+              wire(ConductorRun.Kind.BANK_TO_INVERTER, 1.5, WireSize.MM2_35, 30.0)));
+
+  private static Scenario.Wire wire(
+      ConductorRun.Kind kind, double lengthM, WireSize size, double ambientC) {
+    return new Scenario.Wire(
+        new ConductorRun(
+            kind,
+            kind.words(),
+            lengthM,
+            size,
+            WireSize.Strands.STRANDED,
+            WireResistance.Metal.COPPER,
+            1,
+            ambientC,
+            Ampacity.Insulation.C90,
+            null),
+        "");
+  }
+
   public double latitudeDeg = 51.0;
   public HourCalendar calendar = HourCalendar.of(2021, 3);
   public double panelsW = 6_000.0;
@@ -55,6 +87,7 @@ public final class SampleStudy {
   public boolean isMedical;
   public String name = "Heron Cabin";
   public String note = "";
+  public Scenario.Electrical electrical = WIRED;
 
   public StudyResult run() {
     var weather = weather();
@@ -257,7 +290,7 @@ public final class SampleStudy {
             0.0),
         null,
         Scenario.Costs.NONE,
-        Scenario.Electrical.NONE,
+        electrical,
         1,
         List.of(),
         List.of());

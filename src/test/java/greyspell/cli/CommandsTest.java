@@ -25,7 +25,17 @@ class CommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "run", "new", "weather", "weather inspect", "weather make"})
+  @ValueSource(
+      strings = {
+        "",
+        "run",
+        "new",
+        "check",
+        "strings",
+        "weather",
+        "weather inspect",
+        "weather make"
+      })
   void everyCommandHasHelpWithAnExample(String command) {
     String[] args = (command + " --help").strip().split(" ");
     Cli said = Cli.run(args);

@@ -16,7 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 /** Every command that a document shows is run. */
 class CommandsInDocsTest {
   private static final Pattern COMMAND =
-      Pattern.compile("(?:target/)?greyspell ((?:run|new|weather) [^`\\n&|#]+)");
+      Pattern.compile("(?:target/)?greyspell ((?:run|new|check|strings|weather) [^`\\n&|#]+)");
+
+  private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|[^\\s\\\\]+");
 
   @TempDir private Path folder = Path.of("");
 
@@ -39,8 +41,11 @@ class CommandsInDocsTest {
     assertTrue(commands.size() >= 6, "found " + commands);
     for (String command : commands) {
       var args = new ArrayList<String>();
-      for (String word : List.of(command.split(" ", -1))) {
-        boolean isOutput = !args.isEmpty() && args.get(args.size() - 1).equals("--out");
+      var words = WORD.matcher(command);
+      while (words.find()) {
+        String word = words.group().replace("\"", "");
+        boolean isOutput =
+            !args.isEmpty() && List.of("--out", "--pictures").contains(args.get(args.size() - 1));
         args.add(
             isOutput || word.equals("my-home.yaml")
                 ? folder.resolve(word.replace('/', '-')).toString()

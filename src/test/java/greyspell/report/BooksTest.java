@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import greyspell.balance.LedgerColumn;
 import greyspell.chart.SampleStudy;
+import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -42,7 +43,7 @@ class BooksTest {
   private static JsonNode json() {
     try {
       var out = new ByteArrayOutputStream();
-      ResultsJson.write(GREY, out);
+      ResultsJson.write(GREY, ElectricalCheck.of(GREY.scenario(), GREY), out);
       return new ObjectMapper().readTree(out.toByteArray());
     } catch (java.io.IOException e) {
       throw new AssertionError(e);

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import greyspell.electrical.ConductorJudgement;
 import greyspell.electrical.Finding.Severity;
 import greyspell.electrical.LocalCode;
+import greyspell.study.ElectricalCheck;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -15,9 +15,8 @@ class ElectricalTextTest {
       List.of(
           StringsText.of(LookAtElectrical.twelve()),
           StringsText.of(LookAtElectrical.unstated()),
-          LookAtElectrical.conductors(),
-          CheckText.of("Test house", LookAtElectrical.groups(), true),
-          CheckText.checklist());
+          CheckText.of("Test house", LookAtElectrical.check(), false),
+          CheckText.of("Test house", LookAtElectrical.check(), true));
 
   @Test
   void everyTextFitsATerminalAndSaysWhoGoverns() {
@@ -62,12 +61,12 @@ class ElectricalTextTest {
 
   @Test
   void theSizeTableMarksWhatIsStatedAndLossesAddUp() {
-    String text = ALL.get(2);
+    String text = ALL.get(3);
     assertTrue(text.contains("  ×  10 AWG   5.23 V       2.8 %  137 W  70.2 kWh\n"), text);
     assertTrue(text.contains("25 m (82 ft) one way: fail"), text);
     double sumWh = 0.0;
-    for (ConductorJudgement run : LookAtElectrical.runs()) {
-      sumWh += run.stated().yearLossWh();
+    for (ElectricalCheck.Run run : LookAtElectrical.runs()) {
+      sumWh += run.yearLossWh();
     }
     assertEquals(72.1, sumWh / 1000.0, 0.05);
     assertTrue(text.contains("All stated runs together lose 72.1 kWh a year."), text);
@@ -75,13 +74,13 @@ class ElectricalTextTest {
 
   @Test
   void checkCountsAndShowsWhatFailsFirst() {
-    String text = CheckText.of("Test house", LookAtElectrical.groups(), false);
+    String text = CheckText.of("Test house", LookAtElectrical.check(), false);
     assertTrue(text.startsWith("Test house: 1 failure, 4 cautions, 17 passed\n"), text);
     assertTrue(text.indexOf("FAIL") > 0 && text.indexOf("FAIL") < text.indexOf("not judged"), text);
     assertFalse(text.contains("  ok "), text);
-    assertTrue(CheckText.of("h", LookAtElectrical.groups(), true).contains("  ok "));
-    assertEquals(Severity.FAIL, CheckText.worst(LookAtElectrical.groups()));
-    assertEquals(Severity.PASS, CheckText.worst(List.of()));
+    assertTrue(text.contains("Motor starts: no surge stated\n"), text);
+    assertTrue(CheckText.of("h", LookAtElectrical.check(), true).contains("  ok "));
+    assertEquals(Severity.FAIL, LookAtElectrical.check().worst());
   }
 
   @Test

@@ -2,14 +2,14 @@ package greyspell.report;
 
 import greyspell.electrical.Ampacity;
 import greyspell.electrical.ConductorJudge;
-import greyspell.electrical.ConductorJudgement;
 import greyspell.electrical.Equipment;
+import greyspell.electrical.Finding;
 import greyspell.electrical.RunLoad;
 import greyspell.electrical.StringJudge;
 import greyspell.electrical.StringJudgement;
-import greyspell.electrical.SurgeJudge;
 import greyspell.electrical.Wanted;
 import greyspell.electrical.WireSize;
+import greyspell.study.ElectricalCheck;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,26 +29,21 @@ public final class LookAtElectrical {
         Equipment.M410, Equipment.c250(), Equipment.rules(null, 36.0), Wanted.modules(12));
   }
 
-  static List<ConductorJudgement> runs() {
+  static List<ElectricalCheck.Run> runs() {
     return List.of(
-        ConductorJudge.judge(
-            Equipment.run(WireSize.AWG_10, 25.0, 45.0, Ampacity.Insulation.C90),
-            new RunLoad(26.1, 34.8, 188.0, 350_000.0, 3_900_000.0)),
-        ConductorJudge.judge(
-            Equipment.run(WireSize.MM2_35, 1.5, 30.0, Ampacity.Insulation.C90),
-            new RunLoad(100.0, 100.0, 51.2, 900_000.0, 3_800_000.0)));
+        new ElectricalCheck.Run(
+            ConductorJudge.judge(
+                Equipment.run(WireSize.AWG_10, 25.0, 45.0, Ampacity.Insulation.C90),
+                new RunLoad(26.1, 34.8, 188.0, 350_000.0, 3_900_000.0)),
+            1),
+        new ElectricalCheck.Run(
+            ConductorJudge.judge(
+                Equipment.run(WireSize.MM2_35, 1.5, 30.0, Ampacity.Insulation.C90),
+                new RunLoad(100.0, 100.0, 51.2, 900_000.0, 3_800_000.0)),
+            1));
   }
 
-  static String conductors() {
-    return ConductorsText.of(
-        runs(),
-        SurgeJudge.judge(
-            Equipment.inverter(12_000.0),
-            Equipment.bank(),
-            new SurgeJudge.Path(null, 0.008, 0.001, 44.0)));
-  }
-
-  static List<CheckText.Group> groups() {
+  static ElectricalCheck check() {
     var built =
         StringJudge.asBuilt(
             List.of(
@@ -56,20 +51,21 @@ public final class LookAtElectrical {
                 Equipment.array("yard", Equipment.M410, 5, 1)),
             Equipment.c250(),
             Equipment.rules(-22.0, 36.0));
-    var wires = new ArrayList<greyspell.electrical.Finding>();
-    runs().forEach(r -> wires.addAll(r.findings()));
-    return List.of(
-        new CheckText.Group("Strings", built.findings()),
-        new CheckText.Group("Wires", wires),
-        new CheckText.Group("Motor starts", List.of()));
+    var wires = new ArrayList<Finding>();
+    runs().forEach(r -> wires.addAll(r.judged().findings()));
+    return new ElectricalCheck(
+        List.of(
+            new ElectricalCheck.Group("Strings", built.findings(), "none"),
+            new ElectricalCheck.Group("Wires", wires, "none"),
+            new ElectricalCheck.Group("Motor starts", List.of(), "no surge stated")),
+        runs());
   }
 
   public static void main(String[] args) throws Exception {
     Path dir = Files.createDirectories(Path.of(args[0]));
     Files.writeString(dir.resolve("strings.txt"), StringsText.of(twelve()));
     Files.writeString(dir.resolve("unstated.txt"), StringsText.of(unstated()));
-    Files.writeString(dir.resolve("conductors.txt"), conductors());
-    Files.writeString(dir.resolve("check.txt"), CheckText.of("Test house", groups(), false));
-    Files.writeString(dir.resolve("checklist.txt"), CheckText.checklist());
+    Files.writeString(dir.resolve("check.txt"), CheckText.of("Test house", check(), false));
+    Files.writeString(dir.resolve("check-all.txt"), CheckText.of("Test house", check(), true));
   }
 }

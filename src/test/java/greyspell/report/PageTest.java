@@ -9,13 +9,22 @@ import greyspell.chart.Pictures;
 import greyspell.chart.SampleStudy;
 import greyspell.chart.Say;
 import greyspell.chart.Xml;
+import greyspell.electrical.LocalCode;
+import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class PageTest {
   private static String page(StudyResult result) {
-    return PageWriter.html(result, Pictures.of(result).stream().map(Pictures::svg).toList());
+    return PageWriter.html(
+        result,
+        ElectricalCheck.of(result.scenario(), result),
+        Pictures.of(result).stream().map(Pictures::svg).toList());
+  }
+
+  private static Page made(StudyResult result, List<String> pictures) {
+    return PageMaker.page(result, ElectricalCheck.of(result.scenario(), result), pictures);
   }
 
   @Test
@@ -33,6 +42,7 @@ class PageTest {
             "Winter by winter",
             "How long a full bank lasts",
             "Where the light went",
+            "Electrical check",
             "What was assumed",
             "Cautions",
             "How to read this page"),
@@ -95,7 +105,7 @@ class PageTest {
 
   @Test
   void booksRowsClose() {
-    var page = PageMaker.page(new SampleStudy().run(), List.of());
+    var page = made(new SampleStudy().run(), List.of());
     for (var row : page.books().rows()) {
       var cells = row.cells();
       double used = number(cells.get(1));
@@ -110,7 +120,7 @@ class PageTest {
   @Test
   void fromLightToSocketEveryLineIsSubtracted() {
     StudyResult result = new SampleStudy().run();
-    var rows = PageMaker.page(result, List.of()).losses().rows();
+    var rows = made(result, List.of()).losses().rows();
     double left = 0.0;
     for (var row : rows) {
       double kwh = number(row.cells().get(1));
@@ -129,7 +139,7 @@ class PageTest {
   @Test
   void fortnightTableIsDatedAndMarksTheDarkDays() {
     StudyResult result = new SampleStudy().run();
-    var page = PageMaker.page(result, List.of());
+    var page = made(result, List.of());
     assertEquals(14, page.fortnight().rows().size());
     double unmet = 0.0;
     for (var row : page.fortnight().rows()) {
@@ -159,5 +169,29 @@ class PageTest {
 
   private static double number(String cell) {
     return Double.parseDouble(cell.replace(",", ""));
+  }
+
+  @Test
+  void theElectricalSectionHoldsEveryFindingWireAndWhoGoverns() {
+    StudyResult result = new SampleStudy().run();
+    ElectricalCheck check = ElectricalCheck.of(result.scenario(), result);
+    var document = Xml.parse(page(result));
+    var cells = Xml.texts(document, "td");
+    for (var f : check.findings()) {
+      assertTrue(cells.contains(f.text()) && cells.contains(f.reason()), f.subject());
+    }
+    var heads = Xml.texts(document, "h3");
+    for (var run : check.runs()) {
+      assertTrue(heads.contains(run.judged().run().name()), run.judged().run().name());
+    }
+    assertTrue(Xml.texts(document, "p").contains(LocalCode.GOVERNS));
+    var rows = made(result, List.of()).electrical().findings().rows();
+    assertEquals(check.worst().word(), rows.get(0).cells().get(0), "the worst stands first");
+    double sumKwh = 0.0;
+    var wires = made(result, List.of()).electrical().wires().rows();
+    for (var row : wires.subList(0, wires.size() - 1)) {
+      sumKwh += number(row.cells().get(4));
+    }
+    assertEquals(sumKwh, number(wires.get(wires.size() - 1).cells().get(4)), 0.15 + 1e-9);
   }
 }

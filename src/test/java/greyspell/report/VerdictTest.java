@@ -8,6 +8,7 @@ import greyspell.calendar.HourCalendar;
 import greyspell.chart.SampleStudy;
 import greyspell.chart.Say;
 import greyspell.chart.WinterShown;
+import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
 import java.util.List;
 import java.util.Locale;
@@ -172,7 +173,7 @@ class VerdictTest {
       String all =
           Verdict.of(result).text()
               + Summary.text(result, List.of())
-              + PageWriter.html(result, List.of());
+              + PageWriter.html(result, ElectricalCheck.of(result.scenario(), result), List.of());
       assertFalse(all.toLowerCase(Locale.ROOT).contains("never"));
     }
   }

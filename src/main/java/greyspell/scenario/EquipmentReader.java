@@ -1,0 +1,58 @@
+package greyspell.scenario;
+
+import greyspell.array.ControllerSpec;
+import greyspell.array.ModuleSpec;
+import greyspell.quantity.BadInput;
+import greyspell.quantity.Place;
+import java.nio.file.Path;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.nodes.Node;
+
+/** Single data sheets by their names in the equipment library, without a scenario. */
+public final class EquipmentReader {
+  private final Library library;
+  private final Border border = new Border();
+  private final EquipmentBinder binder;
+
+  private EquipmentReader(@Nullable Path folder) {
+    Path found =
+        folder != null
+            ? folder
+            : Library.find(Path.of("scenario.yaml"), ScenarioReader.programFolder());
+    library = new Library(found);
+    binder = new EquipmentBinder(library, border);
+  }
+
+  /**
+   * A module of the library.
+   *
+   * @param folder of the library; null to look at or above the current folder, then beside the
+   *     program
+   * @param option in which the name was given, for messages
+   * @throws BadInput with the nearest names if there is none of this name
+   */
+  public static ModuleSpec module(@Nullable Path folder, String name, String option) {
+    var reader = new EquipmentReader(folder);
+    ModuleSpec module =
+        reader.binder.module(reader.block(Vocabulary.MODULE, name, "module", option));
+    reader.border.throwIfAny("");
+    return module;
+  }
+
+  /** A charge controller of the library; as {@link #module}. */
+  public static ControllerSpec controller(@Nullable Path folder, String name, String option) {
+    var reader = new EquipmentReader(folder);
+    ControllerSpec controller =
+        reader.binder.controller(reader.block(Vocabulary.CONTROLLER, name, "controller", option));
+    reader.border.throwIfAny("");
+    return controller;
+  }
+
+  private Block block(Shape shape, String name, String key, String option) {
+    Node entry = library.entry(shape, name, Place.of(option), key, border);
+    border.throwIfAny("");
+    return new Block(
+        shape, Objects.requireNonNull(entry), library.shownName(shape), key, border, null);
+  }
+}

@@ -1,0 +1,346 @@
+package greyspell.study;
+
+import greyspell.array.ArraySpec;
+import greyspell.array.ControllerKind;
+import greyspell.array.ControllerSpec;
+import greyspell.array.DataSheetLint;
+import greyspell.array.ModuleSpec;
+import greyspell.array.SheetFinding;
+import greyspell.balance.Forcing;
+import greyspell.balance.LedgerColumn;
+import greyspell.electrical.ConductorJudge;
+import greyspell.electrical.ConductorJudgement;
+import greyspell.electrical.ConductorRun;
+import greyspell.electrical.Finding;
+import greyspell.electrical.LoadJudge;
+import greyspell.electrical.RunLoad;
+import greyspell.electrical.StringJudge;
+import greyspell.electrical.StringRules;
+import greyspell.electrical.SurgeJudge;
+import greyspell.outcome.Figures.Named;
+import greyspell.scenario.Scenario;
+import greyspell.scenario.Scenario.Wire;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything about one home that can be judged before, or beside, a run: data sheets, strings as
+ * built, wires, motor starts, loads, and what is unusual in the scenario. Only gathers; what is
+ * judged stands in {@code electrical} and {@code array}.
+ */
+public record ElectricalCheck(List<Group> groups, List<Run> runs) {
+  public ElectricalCheck {
+    groups = List.copyOf(groups);
+    runs = List.copyOf(runs);
+  }
+
+  /**
+   * Findings under one heading.
+   *
+   * @param ifEmpty why there are none, a few words
+   */
+  public record Group(String title, List<Finding> findings, String ifEmpty) {
+    public Group {
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /**
+   * A run of wire, judged.
+   *
+   * @param alike how many such runs there are, one from each controller
+   */
+  public record Run(ConductorJudgement judged, int alike) {
+    /** Of all alike runs; 0 if nothing was simulated. */
+    public double yearLossWh() {
+      return alike * judged.stated().yearLossWh();
+    }
+  }
+
+  /** With a result the wires are also held against the simulated year. */
+  public static ElectricalCheck of(Scenario home, @Nullable StudyResult result) {
+    StringRules rules = rules(home);
+    List<Run> runs = runs(home, rules, result);
+    var wires = new ArrayList<Finding>();
+    runs.forEach(run -> wires.addAll(run.judged().namedFindings()));
+    return new ElectricalCheck(
+        List.of(
+            new Group("Data sheets", sheets(home.arrays()), "no modules"),
+            new Group("Strings as built", strings(home, rules), "no strings"),
+            new Group(
+                "Wires", wires, "none stated, so neither their heat nor their drop is judged"),
+            new Group(
+                "Motor starts on the bank",
+                surge(home),
+                "the inverter's surge power is not stated"),
+            new Group(
+                "Loads",
+                LoadJudge.judge(home.load().appliances(), home.inverter()),
+                "no list of appliances"),
+            new Group("Plausibility", plausibility(home), "nothing unusual")),
+        runs);
+  }
+
+  /** What strings of this home are held against. */
+  public static StringRules rules(Scenario home) {
+    Scenario.Electrical electrical = home.electrical();
+    StringRules rules =
+        StringRules.usual(home.site().recordLowC(), home.site().recordHighC(), home.bank());
+    if (!electrical.isDwelling()) {
+      rules = rules.withDwellingLimitV(null);
+    }
+    Double chargingV = electrical.chargingV();
+    if (chargingV != null) {
+      rules = rules.withChargingV(chargingV);
+    }
+    return rulesFor(home.controller(), rules);
+  }
+
+  /** A controller that does not track joins the strings straight to the bank. */
+  public static StringRules rulesFor(ControllerSpec controller, StringRules rules) {
+    return controller.kind() == ControllerKind.PWM ? rules.withHeadroomV(0.0) : rules;
+  }
+
+  public Finding.Severity worst() {
+    return Finding.worst(findings());
+  }
+
+  /** Of all groups. */
+  public List<Finding> findings() {
+    var all = new ArrayList<Finding>();
+    groups.forEach(group -> all.addAll(group.findings()));
+    return all;
+  }
+
+  // ---- data sheets, strings, starts -------------------------------------------------------------
+
+  private static List<Finding> sheets(List<ArraySpec> arrays) {
+    var modules = new LinkedHashSet<ModuleSpec>();
+    arrays.forEach(array -> modules.add(array.module()));
+    var findings = new ArrayList<Finding>();
+    for (ModuleSpec module : modules) {
+      List<SheetFinding> off = DataSheetLint.of(module);
+      for (SheetFinding f : off) {
+        findings.add(
+            new Finding(
+                f.severity() == SheetFinding.Severity.FAIL
+                    ? Finding.Severity.FAIL
+                    : Finding.Severity.CAUTION,
+                module.name() + ": " + f.suspect(),
+                f.finding(),
+                "compare with the sticker; what is wrong is a guess from the other figures"));
+      }
+      if (off.isEmpty()) {
+        findings.add(
+            Finding.pass(
+                module.name(),
+                "power, voltages, currents and coefficients fit each other",
+                "checked against what modules usually have (common practice, no source)"));
+      }
+    }
+    return findings;
+  }
+
+  private static List<Finding> strings(Scenario home, StringRules rules) {
+    StringJudge.Built built = StringJudge.asBuilt(home.arrays(), home.controller(), rules);
+    if (built.missing().isEmpty()) {
+      return built.findings();
+    }
+    var findings = new ArrayList<Finding>();
+    for (String sentence : built.missing()) {
+      findings.add(
+          Finding.caution(
+              "strings",
+              "not judged. " + sentence,
+              "under \"site\" write for instance \"record_low: -16 °C\" and \"record_high: 34 °C\","
+                  + " from the nearest weather station's records"));
+    }
+    return findings;
+  }
+
+  private static List<Finding> surge(Scenario home) {
+    Double cableOhm = null;
+    for (Wire wire : home.electrical().conductors()) {
+      if (wire.run().kind() == ConductorRun.Kind.BANK_TO_INVERTER) {
+        double ratedA =
+            RunLoad.ofInverter(home.inverter(), home.bank(), home.electrical().cutOffV()).ratedA();
+        cableOhm =
+            (cableOhm == null ? 0.0 : cableOhm) + ConductorJudge.workingOhm(wire.run(), ratedA);
+      }
+    }
+    return SurgeJudge.judge(
+        home.inverter(),
+        home.bank(),
+        new SurgeJudge.Path(
+            null, home.electrical().bankOhm(), cableOhm, home.electrical().cutOffV()));
+  }
+
+  private static List<Finding> plausibility(Scenario home) {
+    var findings = new ArrayList<Finding>();
+    for (String caution : home.cautions()) {
+      String plain = caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
+      findings.add(Finding.caution("scenario", plain, "unusual but possible; is it meant?"));
+    }
+    return findings;
+  }
+
+  // ---- wires ------------------------------------------------------------------------------------
+
+  /** Losses of the year are those that {@link Wires} put into the books. */
+  private static List<Run> runs(Scenario home, StringRules rules, @Nullable StudyResult result) {
+    var runs = new ArrayList<Run>();
+    for (Wire wire : home.electrical().conductors()) {
+      switch (wire.run().kind()) {
+        case ARRAY_TO_CONTROLLER -> arrayRuns(home, wire, result, runs);
+        case CONTROLLER_TO_BANK -> {
+          int count = home.controller().count();
+          RunLoad load = RunLoad.ofController(home.controller(), rules, ratedW(home) / count);
+          if (result != null) {
+            double lostWh = lostWh(result, "controller_wiring");
+            double passedWh = result.outcome().total().solarUsedWh() + lostWh;
+            load = simulated(load, wire.run(), lostWh / count, passedWh / count, result);
+          }
+          runs.add(new Run(ConductorJudge.judge(wire.run(), load), count));
+        }
+        case BANK_TO_INVERTER -> {
+          RunLoad load =
+              RunLoad.ofInverter(home.inverter(), home.bank(), home.electrical().cutOffV());
+          if (result != null) {
+            double lostWh = lostWh(result, "inverter_wiring");
+            load = simulated(load, wire.run(), lostWh, intoInverterWh(result) + lostWh, result);
+          }
+          runs.add(new Run(ConductorJudge.judge(wire.run(), load), 1));
+        }
+      }
+    }
+    return runs;
+  }
+
+  /**
+   * A plane's own wire. The books hold one sum for the cables of all planes; a plane is given its
+   * part by the square of its rated current and its wire's resistance, after what flat shares take.
+   */
+  private static void arrayRuns(
+      Scenario home, Wire wire, @Nullable StudyResult result, List<Run> runs) {
+    for (ArraySpec array : home.arrays()) {
+      if (!isFor(wire, array)) {
+        continue;
+      }
+      ModuleSpec module = array.module();
+      RunLoad load =
+          new RunLoad(
+              ratedA(array),
+              StringJudge.BRIGHT_SUN_FACTOR * array.inParallel() * module.shortCircuitA(),
+              array.inSeries() * module.maxPowerV(),
+              0.0,
+              0.0);
+      if (result != null) {
+        double lostWh = heatOfCablesWh(home, result) * ratedHeatW(home, array) / ratedHeatW(home);
+        double passedWh =
+            result.outcome().total().solarAvailableWh() * array.ratedPowerW() / ratedW(home)
+                + lostWh;
+        load = simulated(load, wire.run(), lostWh, passedWh, result);
+      }
+      boolean isNamed = home.arrays().size() > 1 && !wire.run().name().contains(array.name());
+      ConductorRun run =
+          isNamed ? named(wire.run(), wire.run().name() + ", " + array.name()) : wire.run();
+      runs.add(new Run(ConductorJudge.judge(run, load), 1));
+    }
+  }
+
+  private static boolean isFor(Wire wire, ArraySpec array) {
+    return wire.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
+        && (wire.arrayName().isEmpty() || wire.arrayName().equals(array.name()));
+  }
+
+  private static double ratedA(ArraySpec array) {
+    return array.inParallel() * array.module().maxPowerA();
+  }
+
+  private static double ratedHeatW(Scenario home, ArraySpec array) {
+    double ohm = new Wires(home).arrayOhm(array);
+    return ratedA(array) * ratedA(array) * ohm;
+  }
+
+  private static double ratedHeatW(Scenario home) {
+    double sumW = 0.0;
+    for (ArraySpec array : home.arrays()) {
+      sumW += ratedHeatW(home, array);
+    }
+    return sumW;
+  }
+
+  /** Of all planes' cables, without what the flat shares take. */
+  private static double heatOfCablesWh(Scenario home, StudyResult result) {
+    double heatWh = lostWh(result, "array_wiring");
+    for (ArraySpec array : home.arrays()) {
+      double passedWh =
+          result.outcome().total().solarAvailableWh() * array.ratedPowerW() / ratedW(home);
+      heatWh -= passedWh * array.wiringFraction() / (1.0 - array.wiringFraction());
+    }
+    return Math.max(0.0, heatWh);
+  }
+
+  /** With the current squared that makes this loss of it. */
+  private static RunLoad simulated(
+      RunLoad load, ConductorRun run, double lostWh, double passedWh, StudyResult result) {
+    double years = result.ledger().forcing().calendar().years();
+    double ohm = ConductorJudge.workingOhm(run, load.ratedA());
+    return new RunLoad(
+        load.ratedA(),
+        load.circuitA(),
+        load.voltageV(),
+        Math.max(0.0, lostWh) / ohm / years,
+        passedWh / years);
+  }
+
+  private static double lostWh(StudyResult result, String name) {
+    for (Named loss : result.outcome().total().lossesWh()) {
+      if (loss.name().equals(name)) {
+        return loss.wh();
+      }
+    }
+    return 0.0;
+  }
+
+  private static ConductorRun named(ConductorRun run, String name) {
+    return new ConductorRun(
+        run.kind(),
+        name,
+        run.lengthM(),
+        run.size(),
+        run.strands(),
+        run.metal(),
+        run.inParallel(),
+        run.ambientC(),
+        run.insulation(),
+        run.statedAmpacityA());
+  }
+
+  /**
+   * Served at the sockets and lost in the inverter; its no-load draw is left out, as in the books.
+   */
+  private static double intoInverterWh(StudyResult result) {
+    Forcing forcing = result.ledger().forcing();
+    double[] servedWh = LedgerColumn.SERVED.of(result.ledger());
+    double[] lossWh = LedgerColumn.INVERTER_LOSS.of(result.ledger());
+    double[] overloadWh = LedgerColumn.UNMET_INVERTER.of(result.ledger());
+    double sumWh = 0.0;
+    for (int h = 0; h < servedWh.length; h++) {
+      double acWh = forcing.acAskedWh()[h] - overloadWh[h];
+      double bothWh = acWh + forcing.dcAskedWh()[h];
+      sumWh += lossWh[h] + (bothWh > 0.0 ? servedWh[h] * acWh / bothWh : 0.0);
+    }
+    return sumWh;
+  }
+
+  private static double ratedW(Scenario home) {
+    double sumW = 0.0;
+    for (ArraySpec array : home.arrays()) {
+      sumW += array.ratedPowerW();
+    }
+    return sumW;
+  }
+}

@@ -1,0 +1,259 @@
+package greyspell.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import greyspell.electrical.LocalCode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ElectricalCommandsTest {
+  private static final String CABIN = "scenarios/whin-cabin.yaml";
+  private static final List<String> BARE =
+      List.of(
+          "strings",
+          "--module",
+          "Orrin Bay OB-410H",
+          "--controller",
+          "Sable Ridge SR-250-100",
+          "--library",
+          "shared",
+          "--bank-voltage",
+          "51.2V",
+          "--record-low=-16C",
+          "--record-high",
+          "34C");
+
+  @TempDir private Path folder = Path.of("");
+
+  private static Cli bare(String... more) {
+    var args = new ArrayList<>(BARE);
+    args.addAll(List.of(more));
+    return Cli.run(args.toArray(String[]::new));
+  }
+
+  private static String flat(Cli said) {
+    return said.out.replaceAll("\\s+", " ");
+  }
+
+  private static void assertGoodText(Cli said) {
+    assertTrue(said.out.lines().allMatch(l -> l.length() <= 100), said.out);
+    assertTrue(flat(said).contains(LocalCode.GOVERNS), said.out);
+  }
+
+  private static void assertRefused(Cli said, String... words) {
+    assertEquals(2, said.code, said.out + said.err);
+    assertFalse(said.err.contains("Exception"), said.err);
+    for (String word : words) {
+      assertTrue(said.err.contains(word), said.err);
+    }
+  }
+
+  private String changed(String what, String by) throws IOException {
+    String text =
+        Files.readString(Path.of(CABIN))
+            .replace("../weather-samples", Path.of("weather-samples").toAbsolutePath().toString());
+    String changed = text.replaceAll(what, by);
+    assertFalse(changed.equals(text), what);
+    return Files.writeString(folder.resolve("home.yaml"), changed).toString();
+  }
+
+  // ---- check ------------------------------------------------------------------------------------
+
+  @Test
+  void aSoundHomePassesOnOneScreen() {
+    Cli said = Cli.run("check", CABIN);
+    assertEquals(0, said.code, said.out + said.err);
+    assertTrue(said.out.startsWith("Whin Cabin: no failures, "), said.out);
+    assertTrue(said.out.lines().count() <= 40, said.out);
+    assertGoodText(said);
+  }
+
+  @Test
+  void allShowsWhatPassedAndTheChecklist() {
+    Cli said = Cli.run("check", CABIN, "--all");
+    assertEquals(0, said.code, said.err);
+    assertTrue(said.out.contains("  ok      gable: coldest morning, controller: "), said.out);
+    assertTrue(said.out.contains("  [ ] Grounding: "), said.out);
+    assertGoodText(said);
+  }
+
+  @Test
+  void aStringTooLongIsExitCodeOne() throws IOException {
+    Cli said = Cli.run("check", changed("in_series: \\d+", "in_series: 30"), "--library", "shared");
+    assertEquals(1, said.code, said.out + said.err);
+    assertTrue(said.out.contains("FAIL "), said.out);
+    assertTrue(flat(said).contains("too high"), said.out);
+  }
+
+  @Test
+  void jsonHoldsTheSameFindings() throws IOException {
+    Cli said = Cli.run("check", CABIN, "--json");
+    var json = new ObjectMapper().readTree(said.out);
+    assertEquals("Whin Cabin", json.get("name").asText());
+    var electrical = json.get("electrical");
+    assertTrue(electrical.get("findings").size() > 10);
+    assertTrue(List.of("pass", "caution").contains(electrical.get("verdict").asText()));
+    assertEquals(LocalCode.GOVERNS, electrical.get("governs").asText());
+  }
+
+  @Test
+  void missingRecordsAreAskedForNeverGuessed() throws IOException {
+    String file = changed("(?m)^ *record_(low|high):.*\n", "");
+    Cli check = Cli.run("check", file, "--library", "shared");
+    assertEquals(0, check.code, check.err);
+    assertTrue(flat(check).contains("never guessed"), check.out);
+    assertTrue(flat(check).contains("record_low: -16 °C"), check.out);
+    Cli strings = Cli.run("strings", file, "--library", "shared");
+    assertEquals(1, strings.code, strings.err);
+    assertTrue(strings.out.contains("! State the record low"), strings.out);
+  }
+
+  @Test
+  void badInputIsRefused() {
+    assertRefused(Cli.run("check", "none.yaml"), "none.yaml");
+    assertRefused(Cli.run("strings", "none.yaml"), "none.yaml");
+  }
+
+  // ---- strings ----------------------------------------------------------------------------------
+
+  @Test
+  void stringsOfAScenario() {
+    Cli said = Cli.run("strings", CABIN);
+    assertEquals(0, said.code, said.out + said.err);
+    assertTrue(said.out.contains("Best: "), said.out);
+    assertGoodText(said);
+  }
+
+  @Test
+  void everyPlaneIsJudgedAndOneCanBeNamed() {
+    Cli all = Cli.run("strings", "scenarios/alder-fold.yaml");
+    assertTrue(all.out.contains("Plane \"barn roof\", one of 2"), all.out);
+    assertTrue(all.out.contains("Plane \"yard frame\", one of 2"), all.out);
+    assertGoodText(all);
+    Cli one = Cli.run("strings", "scenarios/alder-fold.yaml", "--array", "yard frame");
+    assertFalse(one.out.contains("barn roof"), one.out);
+    assertRefused(
+        Cli.run("strings", "scenarios/alder-fold.yaml", "--array", "yard fram"),
+        "Did you mean \"yard frame\"?");
+    assertRefused(
+        Cli.run("strings", "scenarios/alder-fold.yaml", "--modules", "6"), "--array", "barn roof");
+  }
+
+  /** Worked: 410 W modules, 5 kW are at least 13; 15 as 5 x 3 is the only one that fits 250 V. */
+  @Test
+  void bareModuleAndControllerByPower() {
+    Cli said = bare("--power", "5kW");
+    assertEquals(0, said.code, said.out + said.err);
+    assertTrue(flat(said).contains("Best: 5 in series, 3 strings."), said.out);
+    assertTrue(said.out.contains("charged at up to 61.4 V"), said.out);
+    assertGoodText(said);
+  }
+
+  @Test
+  void fahrenheitAndItsTwinGiveTheSame() {
+    Cli said = bare("--modules", "12");
+    Cli other =
+        Cli.run(
+            "strings",
+            "--module",
+            "Orrin Bay OB-410H",
+            "--controller",
+            "Sable Ridge SR-250-100",
+            "--library",
+            "shared",
+            "--bank-voltage",
+            "51.2V",
+            "--record-low",
+            "3.2F",
+            "--record-high",
+            "93.2F",
+            "--modules",
+            "12");
+    assertEquals(said.out, other.out);
+  }
+
+  @Test
+  void whereNothingFitsTheExitCodeIsOne() {
+    Cli said = bare("--modules", "13");
+    assertEquals(1, said.code, said.err);
+    assertTrue(said.out.contains("None of 2 is allowed"), said.out);
+  }
+
+  @Test
+  void wrongOptionsAreToldAtOnceWithWhatIsRight() {
+    assertRefused(Cli.run("strings"), "--module", "--modules");
+    assertRefused(bare("--modules", "0"), "--modules");
+    assertRefused(bare("--modules", "4", "--power", "5kW"), "--power");
+    assertRefused(bare("--power", "5 V"), "--power", "5 V");
+    assertRefused(bare("--power", "1 GW"), "--power");
+    assertRefused(bare("--modules", "4", "--at", "25 C"), "--at", "1000 W/m2 25 C");
+    assertRefused(bare("--modules", "4", "--hour", "24"), "--hour");
+    assertRefused(
+        Cli.run(
+            "strings",
+            "--module",
+            "Orin Bay OB-410H",
+            "--controller",
+            "Sable Ridge SR-250-100",
+            "--library",
+            "shared",
+            "--bank-voltage",
+            "51V",
+            "--modules",
+            "4"),
+        "--module",
+        "Orrin Bay OB-410H");
+    assertRefused(
+        bare("--modules", "4", "--charging-voltage", "hot", "--no-dwelling-limit"),
+        "--charging-voltage");
+  }
+
+  @Test
+  void picturesAreWritten() throws IOException {
+    Cli said =
+        bare(
+            "--modules",
+            "12",
+            "--pictures",
+            folder.resolve("p").toString(),
+            "--at",
+            "800 W/m2 45 C",
+            "--at",
+            "100 W/m² 5 °C");
+    assertEquals(0, said.code, said.err);
+    for (String name : List.of("strings", "module-curves", "shade")) {
+      assertTrue(Files.size(folder.resolve("p/" + name + ".png")) > 10_000, name);
+      assertTrue(said.out.contains(name + ".svg"), said.out);
+    }
+    String curves = Files.readString(folder.resolve("p/module-curves.svg"));
+    assertTrue(curves.contains("800 W/m², 45 °C") && curves.contains("100 W/m², 5 °C"));
+  }
+
+  /** Alder Fold has two planes with the same module. */
+  @Test
+  void twoPlanesAreComparedApartAndJoined() throws IOException {
+    Cli said =
+        Cli.run(
+            "strings",
+            "scenarios/alder-fold.yaml",
+            "--array",
+            "yard frame",
+            "--pictures",
+            folder.resolve("p").toString());
+    assertEquals(0, said.code, said.err);
+    assertTrue(said.out.contains("on inputs of their own"), said.out);
+    String svg = Files.readString(folder.resolve("p/planes.svg"));
+    assertTrue(svg.contains("Shown at 9 h on "), svg);
+    assertRefused(
+        Cli.run("strings", CABIN, "--pictures", Path.of("README.md").resolve("x").toString()),
+        "README.md");
+  }
+}
