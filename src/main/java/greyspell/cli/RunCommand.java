@@ -7,6 +7,7 @@ import greyspell.report.ReportFiles;
 import greyspell.report.Summary;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioReader;
+import greyspell.study.ElectricalCheck;
 import greyspell.study.Study;
 import greyspell.study.StudyResult;
 import java.io.IOException;
@@ -15,6 +16,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -72,8 +75,12 @@ final class RunCommand implements Callable<Integer> {
     try (var progress = Progress.onTerminal()) {
       progress.step("reading the scenario", 0.0);
       Scenario home = ScenarioReader.read(scenario, library.folder());
+      var judging = new FutureTask<>(() -> ElectricalCheck.of(home, null));
+      startBeside(judging);
       result = Study.run(home, (what, done) -> progress.step(what, 0.1 + 0.5 * done));
-      files = ReportFiles.write(result, folder, !noPictures, what -> progress.step(what, 0.7));
+      ElectricalCheck check = finished(judging).withYear(result);
+      files =
+          ReportFiles.write(result, check, folder, !noPictures, what -> progress.step(what, 0.7));
     }
     if (!noPictures && files.stream().noneMatch(f -> f.toString().endsWith(".png"))) {
       spec.commandLine()
@@ -89,6 +96,26 @@ final class RunCommand implements Callable<Integer> {
       screen.flush();
     }
     return isWarningDue(result) ? Main.FOUND : 0;
+  }
+
+  /** The electrical check needs no weather: it is judged while the hours are run. */
+  private static void startBeside(FutureTask<?> task) {
+    var thread = new Thread(task, "electrical check");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private static <T> T finished(FutureTask<T> task) {
+    try {
+      return task.get();
+    } catch (ExecutionException e) {
+      throw e.getCause() instanceof RuntimeException cause
+          ? cause
+          : new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("stopped while judging", e);
+    }
   }
 
   private void checkWarning() {

@@ -31,8 +31,13 @@ public final class ReportFiles {
   private final Consumer<String> progress;
   private final ConcurrentLinkedQueue<Picture> toPaint = new ConcurrentLinkedQueue<>();
 
-  private ReportFiles(StudyResult result, Deliver deliver, Consumer<String> progress) {
+  private ReportFiles(
+      StudyResult result,
+      @Nullable ElectricalCheck check,
+      Deliver deliver,
+      Consumer<String> progress) {
     this.result = result;
+    this.check = check;
     this.deliver = deliver;
     this.progress = progress;
   }
@@ -45,8 +50,22 @@ public final class ReportFiles {
    */
   public static List<Path> write(
       StudyResult result, Path dir, boolean pictures, Consumer<String> progress) {
+    return write(result, null, dir, pictures, progress);
+  }
+
+  /**
+   * The same where the electrical check of the run was made already.
+   *
+   * @param check null to make it here
+   */
+  public static List<Path> write(
+      StudyResult result,
+      @Nullable ElectricalCheck check,
+      Path dir,
+      boolean pictures,
+      Consumer<String> progress) {
     try (var deliver = new Deliver(dir)) {
-      var files = new ReportFiles(result, deliver, progress);
+      var files = new ReportFiles(result, check, deliver, progress);
       files.run(pictures);
       var written = new ArrayList<>(deliver.done());
       written.sort((a, b) -> Boolean.compare(b.endsWith(PAGE), a.endsWith(PAGE)));

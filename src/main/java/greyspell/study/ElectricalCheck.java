@@ -31,6 +31,8 @@ import org.jspecify.annotations.Nullable;
  * judged stands in {@code electrical} and {@code array}.
  */
 public record ElectricalCheck(List<Group> groups, List<Run> runs) {
+  private static final String WIRES = "Wires";
+
   public ElectricalCheck {
     groups = List.copyOf(groups);
     runs = List.copyOf(runs);
@@ -63,14 +65,11 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   public static ElectricalCheck of(Scenario home, @Nullable StudyResult result) {
     StringRules rules = rules(home);
     List<Run> runs = runs(home, rules, result);
-    var wires = new ArrayList<Finding>();
-    runs.forEach(run -> wires.addAll(run.judged().namedFindings()));
     return new ElectricalCheck(
         List.of(
             new Group("Data sheets", sheets(home.arrays()), "no modules"),
             new Group("Strings as built", strings(home, rules), "no strings"),
-            new Group(
-                "Wires", wires, "none stated, so neither their heat nor their drop is judged"),
+            wires(runs),
             new Group(
                 "Motor starts on the bank",
                 surge(home),
@@ -81,6 +80,24 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
                 "no list of appliances"),
             new Group("Plausibility", plausibility(home), "nothing unusual")),
         runs);
+  }
+
+  /** The same check after a run: only the wires' year is new. */
+  public ElectricalCheck withYear(StudyResult result) {
+    Scenario home = result.scenario();
+    List<Run> year = runs(home, rules(home), result);
+    var all = new ArrayList<Group>();
+    for (Group group : groups) {
+      all.add(group.title().equals(WIRES) ? wires(year) : group);
+    }
+    return new ElectricalCheck(all, year);
+  }
+
+  private static Group wires(List<Run> runs) {
+    var findings = new ArrayList<Finding>();
+    runs.forEach(run -> findings.addAll(run.judged().namedFindings()));
+    return new Group(
+        WIRES, findings, "none stated, so neither their heat nor their drop is judged");
   }
 
   /** What strings of this home are held against. */
