@@ -126,10 +126,21 @@ public final class Say {
 
   /** "self_discharge_wh" as "self discharge". */
   public static String name(String key) {
-    if (key.equals("temperature_and_low_light_delta")) {
-      return "heat and weak light, net of what cold gives";
-    }
     String plain = key.endsWith("_wh") ? key.substring(0, key.length() - 3) : key;
-    return plain.replace('_', ' ').toLowerCase(Locale.ROOT);
+    return switch (plain) {
+      case "temperature_and_low_light_delta" -> "heat and weak light, net of what cold gives";
+      case "array_wiring" -> "wires from the panels";
+      case "outside_window" -> "voltage outside the tracking window";
+      case "held_at_bank_voltage" -> "panels held at the bank's voltage, without tracking";
+      case "controller" -> "heat in the controller";
+      case "controller_wiring" -> "wires from controller to bank";
+      case "inverter" -> "heat in the inverter";
+      case "inverter_wiring" -> "wires from bank to inverter";
+      case "standing_inverter" -> "inverter, standing by";
+      case "standing_controller" -> "controller, standing by";
+      case "standing_bank" -> "the bank's own electronics";
+      case "standing_bank_heater" -> "the bank's heater";
+      default -> plain.replace('_', ' ').toLowerCase(Locale.ROOT);
+    };
   }
 }

@@ -382,6 +382,7 @@ final class PageMaker {
     var before = result.ledger().forcing().arrayLosses();
     var names = new ArrayList<String>();
     before.forEach(n -> names.add(n.name()));
+    var beforeBus = List.of("controller", "controller_wiring");
     lossRow(rows, "Light on the panels times their rated power", f.solarNominalWh(), years, true);
     for (Named loss : f.lossesWh()) {
       if (names.contains(loss.name())) {
@@ -394,13 +395,13 @@ final class PageMaker {
     lossRow(rows, "less left over: charge limit", f.curtailedRateWh(), years, false);
     lossRow(rows, "less left over: bank too cold", f.curtailedColdWh(), years, false);
     for (Named loss : f.lossesWh()) {
-      if (loss.name().equals("controller")) {
-        lossRow(rows, "less heat in the controller", loss.wh(), years, false);
+      if (beforeBus.contains(loss.name())) {
+        lossRow(rows, "less " + Say.name(loss.name()), loss.wh(), years, false);
       }
     }
     lossRow(rows, "Sun used on the bus", f.solarUsedWh(), years, true);
     for (Named loss : f.lossesWh()) {
-      if (!names.contains(loss.name()) && !loss.name().equals("controller")) {
+      if (!names.contains(loss.name()) && !beforeBus.contains(loss.name())) {
         lossRow(rows, "less " + Say.name(loss.name()), loss.wh(), years, false);
       }
     }
@@ -409,7 +410,11 @@ final class PageMaker {
     return new Table(List.of("From light to socket", "kWh a year", "% of the first line"), rows);
   }
 
+  /** What is nothing all the time is left out. */
   private void lossRow(List<Row> rows, String name, double wh, double years, boolean isSum) {
+    if (wh == 0.0 && !isSum) {
+      return;
+    }
     double nominalWh = result.outcome().total().solarNominalWh();
     rows.add(
         new Row(

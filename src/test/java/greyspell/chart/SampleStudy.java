@@ -183,10 +183,14 @@ public final class SampleStudy {
       c.chargeShare[h] = 1.0;
     }
     c.arrayLosses = List.of(new NamedHours("soiling", soiling), new NamedHours("heat", heat));
+    var heatWh = new double[hours];
+    var wiresWh = new double[hours];
+    for (int h = 0; h < hours; h++) {
+      heatWh[h] = 0.75 * c.controllerLossWh[h];
+      wiresWh[h] = c.controllerLossWh[h] - heatWh[h];
+    }
     c.controllerParts =
-        List.of(
-            new NamedHours("controller", c.controllerLossWh),
-            new NamedHours("controller_wiring", new double[c.controllerLossWh.length]));
+        List.of(new NamedHours("controller", heatWh), new NamedHours("controller_wiring", wiresWh));
     c.standingParts =
         List.of(
             new NamedHours("inverter_standby", inverter),

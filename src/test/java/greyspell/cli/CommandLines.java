@@ -10,4 +10,9 @@ public final class CommandLines {
   public static int run(List<String> args) {
     return Cli.run(args.toArray(String[]::new)).code;
   }
+
+  /** What it prints. */
+  public static String printed(List<String> args) {
+    return Cli.run(args.toArray(String[]::new)).out;
+  }
 }

@@ -61,4 +61,21 @@ class CommandsInDocsTest {
       assertEquals(0, CommandLines.run(args), command);
     }
   }
+
+  /** The verdict that the README quotes is what its own command prints. */
+  @Test
+  void theReadmeQuotesTheVerdictAsItIs() throws IOException {
+    String said =
+        CommandLines.printed(
+            List.of(
+                "run",
+                "scenarios/alder-fold.yaml",
+                "--no-pictures",
+                "--out",
+                folder.resolve("o").toString()));
+    String verdict =
+        said.substring(
+            said.indexOf("The lights"), said.indexOf("\n\n", said.indexOf("The lights")));
+    assertTrue(Files.readString(Path.of("README.md")).contains(verdict), verdict);
+  }
 }
