@@ -12,7 +12,7 @@ final class Sheets {
   static final ModuleSpec PV_1 =
       sheet(54, 8.21, 32.9, 7.61, 26.3, 0.0032 / 8.21, -0.123 / 32.9, -0.0045);
 
-  /** CHECKBOOK-style 60-cell sheet, own construction. */
+  /** A 60-cell sheet, own construction. */
   static final ModuleSpec PV_3 = sheet(60, 9.83, 39.8, 9.25, 32.5, 0.0005, -0.0031, -0.0038);
 
   /** 36 cells, own construction. */
