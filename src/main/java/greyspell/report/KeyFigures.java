@@ -66,8 +66,8 @@ final class KeyFigures {
                 ? days(a.longestD(), a) + " from every start day"
                 : "middle "
                     + days(a.greyP50Days(), a)
-                    + ", one in ten under "
-                    + Say.number(a.greyP10Days(), 1)
+                    + ", 1 in 10 under "
+                    + Say.number(a.greyP10Days(), a.greyP10Days() < 100.0 ? 1 : 0)
                     + ", worst "
                     + Say.days(a.greyWorstDays())
                     + " from "
