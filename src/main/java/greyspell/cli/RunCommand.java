@@ -79,6 +79,10 @@ final class RunCommand implements Callable<Integer> {
       startBeside(judging);
       result = Study.run(home, (what, done) -> progress.step(what, 0.1 + 0.5 * done));
       ElectricalCheck check = finished(judging).withYear(result);
+      String failing = check.failing();
+      if (!failing.isEmpty()) {
+        result = result.withFirstCaution(failing);
+      }
       files =
           ReportFiles.write(result, check, folder, !noPictures, what -> progress.step(what, 0.7));
     }
