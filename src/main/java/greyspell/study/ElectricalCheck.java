@@ -18,6 +18,7 @@ import greyspell.electrical.StringJudge;
 import greyspell.electrical.StringRules;
 import greyspell.electrical.SurgeJudge;
 import greyspell.outcome.Figures.Named;
+import greyspell.power.InverterCurve;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Wire;
 import java.util.ArrayList;
@@ -67,7 +68,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     List<Run> runs = runs(home, rules, result);
     return new ElectricalCheck(
         List.of(
-            new Group("Data sheets", sheets(home.arrays()), "no modules"),
+            new Group("Data sheets", sheets(home), "no modules"),
             new Group("Strings as built", strings(home, rules), "no strings"),
             wires(runs),
             new Group(
@@ -124,6 +125,19 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return Finding.worst(findings());
   }
 
+  /** What fails, for those who only look at the energy; empty if nothing does. */
+  public String failing() {
+    var subjects = new ArrayList<String>();
+    for (Finding finding : findings()) {
+      if (finding.severity() == Finding.Severity.FAIL) {
+        subjects.add(finding.subject());
+      }
+    }
+    return subjects.isEmpty()
+        ? ""
+        : "The electrical check fails: " + String.join("; ", subjects) + ".";
+  }
+
   /** Of all groups. */
   public List<Finding> findings() {
     var all = new ArrayList<Finding>();
@@ -133,9 +147,9 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
 
   // ---- data sheets, strings, starts -------------------------------------------------------------
 
-  private static List<Finding> sheets(List<ArraySpec> arrays) {
+  private static List<Finding> sheets(Scenario home) {
     var modules = new LinkedHashSet<ModuleSpec>();
-    arrays.forEach(array -> modules.add(array.module()));
+    home.arrays().forEach(array -> modules.add(array.module()));
     var findings = new ArrayList<Finding>();
     for (ModuleSpec module : modules) {
       List<SheetFinding> off = DataSheetLint.of(module);
@@ -156,6 +170,13 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
                 "power, voltages, currents and coefficients fit each other",
                 "checked against what modules usually have (common practice, no source)"));
       }
+    }
+    for (String caution : InverterCurve.fit(home.inverter()).cautions()) {
+      findings.add(
+          Finding.caution(
+              "inverter",
+              caution.replace("inverter ", ""),
+              "the curve that is used must pass through standby and all points"));
     }
     return findings;
   }
@@ -198,7 +219,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     var findings = new ArrayList<Finding>();
     for (String caution : home.cautions()) {
       String plain = caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
-      findings.add(Finding.caution("scenario", plain, "unusual but possible; is it meant?"));
+      findings.add(Finding.caution("scenario", plain, "is it meant?"));
     }
     return findings;
   }
