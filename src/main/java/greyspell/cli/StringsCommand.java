@@ -42,8 +42,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "strings",
     description = {
-      "Judges every arrangement of equal strings, cold and hot, and names the best: for the planes of a",
-      "scenario, or for a module and a controller of the equipment library."
+      "Judges every arrangement of equal strings, cold and hot, and names the best.",
+      "For the planes of a scenario, or for a module and a controller of the equipment library."
     },
     footer = {
       "",
