@@ -35,7 +35,7 @@ final class CurvePicture extends Picture {
     super(
         name,
         title,
-        note,
+        note + Look.ESTIMATE_ONLY,
         describe(lines),
         PANEL_HEIGHT + TABLE_TOP + ROW * (lines.size() + 1) + 6.0);
     if (lines.isEmpty() || lines.size() > MOST_LINES) {

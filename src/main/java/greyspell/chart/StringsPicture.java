@@ -60,7 +60,7 @@ public final class StringsPicture extends Picture {
             + Show.temperature(low == null ? Double.NaN : low)
             + ") at work, hatched up to open circuit on that morning. Pale band: the voltages"
             + " between what the controller needs and where its tracking ends."
-            + " Estimate only: local code and licensed practice govern.";
+            + Look.ESTIMATE_ONLY;
     return new StringsPicture(title(judged), note, describe(shown), judged, shown);
   }
 

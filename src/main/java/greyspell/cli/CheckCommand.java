@@ -21,9 +21,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "check",
     description = {
-      "Checks a home on one screen: data sheets, strings in cold and heat, wires, motor starts, loads, and",
-      "whatever is unusual in the scenario. Nothing is simulated; 'run' adds what the wires lose in a year.",
-      "Strings need record_low and record_high of the site; they are never guessed."
+      "Checks a home on one screen: sheets, strings, wires, motor starts, loads.",
+      "Also whatever is unusual in the scenario. Nothing is simulated; 'run' adds what the wires lose in a",
+      "year. Strings need record_low and record_high of the site; they are never guessed."
     },
     footer = {
       "",

@@ -1,6 +1,5 @@
 package greyspell.cli;
 
-import greyspell.electrical.Finding;
 import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
@@ -72,7 +71,6 @@ final class RunCommand implements Callable<Integer> {
     checkWarning();
     Path folder = out != null ? out : Path.of("out", fileStem(scenario));
     StudyResult result;
-    ElectricalCheck check;
     List<Path> files;
     try (var progress = Progress.onTerminal()) {
       progress.step("reading the scenario", 0.0);
@@ -80,7 +78,11 @@ final class RunCommand implements Callable<Integer> {
       var judging = new FutureTask<>(() -> ElectricalCheck.of(home, null));
       startBeside(judging);
       result = Study.run(home, (what, done) -> progress.step(what, 0.1 + 0.5 * done));
-      check = finished(judging).withYear(result);
+      ElectricalCheck check = finished(judging).withYear(result);
+      String failing = check.failing();
+      if (!failing.isEmpty()) {
+        result = result.withFirstCaution(failing);
+      }
       files =
           ReportFiles.write(result, check, folder, !noPictures, what -> progress.step(what, 0.7));
     }
@@ -95,13 +97,6 @@ final class RunCommand implements Callable<Integer> {
       screen.flush();
     } else if (!quiet) {
       screen.print(Summary.text(result, files));
-      if (check.worst() == Finding.Severity.FAIL) {
-        screen.println(
-            "The electrical check fails in "
-                + Finding.count(check.findings(), Finding.Severity.FAIL)
-                + " points. See: greyspell check "
-                + scenario);
-      }
       screen.flush();
     }
     return isWarningDue(result) ? Main.FOUND : 0;

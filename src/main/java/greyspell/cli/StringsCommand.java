@@ -42,8 +42,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "strings",
     description = {
-      "Judges every arrangement of equal strings, cold and hot, and names the best: for the planes of a",
-      "scenario, or for a module and a controller of the equipment library."
+      "Judges every arrangement of equal strings, cold and hot, and names the best.",
+      "For the planes of a scenario, or for a module and a controller of the equipment library."
     },
     footer = {
       "",
@@ -213,6 +213,10 @@ final class StringsCommand implements Callable<Integer> {
             : EquipmentReader.controller(library.folder(), controller, "--controller");
     ModuleSpec instead =
         module == null ? null : EquipmentReader.module(library.folder(), module, "--module");
+    String from = ElectricalCheck.recordsFrom(home);
+    if (!from.isEmpty() && (recordLow == null || recordHigh == null)) {
+      spec.commandLine().getErr().println(from);
+    }
     StringRules rules = ElectricalCheck.rulesFor(on, changed(ElectricalCheck.rules(home)));
     var judged = new ArrayList<StringJudgement>();
     for (ArraySpec plane : chosen) {

@@ -350,8 +350,16 @@ public final class StringJudge {
     }
     return StringFindings.capital(StringFindings.word(count))
         + " modules do not split into "
-        + String.join(" or ", splits)
+        + either(splits)
         + " equal strings; unequal strings on one input pull each other down.";
+  }
+
+  /** "two, three or four". */
+  private static String either(List<String> words) {
+    int last = words.size() - 1;
+    return last == 0
+        ? words.get(0)
+        : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
   }
 
   private static String riseNote(ModuleSpec module, StringVoltages volts, double highC) {

@@ -3,7 +3,6 @@ package greyspell.electrical;
 import greyspell.power.InverterSpec;
 import greyspell.quantity.Check;
 import greyspell.quantity.Show;
-import greyspell.quantity.Unit;
 import greyspell.storage.BankSpec;
 import java.util.ArrayList;
 import java.util.List;
@@ -167,6 +166,6 @@ public final class SurgeJudge {
   }
 
   private static String milliohm(double ohm) {
-    return Unit.MILLIOHM.text(ohm);
+    return Show.trimmed(1000.0 * ohm, 2) + " mΩ";
   }
 }

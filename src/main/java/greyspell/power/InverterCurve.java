@@ -2,6 +2,7 @@ package greyspell.power;
 
 import greyspell.power.InverterSpec.EfficiencyAt;
 import greyspell.power.step.InverterLimits;
+import greyspell.quantity.Show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -100,12 +101,12 @@ public record InverterCurve(double noLoadShare, double linearLossShare, double q
         cautions.add(
             String.format(
                 Locale.ROOT,
-                "inverter %s: %.1f %% at %.0f %% load does not suit its standby of %.0f W and its other"
+                "inverter %s: %.1f %% at %.0f %% load does not suit its standby of %s and its other"
                     + " points; %.1f %% is used",
                 inverter.name(),
                 100.0 * at.efficiency(),
                 100.0 * at.loadShare(),
-                inverter.noLoadW(),
+                Show.power(inverter.noLoadW()),
                 100.0 * got));
       }
     }

@@ -106,7 +106,7 @@ final class Deliver implements AutoCloseable {
         Place.of(dir.toString()),
         "cannot write here (" + FileTrouble.words(e) + ")",
         "must be a folder that can be written to, with room for about 10 MB",
-        "Name another folder with --out, or change who may write to this one.");
+        "Name another folder, or change who may write to this one.");
   }
 
   @Override

@@ -18,8 +18,12 @@ import greyspell.electrical.StringJudge;
 import greyspell.electrical.StringRules;
 import greyspell.electrical.SurgeJudge;
 import greyspell.outcome.Figures.Named;
+import greyspell.power.InverterCurve;
+import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Wire;
+import greyspell.weather.SiteExtremes;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -67,7 +71,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     List<Run> runs = runs(home, rules, result);
     return new ElectricalCheck(
         List.of(
-            new Group("Data sheets", sheets(home.arrays()), "no modules"),
+            new Group("Data sheets", sheets(home), "no modules"),
             new Group("Strings as built", strings(home, rules), "no strings"),
             wires(runs),
             new Group(
@@ -103,8 +107,14 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   /** What strings of this home are held against. */
   public static StringRules rules(Scenario home) {
     Scenario.Electrical electrical = home.electrical();
-    StringRules rules =
-        StringRules.usual(home.site().recordLowC(), home.site().recordHighC(), home.bank());
+    Double lowC = home.site().recordLowC();
+    Double highC = home.site().recordHighC();
+    SiteExtremes stated = stated(home);
+    if (stated != null) {
+      lowC = lowC == null ? Double.valueOf(stated.lowC()) : lowC;
+      highC = highC == null ? Double.valueOf(stated.highC()) : highC;
+    }
+    StringRules rules = StringRules.usual(lowC, highC, home.bank());
     if (!electrical.isDwelling()) {
       rules = rules.withDwellingLimitV(null);
     }
@@ -113,6 +123,29 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
       rules = rules.withChargingV(chargingV);
     }
     return rulesFor(home.controller(), rules);
+  }
+
+  /**
+   * What the weather file states of its place, where the scenario leaves a record out; else null.
+   */
+  private static @Nullable SiteExtremes stated(Scenario home) {
+    boolean isSilent = home.site().recordLowC() == null || home.site().recordHighC() == null;
+    return isSilent ? SiteExtremes.find(Path.of(home.weather().resolvedPath())) : null;
+  }
+
+  /**
+   * Where record temperatures come from if not from the scenario; empty if they do, or are not
+   * known.
+   */
+  public static String recordsFrom(Scenario home) {
+    SiteExtremes stated = stated(home);
+    return stated == null
+        ? ""
+        : "Record temperatures that the scenario leaves out are those of the weather file: "
+            + Show.temperature(stated.lowC())
+            + " and "
+            + Show.temperature(stated.highC())
+            + ", expected once in 50 years. State record_low and record_high if you know the place's own.";
   }
 
   /** A controller that does not track joins the strings straight to the bank. */
@@ -124,6 +157,19 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return Finding.worst(findings());
   }
 
+  /** What fails, for those who only look at the energy; empty if nothing does. */
+  public String failing() {
+    var subjects = new ArrayList<String>();
+    for (Finding finding : findings()) {
+      if (finding.severity() == Finding.Severity.FAIL) {
+        subjects.add(finding.subject());
+      }
+    }
+    return subjects.isEmpty()
+        ? ""
+        : "The electrical check fails: " + String.join("; ", subjects) + ".";
+  }
+
   /** Of all groups. */
   public List<Finding> findings() {
     var all = new ArrayList<Finding>();
@@ -133,9 +179,9 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
 
   // ---- data sheets, strings, starts -------------------------------------------------------------
 
-  private static List<Finding> sheets(List<ArraySpec> arrays) {
+  private static List<Finding> sheets(Scenario home) {
     var modules = new LinkedHashSet<ModuleSpec>();
-    arrays.forEach(array -> modules.add(array.module()));
+    home.arrays().forEach(array -> modules.add(array.module()));
     var findings = new ArrayList<Finding>();
     for (ModuleSpec module : modules) {
       List<SheetFinding> off = DataSheetLint.of(module);
@@ -157,15 +203,31 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
                 "checked against what modules usually have (common practice, no source)"));
       }
     }
+    for (String caution : InverterCurve.fit(home.inverter()).cautions()) {
+      findings.add(
+          Finding.caution(
+              "inverter",
+              caution.replace("inverter ", ""),
+              "the curve that is used must pass through standby and all points"));
+    }
     return findings;
   }
 
   private static List<Finding> strings(Scenario home, StringRules rules) {
     StringJudge.Built built = StringJudge.asBuilt(home.arrays(), home.controller(), rules);
-    if (built.missing().isEmpty()) {
-      return built.findings();
-    }
     var findings = new ArrayList<Finding>();
+    String from = recordsFrom(home);
+    if (!from.isEmpty()) {
+      findings.add(
+          Finding.caution(
+              "record temperatures",
+              from.substring(0, from.length() - 1),
+              "a record may lie beyond"));
+    }
+    if (built.missing().isEmpty()) {
+      findings.addAll(built.findings());
+      return findings;
+    }
     for (String sentence : built.missing()) {
       findings.add(
           Finding.caution(
@@ -198,7 +260,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     var findings = new ArrayList<Finding>();
     for (String caution : home.cautions()) {
       String plain = caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
-      findings.add(Finding.caution("scenario", plain, "unusual but possible; is it meant?"));
+      findings.add(Finding.caution("scenario", plain, "is it meant?"));
     }
     return findings;
   }

@@ -5,6 +5,7 @@ import greyspell.outcome.Outcome;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.weather.WeatherSeries;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -21,4 +22,14 @@ public record StudyResult(
     Outcome outcome,
     List<Assumption> assumptions,
     List<String> cautions,
-    String startNote) {}
+    String startNote) {
+
+  /** With one more caution, before all others. */
+  public StudyResult withFirstCaution(String caution) {
+    var all = new ArrayList<String>();
+    all.add(caution);
+    all.addAll(cautions);
+    return new StudyResult(
+        scenario, weather, ledger, outcome, assumptions, List.copyOf(all), startNote);
+  }
+}

@@ -93,6 +93,20 @@ class ElectricalCommandsTest {
     assertTrue(flat(said).contains("too high"), said.out);
   }
 
+  /** Who only asks for the energy is told too: on the screen, and first on the page. */
+  @Test
+  void runSaysFirstWhatFails() throws IOException {
+    String home = changed("in_series: \\d+", "in_series: 30");
+    String out = folder.resolve("out").toString();
+    Cli said = Cli.run("run", home, "--library", "shared", "--no-pictures", "--out", out);
+    assertEquals(0, said.code, said.out + said.err);
+    assertTrue(said.out.contains("The electrical check fails: "), said.out);
+    var json = new ObjectMapper().readTree(Path.of(out, "results.json").toFile());
+    String first = json.get("cautions").get(0).asText();
+    assertTrue(first.startsWith("The electrical check fails: "), first);
+    assertTrue(first.contains("coldest morning, controller"), first);
+  }
+
   @Test
   void jsonHoldsTheSameFindings() throws IOException {
     Cli said = Cli.run("check", CABIN, "--json");

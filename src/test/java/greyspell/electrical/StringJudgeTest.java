@@ -182,10 +182,7 @@ class StringJudgeTest {
     var judged = judge(M410, Equipment.c250(), -10.0, 35.0, 5);
     assertEquals(List.of(5, 1), judged.arrangements().stream().map(Arrangement::inSeries).toList());
     assertTrue(
-        judged
-            .notes()
-            .get(0)
-            .startsWith("Five modules do not split into two or three or four equal"),
+        judged.notes().get(0).startsWith("Five modules do not split into two, three or four equal"),
         judged.notes().get(0));
   }
 

@@ -164,6 +164,28 @@ class ElectricalCheckTest {
         group(CHECK, "Strings as built").stream().anyMatch(f -> f.subject().contains("dwelling")));
   }
 
+  /** The sheet of an inverter is judged here too, not only where it is used. */
+  @Test
+  void anInverterWhoseSheetDisagreesIsACaution() throws Exception {
+    String text =
+        Files.readString(Path.of("scenarios/peat-hut.yaml"))
+            .replace("../weather-samples", Path.of("weather-samples").toAbsolutePath().toString())
+            .replaceAll(
+                "(?m)^inverter:.*$",
+                "inverter: {from: Brill BR-400, standby_day: 0.2 W, standby_night: 0.1 W,"
+                    + " efficiency: [[10 %, 70 %], [100 %, 90 %]]}");
+    Path file = Files.writeString(folder.resolve("home.yaml"), text);
+    ElectricalCheck check = ElectricalCheck.of(ScenarioReader.read(file, Path.of("shared")), null);
+    assertTrue(
+        group(check, "Data sheets").stream()
+            .anyMatch(
+                f ->
+                    f.severity() == Severity.CAUTION
+                        && f.text().contains("does not suit its standby of 0.2 W")),
+        check.findings().toString());
+    assertEquals("", check.failing());
+  }
+
   /** Never guessed: not judged, and what to write. */
   @Test
   void withoutRecordTemperaturesNothingIsJudged() throws Exception {

@@ -1,0 +1,49 @@
+package greyspell.weather;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import greyspell.published.ValidationData;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SiteExtremesTest {
+  private static final String LINE =
+      "DESIGN CONDITIONS,1,Handbook,,Heating,12,-2.6,Extremes,9,8.1,7.3,28.4,-6.3,33.5,3.4,2,-8.7,35,-10.7,36.2,-12.7,37.3,-15.2,38.8";
+
+  @Test
+  void takesTheFiftyYearFigures() {
+    assertEquals(new SiteExtremes(-15.2, 38.8), SiteExtremes.parse(LINE));
+  }
+
+  @Test
+  void takesNothingThatIsMissingOrCannotBe() {
+    assertNull(SiteExtremes.parse("DESIGN CONDITIONS,0"));
+    assertNull(SiteExtremes.parse(LINE.substring(0, LINE.lastIndexOf(','))));
+    assertNull(SiteExtremes.parse(LINE.replace("-15.2", "15.2")));
+    assertNull(SiteExtremes.parse(LINE.replace("38.8", "n/a")));
+    assertNull(SiteExtremes.find(Path.of("weather-samples/grey-maritime.csv")));
+    assertNull(SiteExtremes.find(Path.of("no-such-file")));
+  }
+
+  /** A typical year stays within its place's 50-year extremes. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "epw/USA_WA_Seattle-Tacoma.Intl.AP.727930_TMY3.epw",
+        "epw/USA_MN_Minneapolis-St.Paul.Intl.AP.726580_TMY3.epw",
+        "epw/NZL_Canterbury-Christchurch.CC.937800_NIWA.epw"
+      })
+  void aTypicalYearLiesWithin(String name) {
+    Path file = ValidationData.file(name);
+    SiteExtremes extremes = SiteExtremes.find(file);
+    assertNotNull(extremes);
+    for (double airC : WeatherReader.readOnItsOwnClock(file, name).airTemperatureC()) {
+      assertTrue(airC >= extremes.lowC() && airC <= extremes.highC());
+    }
+  }
+}
