@@ -59,6 +59,7 @@ final class WeatherNotes {
               + Show.number(site.elevationM(), 0)
               + " m: temperature is not corrected for the height.");
     }
+    cautions.addAll(recordCautions(site, weather.airTemperatureC()));
     GapReport gaps = weather.gaps();
     if (gaps.missingHours() > 0) {
       cautions.add(
@@ -68,6 +69,36 @@ final class WeatherNotes {
               + " hours of weather were missing and filled, at most "
               + gaps.longestGapHours()
               + " in one run.");
+    }
+    return cautions;
+  }
+
+  /** Strings are judged by the records: an hour beyond them shows that one is misread. */
+  private static List<String> recordCautions(Site site, double[] airC) {
+    double coldestC = airC[0];
+    double hottestC = airC[0];
+    for (double c : airC) {
+      coldestC = c < coldestC ? c : coldestC;
+      hottestC = c > hottestC ? c : hottestC;
+    }
+    var cautions = new ArrayList<String>();
+    Double lowC = site.recordLowC();
+    if (lowC != null && coldestC < lowC) {
+      cautions.add(
+          "The weather holds an hour of "
+              + Show.temperature(coldestC)
+              + ", colder than the site's record_low of "
+              + Show.temperature(lowC)
+              + ": strings are judged as if it never were so cold.");
+    }
+    Double highC = site.recordHighC();
+    if (highC != null && hottestC > highC) {
+      cautions.add(
+          "The weather holds an hour of "
+              + Show.temperature(hottestC)
+              + ", hotter than the site's record_high of "
+              + Show.temperature(highC)
+              + ": strings are judged as if it never were so hot.");
     }
     return cautions;
   }

@@ -107,6 +107,25 @@ class ElectricalCommandsTest {
     assertTrue(first.contains("coldest morning, controller"), first);
   }
 
+  /** Weather colder than the stated record shows that the record is misread. */
+  @Test
+  void runSaysThatTheWeatherIsBeyondTheRecords() throws IOException {
+    String home =
+        changed(
+            "record_low: -14 °C( *)\n( *)record_high: 32 °C",
+            "record_low: 5 °C\n$2record_high: 9 °C");
+    String out = folder.resolve("out").toString();
+    Cli said = Cli.run("run", home, "--library", "shared", "--no-pictures", "--out", out);
+    assertEquals(0, said.code, said.out + said.err);
+    String cautions =
+        new ObjectMapper()
+            .readTree(Path.of(out, "results.json").toFile())
+            .get("cautions")
+            .toString();
+    assertTrue(cautions.contains("colder than the site's record_low of 5 °C"), cautions);
+    assertTrue(cautions.contains("hotter than the site's record_high of 9 °C"), cautions);
+  }
+
   @Test
   void jsonHoldsTheSameFindings() throws IOException {
     Cli said = Cli.run("check", CABIN, "--json");
