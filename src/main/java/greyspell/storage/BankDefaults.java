@@ -74,7 +74,7 @@ public record BankDefaults(
               "middle of the usual 92 to 96 % there and back (from memory, guidance)",
               "middle of the usual 1 to 3 % a month (from memory, guidance)",
               "usual for lithium iron phosphate: 80 to 90 % at 0 °C, 50 to 70 % at -20 °C, nothing below the -30 °C of cell data sheets"
-                  + " (from memory, guidance)",
+                  + " (from memory, guidance); 95 % at 10 °C is our own choice",
               "cell data sheets allow charging from 0 °C: metal plates out below");
       case LEAD_ACID_FLOODED ->
           new BankDefaults(

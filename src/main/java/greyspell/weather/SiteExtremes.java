@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * in the design conditions of an EPW header. After the word {@code Extremes} stand sixteen figures;
  * the last two are the lowest and the highest dry-bulb temperature to be expected once in 50 years.
  * Source: the handbook's climatic design conditions that such headers quote (order of the fields
- * from memory; held against four files, whose figures rise with the return period as they should).
+ * from memory; looked at in three files, whose figures rise with the return period as they should).
  *
  * @param lowC once in 50 years
  * @param highC once in 50 years

@@ -27,8 +27,8 @@ import org.junit.jupiter.api.io.TempDir;
  *
  * <p>What the results stand beside was computed for this project with another, smaller hourly model
  * (Hay-Davies sky, Erbs split, flat 14 % array loss): own construction, not published. It differs
- * in detail (incidence loss, cell temperature), so the bounds are wide; they catch a wrong clock, a
- * wrong hemisphere, a lost factor.
+ * in detail (incidence loss, cell temperature), so the bounds are wide; they were chosen after the
+ * results had been seen; they catch a wrong clock, a wrong hemisphere, a lost factor.
  */
 class RealWeatherRunTest {
   @TempDir private Path folder = Path.of("");

@@ -12,20 +12,21 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SiteExtremesTest {
+  /** Invented figures in the order of such a header. */
   private static final String LINE =
-      "DESIGN CONDITIONS,1,Handbook,,Heating,12,-2.6,Extremes,9,8.1,7.3,28.4,-6.3,33.5,3.4,2,-8.7,35,-10.7,36.2,-12.7,37.3,-15.2,38.8";
+      "DESIGN CONDITIONS,1,Handbook,,Heating,12,-2.6,Extremes,10,9,8,27,-7.5,31,3,2,-10,33,-12,34.5,-14,36,-17.4,37.6";
 
   @Test
   void takesTheFiftyYearFigures() {
-    assertEquals(new SiteExtremes(-15.2, 38.8), SiteExtremes.parse(LINE));
+    assertEquals(new SiteExtremes(-17.4, 37.6), SiteExtremes.parse(LINE));
   }
 
   @Test
   void takesNothingThatIsMissingOrCannotBe() {
     assertNull(SiteExtremes.parse("DESIGN CONDITIONS,0"));
     assertNull(SiteExtremes.parse(LINE.substring(0, LINE.lastIndexOf(','))));
-    assertNull(SiteExtremes.parse(LINE.replace("-15.2", "15.2")));
-    assertNull(SiteExtremes.parse(LINE.replace("38.8", "n/a")));
+    assertNull(SiteExtremes.parse(LINE.replace("-17.4", "17.4")));
+    assertNull(SiteExtremes.parse(LINE.replace("37.6", "n/a")));
     assertNull(SiteExtremes.find(Path.of("weather-samples/grey-maritime.csv")));
     assertNull(SiteExtremes.find(Path.of("no-such-file")));
   }
