@@ -140,7 +140,7 @@ final class SmallFiles {
 
   static final String TMY3_HEAD =
       """
-      745090,"TAMARIND, PORT",XX,-8.0,37.400,-122.050,12
+      999001,"TAMARIND, PORT",XX,-8.0,37.100,-121.500,12
       Date (MM/DD/YYYY),Time (HH:MM),GHI (W/m^2),DNI (W/m^2),DHI (W/m^2),TotCld (tenths),OpqCld (tenths),Dry-bulb (C),Wspd (m/s)
       """;
 

@@ -82,7 +82,7 @@ class Tmy3ReaderTest {
   void columnsAreFoundByName() throws IOException {
     String head =
         """
-        745090,"PORT TAMARIND",XX,-8.0,37.400,-122.050,12
+        999001,"PORT TAMARIND",XX,-8.0,37.100,-121.500,12
         Date (MM/DD/YYYY),Time (HH:MM),Dry-bulb (C),Pressure (mbar),GHI (W/m^2)
         """;
     String text =
