@@ -41,6 +41,7 @@ final class HomeForcing {
   private final WeatherSeries weather;
   private final List<Assumption> assumptions;
   private final List<String> cautions;
+  private final List<StudyResult.PlaneBooks> planeBooks = new ArrayList<>();
 
   /** What has to be said is added to the two lists. */
   HomeForcing(
@@ -71,7 +72,9 @@ final class HomeForcing {
     var wires = new Wires(scenario);
     var planes = new ArrayList<SolarHours>();
     for (ArraySpec array : scenario.arrays()) {
-      planes.add(plane(array, sun, radiation, wires));
+      SolarHours plane = plane(array, sun, radiation, wires);
+      planes.add(plane);
+      planeBooks.add(StudyResult.PlaneBooks.of(array.name(), plane));
     }
     SolarHours solar = SolarHours.sum(planes);
     ControllerHours controller =
@@ -104,6 +107,11 @@ final class HomeForcing {
     columns.lockedShare = cold.lockedShare();
     columns.chargeShare = cold.chargeShare();
     return new Forcing(weather.calendar(), columns);
+  }
+
+  /** Of each plane, once {@link #make} has run. */
+  List<StudyResult.PlaneBooks> planeBooks() {
+    return List.copyOf(planeBooks);
   }
 
   private SolarHours plane(ArraySpec array, SunPath sun, Radiation radiation, Wires wires) {

@@ -45,8 +45,8 @@ public final class Study {
     steps.step("reading the weather", 0.0);
     var study = new Study(scenario, read(scenario));
     steps.step("sun and sky", 0.3);
-    Forcing forcing =
-        new HomeForcing(scenario, study.weather, study.assumptions, study.cautions).make();
+    var home = new HomeForcing(scenario, study.weather, study.assumptions, study.cautions);
+    Forcing forcing = home.make();
     Design design = study.design();
     steps.step("hour by hour", 0.8);
     var ledger = new Ledger(forcing, design.bank().windowWh());
@@ -57,6 +57,7 @@ public final class Study {
         study.weather,
         ledger,
         OutcomeReader.read(ledger, design, scenario.site().isNorthern()),
+        home.planeBooks(),
         List.copyOf(study.assumptions),
         List.copyOf(study.cautions),
         startNote);

@@ -38,6 +38,7 @@ import greyspell.weather.GapReport;
 import greyspell.weather.WeatherSeries;
 import greyspell.weather.WeatherSource;
 import java.time.DayOfWeek;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
@@ -102,6 +103,9 @@ public final class SampleStudy {
         weather,
         ledger,
         OutcomeReader.read(ledger, design, latitudeDeg >= 0.0),
+        List.of(
+            new StudyResult.PlaneBooks(
+                "barn roof", Arrays.stream(forcing.solarAvailableWh()).sum(), 0.0)),
         List.of(
             new Assumption("arrays[0].mismatch", "1 %", "common practice, no source"),
             new Assumption("bank.self_discharge", "2 % a month", "data sheets of the kind")),
