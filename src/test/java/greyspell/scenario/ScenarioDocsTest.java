@@ -15,8 +15,11 @@ import greyspell.electrical.ConductorRun;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.LoadPlan;
 import greyspell.load.LogSpec;
+import greyspell.power.Charger;
+import greyspell.power.GeneratorRules;
 import greyspell.power.GeneratorSpec;
 import greyspell.power.InverterSpec;
+import greyspell.power.RunTimes;
 import greyspell.sky.Horizon;
 import greyspell.sky.Site;
 import greyspell.sky.SkyChoices;
@@ -155,7 +158,14 @@ class ScenarioDocsTest {
     FILLED_BY.put(LoadPlan.class, List.of(Vocabulary.LOADS));
     FILLED_BY.put(ApplianceSpec.class, List.of(Vocabulary.APPLIANCE));
     FILLED_BY.put(LogSpec.class, List.of(Vocabulary.LOG));
+    FILLED_BY.put(Scenario.Generator.class, List.of(Vocabulary.GENERATOR));
     FILLED_BY.put(GeneratorSpec.class, List.of(Vocabulary.GENERATOR));
+    FILLED_BY.put(GeneratorSpec.Derating.class, List.of(Vocabulary.DERATING));
+    FILLED_BY.put(GeneratorRules.class, List.of(Vocabulary.GENERATOR));
+    FILLED_BY.put(RunTimes.class, List.of(Vocabulary.GENERATOR));
+    FILLED_BY.put(Charger.class, List.of(Vocabulary.CHARGER));
+    FILLED_BY.put(InverterSpec.Search.class, List.of(Vocabulary.SEARCH));
+    FILLED_BY.put(Scenario.OtherSource.class, List.of(Vocabulary.OTHER_SOURCE));
   }
 
   /** Not written by a user, or a copy of something that is. */
@@ -165,6 +175,7 @@ class ScenarioDocsTest {
           "Scenario.assumptions",
           "Scenario.cautions",
           "WeatherChoice.resolvedPath",
+          "OtherSource.resolvedPath",
           "Site.name");
 
   /** Points of curves, spans and pairs: the value of one key. */
@@ -177,6 +188,7 @@ class ScenarioDocsTest {
           InverterSpec.EfficiencyAt.class,
           EfficiencyPoint.class,
           GeneratorSpec.FuelAt.class,
+          RunTimes.Span.class,
           ApplianceSpec.HourSpan.class);
 
   @Test
@@ -218,7 +230,7 @@ class ScenarioDocsTest {
   @Test
   void everyRecordBelowScenarioIsKnownHere() {
     var seen = new HashSet<Class<?>>();
-    var waiting = new ArrayList<Type>(List.of(Scenario.class, GeneratorSpec.class));
+    var waiting = new ArrayList<Type>(List.of(Scenario.class));
     while (!waiting.isEmpty()) {
       Type type = waiting.remove(waiting.size() - 1);
       if (type instanceof ParameterizedType many) {
