@@ -1,100 +1,233 @@
 package greyspell.storage.step;
 
+import greyspell.quantity.Check;
+
 /**
- * A bank by its voltage: open-circuit voltage against charge, one resistance, and the share of the
- * charging current that is stored.
+ * Voltage, losses and limits of a bank within one hour, from its voltage without load and its
+ * resistance.
  *
  * <pre>
- * out:  P = (U - I R) I     cells give U I
- * in:   P = (U + I R) I     cells store q U I
+ * out   P = (E - I R) I      I = 2 P / [E + sqrt(E² - 4 R P)]        loss = I² R
+ * in    P = (E + I R) I      I = 2 P / [E + sqrt(E² + 4 R P)]        loss = I² R + (1 - ec) E I
+ * most out   P = Vc (E - Vc) / R,  at most E² / (4 R)                0 where E is not above Vc
+ * most in    P = Vh (Vh - E) / R                                     0 where E is not below Vh
  *
- * P  at the bus                                     W
- * U  open-circuit voltage at the charge at which the hour starts      V
- * R  internal resistance of the whole bank          ohm    0 or more
- * q  coulombic efficiency                           1      above 0 to 1
+ * E   voltage without load at the hour's start    V       from a table over the charge, straight lines between
+ * R   resistance at its temperature               Ohm     above 0
+ * ec  coulombic efficiency, taken when charging   1       above 0 to 1
+ * Vc  low-voltage cut-off     Vh  charging voltage        V
+ * P   at the bus    W         I   A
  * </pre>
  *
- * Source: circuit theory (textbook).
+ * The charge is held for the hour, so E does not fall within it. Where an efficiency is stated it
+ * gives the loss in place of these, and the voltages stay. A draw that no voltage can deliver is
+ * reckoned at the greatest that can: the caller holds it below {@link #mostOutWh}. Share of charge
+ * and share of energy are taken for the same; at a sloping voltage they differ by up to two points.
  *
- * @param openCircuitV at equal steps of charge from empty to full, two or more, never falling
- * @param resistanceOhm R
- * @param coulombicEfficiency q
- * @param cutOffV below which the bank is disconnected, 0 for never
- * @param chargingV highest charging voltage, infinite for none
- * @param nominalV for which currents were stated
+ * <p>Source: Ohm's law with a load of constant power. Held by CellStepTest.
  */
-@SuppressWarnings("ArrayRecordComponent") // plain parameters for the loop, never compared
-public record CellStep(
-    double[] openCircuitV,
-    double resistanceOhm,
-    double coulombicEfficiency,
-    double cutOffV,
-    double chargingV,
-    double nominalV) {
-  /** Open-circuit voltage at a charge, 0 to 1 of the full bank. */
-  public double openCircuitV(double share) {
-    double place = share * (openCircuitV.length - 1);
-    int below = (int) place;
-    if (below >= openCircuitV.length - 1) {
-      return openCircuitV[openCircuitV.length - 1];
+public final class CellStep {
+  private final double[] openV;
+  private final double steps;
+  private final double resistanceOhm;
+  private final double coulombicEfficiency;
+  private final double chargingV;
+  private final double cutOffV;
+  private final double inLossShare;
+  private final double outLossShare;
+  private final boolean isLossStated;
+
+  /**
+   * Losses from the resistance.
+   *
+   * @param openV without load at equal steps of charge from empty to full, two or more; copied
+   * @param resistanceOhm of the whole bank at 25 °C
+   */
+  public CellStep(
+      double[] openV,
+      double resistanceOhm,
+      double coulombicEfficiency,
+      double chargingV,
+      double cutOffV) {
+    this(openV, resistanceOhm, coulombicEfficiency, chargingV, cutOffV, Double.NaN, Double.NaN);
+  }
+
+  private CellStep(
+      double[] openV,
+      double resistanceOhm,
+      double coulombicEfficiency,
+      double chargingV,
+      double cutOffV,
+      double chargeEfficiency,
+      double dischargeEfficiency) {
+    Check.within("steps of openV", openV.length, 2, 100_000);
+    for (double v : openV) {
+      Check.positive("openV", v);
     }
-    return openCircuitV[below] + (place - below) * (openCircuitV[below + 1] - openCircuitV[below]);
+    this.openV = openV.clone();
+    this.steps = openV.length - 1.0;
+    this.resistanceOhm = Check.positive("resistanceOhm", resistanceOhm);
+    this.coulombicEfficiency =
+        Check.within("coulombicEfficiency", coulombicEfficiency, Double.MIN_VALUE, 1.0);
+    this.chargingV = Check.positive("chargingV", chargingV);
+    this.cutOffV = Check.notNegative("cutOffV", cutOffV);
+    this.isLossStated = !Double.isNaN(chargeEfficiency);
+    this.inLossShare = 1.0 - chargeEfficiency;
+    this.outLossShare = 1.0 / dischargeEfficiency - 1.0;
   }
 
-  /** Taken from the cells to give this to the bus; at most half the short-circuit current. */
-  public double drawWh(double busWh, double ocV) {
-    if (resistanceOhm <= 0.0) {
-      return busWh;
+  /** The same with losses from stated efficiencies. */
+  public CellStep withStated(double chargeEfficiency, double dischargeEfficiency) {
+    return new CellStep(
+        openV,
+        resistanceOhm,
+        coulombicEfficiency,
+        chargingV,
+        cutOffV,
+        Check.within("chargeEfficiency", chargeEfficiency, Double.MIN_VALUE, 1.0),
+        Check.within("dischargeEfficiency", dischargeEfficiency, Double.MIN_VALUE, 1.0));
+  }
+
+  /** Of the whole bank at 25 °C. */
+  public double resistanceOhm() {
+    return resistanceOhm;
+  }
+
+  /** Without load; level outside 0 to 1. */
+  public double openV(double chargeShare) {
+    if (!(chargeShare > 0.0)) {
+      return openV[0];
     }
-    double root = ocV * ocV - 4.0 * resistanceOhm * busWh;
-    double a = root > 0.0 ? 2.0 * busWh / (ocV + Math.sqrt(root)) : ocV / (2.0 * resistanceOhm);
-    return ocV * a;
+    if (chargeShare >= 1.0) {
+      return openV[openV.length - 1];
+    }
+    double at = chargeShare * steps;
+    int i = (int) at;
+    return openV[i] + (at - i) * (openV[i + 1] - openV[i]);
   }
 
-  /** What the bus gets when this is taken from the cells. */
-  public double busOfDrawWh(double drawWh, double ocV) {
-    double a = drawWh / ocV;
-    return (ocV - a * resistanceOhm) * a;
+  /** As the other, at 25 °C. */
+  public double outLossWh(double busWh, double chargeShare) {
+    return outLossWh(busWh, chargeShare, 1.0);
   }
 
-  /** Stored when the bus puts this in. */
-  public double storedWh(double busWh, double ocV) {
-    double a = 2.0 * busWh / (ocV + Math.sqrt(ocV * ocV + 4.0 * resistanceOhm * busWh));
-    return coulombicEfficiency * ocV * a;
+  /**
+   * Lost when an hour gives this much to the bus.
+   *
+   * @param resistanceFactor by which temperature changes the resistance
+   */
+  public double outLossWh(double busWh, double chargeShare, double resistanceFactor) {
+    if (isLossStated) {
+      return busWh * outLossShare;
+    }
+    double ohm = resistanceOhm * resistanceFactor;
+    double currentA = outA(busWh, openV(chargeShare), ohm);
+    return currentA * currentA * ohm;
   }
 
-  /** What the bus puts in to store this. */
-  public double busOfStoredWh(double storedWh, double ocV) {
-    double a = storedWh / (coulombicEfficiency * ocV);
-    return (ocV + a * resistanceOhm) * a;
+  /** As the other, at 25 °C. */
+  public double inLossWh(double busWh, double chargeShare) {
+    return inLossWh(busWh, chargeShare, 1.0);
   }
 
-  /** Most for the bus before the voltage falls to the cut-off. */
-  public double mostOutWh(double ocV) {
-    double lowestV = cutOffV > 0.5 * ocV ? cutOffV : 0.5 * ocV;
-    if (ocV <= lowestV) {
+  /** Lost when an hour takes this much from the bus. */
+  public double inLossWh(double busWh, double chargeShare, double resistanceFactor) {
+    if (isLossStated) {
+      return busWh * inLossShare;
+    }
+    double volt = openV(chargeShare);
+    double currentA = inA(busWh, volt, resistanceOhm * resistanceFactor);
+    return busWh - volt * currentA * coulombicEfficiency;
+  }
+
+  /**
+   * What an hour gives to the bus when it takes this much from the cells: undoes {@link
+   * #outLossWh}. At most what the cells can give at half their voltage.
+   */
+  public double outOfCellsWh(double cellsWh, double chargeShare, double resistanceFactor) {
+    if (isLossStated) {
+      return cellsWh / (1.0 + outLossShare);
+    }
+    double volt = openV(chargeShare);
+    double ohm = resistanceOhm * resistanceFactor;
+    double currentA = cellsWh / volt;
+    double bestA = 0.5 * volt / ohm;
+    currentA = currentA < bestA ? currentA : bestA;
+    return currentA * (volt - currentA * ohm);
+  }
+
+  /**
+   * What an hour takes from the bus to bring this much into the cells: undoes {@link #inLossWh}.
+   */
+  public double intoCellsWh(double cellsWh, double chargeShare, double resistanceFactor) {
+    if (isLossStated) {
+      return cellsWh / (1.0 - inLossShare);
+    }
+    double volt = openV(chargeShare);
+    double currentA = cellsWh / (volt * coulombicEfficiency);
+    return currentA * (volt + currentA * resistanceOhm * resistanceFactor);
+  }
+
+  /** As the other, at 25 °C. */
+  public double mostOutWh(double chargeShare) {
+    return mostOutWh(chargeShare, 1.0);
+  }
+
+  /** Most that an hour gives to the bus before the voltage is down at the cut-off. */
+  public double mostOutWh(double chargeShare, double resistanceFactor) {
+    double volt = openV(chargeShare);
+    if (!(volt > cutOffV)) {
       return 0.0;
     }
-    return resistanceOhm > 0.0
-        ? lowestV * (ocV - lowestV) / resistanceOhm
-        : Double.POSITIVE_INFINITY;
+    double atV = cutOffV > 0.5 * volt ? cutOffV : 0.5 * volt;
+    return atV * (volt - atV) / (resistanceOhm * resistanceFactor);
   }
 
-  /** Most from the bus before the voltage rises to the charging voltage. */
-  public double mostInWh(double ocV) {
-    if (ocV >= chargingV) {
-      return 0.0;
-    }
-    return resistanceOhm > 0.0
-        ? chargingV * (chargingV - ocV) / resistanceOhm
-        : Double.POSITIVE_INFINITY;
+  /** As the other, at 25 °C. */
+  public double mostInWh(double chargeShare) {
+    return mostInWh(chargeShare, 1.0);
   }
 
-  /** At the terminals over the hour: in above 0 or out above 0. */
-  public double terminalV(double inWh, double outWh, double ocV) {
-    if (outWh > 0.0) {
-      return ocV - drawWh(outWh, ocV) / ocV * resistanceOhm;
-    }
-    return ocV + storedWh(inWh, ocV) / (coulombicEfficiency * ocV) * resistanceOhm;
+  /** Most that an hour takes from the bus before the voltage is up at the charging voltage. */
+  public double mostInWh(double chargeShare, double resistanceFactor) {
+    double aboveV = chargingV - openV(chargeShare);
+    return aboveV > 0.0 ? chargingV * aboveV / (resistanceOhm * resistanceFactor) : 0.0;
+  }
+
+  /** As the other, at 25 °C. */
+  public double voltageV(double busWh, double chargeShare) {
+    return voltageV(busWh, chargeShare, 1.0);
+  }
+
+  /**
+   * At the bank's terminals.
+   *
+   * @param busWh given to the bus, negative when charging
+   */
+  public double voltageV(double busWh, double chargeShare, double resistanceFactor) {
+    double volt = openV(chargeShare);
+    double ohm = resistanceOhm * resistanceFactor;
+    return busWh >= 0.0 ? volt - outA(busWh, volt, ohm) * ohm : volt + inA(-busWh, volt, ohm) * ohm;
+  }
+
+  /**
+   * At the bank's terminals, mean of the hour.
+   *
+   * @param busWh given to the bus, negative when charging
+   * @return positive out, negative in
+   */
+  public double currentA(double busWh, double chargeShare, double resistanceFactor) {
+    double volt = openV(chargeShare);
+    double ohm = resistanceOhm * resistanceFactor;
+    return busWh >= 0.0 ? outA(busWh, volt, ohm) : -inA(-busWh, volt, ohm);
+  }
+
+  private static double outA(double powerW, double volt, double ohm) {
+    double under = volt * volt - 4.0 * ohm * powerW;
+    return under > 0.0 ? 2.0 * powerW / (volt + Math.sqrt(under)) : 0.5 * volt / ohm;
+  }
+
+  private static double inA(double powerW, double volt, double ohm) {
+    return 2.0 * powerW / (volt + Math.sqrt(volt * volt + 4.0 * ohm * powerW));
   }
 }

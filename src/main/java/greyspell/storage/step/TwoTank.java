@@ -1,60 +1,98 @@
 package greyspell.storage.step;
 
+import greyspell.quantity.Check;
+
 /**
- * A bank as two tanks: one that can be drawn at once, one that is bound and flows over slowly. The
- * hour's draw is constant.
+ * A battery as two tanks: charge that is at hand, and charge that has to flow to it first. A fast
+ * draw empties the first tank while the second is still full; rest brings some of it back.
  *
  * <pre>
- * dy1/dt = -p + k' (h2 - h1)      h1 = y1 / c,  h2 = y2 / (1 - c)      k = k' / (c (1 - c))
- * dy2/dt =     - k' (h2 - h1)
+ * dq1/dt = -I - kv (h1 - h2)      h1 = q1 / c            kv = k c (1 - c)
+ * dq2/dt =      kv (h1 - h2)      h2 = q2 / (1 - c)
  *
- * y1 after t:  y1 e + c y0 (1 - e) - p [(1 - e) (1 - c) / k + c t]      e = exp(-k t), y0 = y1 + y2
+ * constant draw for a time t, E = exp(-k t), q0 = q1 + q2, D = [1 - E + c (k t - 1 + E)] / k:
+ * q1(t)       = q1 E + q0 c (1 - E) - I D          q2(t) = q0 - I t - q1(t)
+ * most out    I = [q1 E + q0 c (1 - E)] / D                        empties the first tank
+ * most in    -I = [c qmax - q1 E - q0 c (1 - E)] / D               fills the first tank
  *
- * y1, y2  available and bound charge                  Wh
- * p       draw from the cells, negative to charge     W
- * c       share of the charge that is available at rest     above 0, below 1
- * k       rate constant                               1/h, above 0
+ * q1   at hand                         Wh      0 .. c qmax
+ * q2   bound                           Wh      0 .. (1 - c) qmax
+ * qmax both tanks full                 Wh
+ * c    width of the first tank         1       above 0 to 1; 1 is one tank
+ * k    rate constant                   1/h     above 0
+ * kv   conductance between the tanks   1/h     k c (1 - c)
+ * I    draw, negative when charging    W
+ * t    length of the step              h
  * </pre>
  *
- * Source: J. F. Manwell and J. G. McGowan, "Lead acid battery storage model for hybrid energy
- * systems", Solar Energy 50 (1993) 399-405 (from memory), in energy instead of ampere hours.
+ * Papers print either k (as here, the constant of the exponential) or kv, the valve between the
+ * tanks: {@link #ofValve} takes the latter. Under a constant draw the first tank has no minimum
+ * inside the step, so a step that ends within bounds stays within them. The source counts Ah; here
+ * the same equations count Wh in the cells. Not for lithium, whose tanks would be nearly one.
+ *
+ * <p>Source: Manwell, McGowan (1993), Lead acid battery storage model for hybrid energy systems,
+ * Solar Energy 50 (from memory). Held by TwoTankTest and StoragePublishedTest.
  *
  * @param availableShare c
- * @param decay e for one hour
- * @param drawWeight (1 - e) (1 - c) / k + c: what one watt drawn for the hour takes from y1
+ * @param exchangePerH k
+ * @param keptShare E of the step
+ * @param drawFactor D over the step's length: what an energy drawn evenly in the step takes from
+ *     the first tank
  */
-public record TwoTank(double availableShare, double decay, double drawWeight) {
-  /**
-   * From c and k.
-   *
-   * @param perHour k, not k'
-   */
-  public static TwoTank of(double availableShare, double perHour) {
-    double decay = Math.exp(-perHour);
+public record TwoTank(
+    double availableShare, double exchangePerH, double keptShare, double drawFactor) {
+  private static final double ONE_HOUR = 1.0;
+
+  public TwoTank {
+    Check.within("availableShare", availableShare, Double.MIN_VALUE, 1.0);
+    Check.positive("exchangePerH", exchangePerH);
+    Check.share("keptShare", keptShare);
+    Check.positive("drawFactor", drawFactor);
+  }
+
+  /** For steps of one hour. */
+  public static TwoTank of(double availableShare, double exchangePerH) {
+    return of(availableShare, exchangePerH, ONE_HOUR);
+  }
+
+  /** For steps of this length; energies are then those of a step. */
+  public static TwoTank of(double availableShare, double exchangePerH, double stepH) {
+    double kt = exchangePerH * stepH;
+    double gone = -Math.expm1(-kt);
+    // the difference of kt and gone is lost to rounding where both are small
+    double beyond = kt < 1e-4 ? kt * kt * (0.5 - kt / 6.0) : kt - gone;
     return new TwoTank(
-        availableShare,
-        decay,
-        -Math.expm1(-perHour) * (1.0 - availableShare) / perHour + availableShare);
+        availableShare, exchangePerH, 1.0 - gone, (gone + availableShare * beyond) / kt);
   }
 
-  /** Available charge after an hour at this draw, negative to charge. */
-  public double availableAfterWh(double availableWh, double boundWh, double drawWh) {
-    return restedWh(availableWh, boundWh) - drawWh * drawWeight;
+  /** From the valve between the tanks, as some papers print it. */
+  public static TwoTank ofValve(double availableShare, double valvePerH, double stepH) {
+    return of(availableShare, valvePerH / (availableShare * (1.0 - availableShare)), stepH);
   }
 
-  /** Most that can be drawn from the cells in the coming hour. */
-  public double mostOutWh(double availableWh, double boundWh) {
-    double mostWh = restedWh(availableWh, boundWh) / drawWeight;
-    return mostWh > 0.0 ? mostWh : 0.0;
-  }
-
-  /** Most that the cells of a bank of this capacity take in the coming hour. */
-  public double mostInWh(double availableWh, double boundWh, double capacityWh) {
-    double mostWh = (availableShare * capacityWh - restedWh(availableWh, boundWh)) / drawWeight;
-    return mostWh > 0.0 ? mostWh : 0.0;
-  }
-
+  /** First tank after a step of rest. */
   private double restedWh(double availableWh, double boundWh) {
-    return availableWh * decay + availableShare * (availableWh + boundWh) * (1.0 - decay);
+    return availableWh * keptShare + (availableWh + boundWh) * availableShare * (1.0 - keptShare);
+  }
+
+  /** Most that can be drawn evenly from the cells in a step. */
+  public double mostOutWh(double availableWh, double boundWh) {
+    double mostWh = restedWh(availableWh, boundWh) / drawFactor;
+    return mostWh > 0.0 ? mostWh : 0.0;
+  }
+
+  /** Most that the cells take in evenly in a step. */
+  public double mostInWh(double availableWh, double boundWh, double capacityWh) {
+    double mostWh = (availableShare * capacityWh - restedWh(availableWh, boundWh)) / drawFactor;
+    return mostWh > 0.0 ? mostWh : 0.0;
+  }
+
+  /**
+   * First tank after a step; the second holds the rest of {@code availableWh + boundWh - drawWh}.
+   *
+   * @param drawWh from the cells, negative when charging
+   */
+  public double availableAfterWh(double availableWh, double boundWh, double drawWh) {
+    return restedWh(availableWh, boundWh) - drawWh * drawFactor;
   }
 }
