@@ -26,6 +26,7 @@ final class Key {
     HOURS,
     DAYS,
     MONTHS,
+    WHEN,
     START,
     BLOCK,
     LIST

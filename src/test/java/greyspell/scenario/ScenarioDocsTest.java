@@ -13,8 +13,13 @@ import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
 import greyspell.electrical.ConductorRun;
 import greyspell.load.ApplianceSpec;
+import greyspell.load.DegreeHours;
 import greyspell.load.LoadPlan;
+import greyspell.load.LoadPolicy;
+import greyspell.load.LoadRange;
 import greyspell.load.LogSpec;
+import greyspell.load.RoomDraw;
+import greyspell.load.Season;
 import greyspell.power.GeneratorSpec;
 import greyspell.power.InverterSpec;
 import greyspell.sky.Horizon;
@@ -154,6 +159,10 @@ class ScenarioDocsTest {
     FILLED_BY.put(InverterSpec.class, List.of(Vocabulary.INVERTER));
     FILLED_BY.put(LoadPlan.class, List.of(Vocabulary.LOADS));
     FILLED_BY.put(ApplianceSpec.class, List.of(Vocabulary.APPLIANCE));
+    FILLED_BY.put(DegreeHours.class, List.of(LoadKeys.HEATING, LoadKeys.COOLING));
+    FILLED_BY.put(RoomDraw.class, List.of(LoadKeys.ROOM));
+    FILLED_BY.put(LoadRange.class, List.of(Vocabulary.APPLIANCE));
+    FILLED_BY.put(LoadPolicy.class, List.of(LoadKeys.POLICY));
     FILLED_BY.put(LogSpec.class, List.of(Vocabulary.LOG));
     FILLED_BY.put(GeneratorSpec.class, List.of(Vocabulary.GENERATOR));
   }
@@ -165,6 +174,8 @@ class ScenarioDocsTest {
           "Scenario.assumptions",
           "Scenario.cautions",
           "WeatherChoice.resolvedPath",
+          "ApplianceSpec.energyFactor",
+          "DegreeHours.isHeating",
           "Site.name");
 
   /** Points of curves, spans and pairs: the value of one key. */
@@ -177,7 +188,10 @@ class ScenarioDocsTest {
           InverterSpec.EfficiencyAt.class,
           EfficiencyPoint.class,
           GeneratorSpec.FuelAt.class,
-          ApplianceSpec.HourSpan.class);
+          ApplianceSpec.HourSpan.class,
+          DegreeHours.CopAt.class,
+          Season.ByTemperature.class,
+          Season.ByDayLength.class);
 
   @Test
   void everyRecordComponentHasAKey() {
