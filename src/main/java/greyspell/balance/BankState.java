@@ -33,9 +33,10 @@ final class BankState {
   private final @Nullable TwoTank tanks;
   private final @Nullable Taper taper;
   private final double reserveWh;
-  private final double wholeWh;
+  private final double contentWh;
   private double availableWh;
-  private double ocV;
+  private double share;
+  private double ohmFactor = 1.0;
 
   BankState(BankLimits limits, @Nullable BankDetail detail, double startChargeWh) {
     this.limits = limits;
@@ -43,13 +44,18 @@ final class BankState {
     tanks = detail == null ? null : detail.tanks();
     taper = detail == null ? null : detail.taper();
     reserveWh = detail == null ? 0.0 : detail.reserveWh();
-    wholeWh = detail == null ? limits.windowWh() : detail.fullWh();
+    contentWh = detail == null ? limits.windowWh() : detail.contentWh();
     chargeWh = startChargeWh;
     availableWh = tanks == null ? 0.0 : tanks.availableShare() * (reserveWh + chargeWh);
   }
 
-  /** An hour of self-discharge; clears what the last hour booked. Returns the loss. */
-  double rest() {
+  /**
+   * An hour of self-discharge; clears what the last hour booked. Returns the loss.
+   *
+   * @param resistanceFactor by which the hour's temperature changes the resistance
+   */
+  double rest(double resistanceFactor) {
+    ohmFactor = resistanceFactor;
     inWh = outWh = chargeLossWh = dischargeLossWh = 0.0;
     fullWh = rateWh = coldWh = absorptionWh = 0.0;
     beyondRateWh = beyondCutOffWh = beyondTanksWh = beyondChargeWh = 0.0;
@@ -58,7 +64,7 @@ final class BankState {
     double storedWh = reserveWh + chargeWh;
     availableWh -= storedWh > 0.0 ? lossWh * (availableWh / storedWh) : 0.0;
     chargeWh -= lossWh;
-    ocV = cells == null ? 0.0 : cells.openCircuitV(wholeShare());
+    share = contentWh > 0.0 ? (reserveWh + chargeWh) / contentWh : 0.0;
     return lossWh;
   }
 
@@ -79,11 +85,11 @@ final class BankState {
   }
 
   double openCircuitV() {
-    return ocV;
+    return cells == null ? 0.0 : cells.openV(share);
   }
 
   double terminalV() {
-    return cells == null ? 0.0 : cells.terminalV(inWh, outWh, ocV);
+    return cells == null ? 0.0 : cells.voltageV(outWh - inWh, share, ohmFactor);
   }
 
   void take(double offeredWh, double chargeShare) {
@@ -105,7 +111,7 @@ final class BankState {
       in = warmWh;
       fills = false;
     }
-    double acceptedWh = acceptedWh();
+    double acceptedWh = acceptedWh(in);
     if (in > acceptedWh) {
       absorptionWh = in - acceptedWh;
       in = acceptedWh;
@@ -125,7 +131,7 @@ final class BankState {
       out = limits.mostOutWh();
     }
     if (cells != null) {
-      double mostWh = cells.mostOutWh(ocV);
+      double mostWh = cells.mostOutWh(share, ohmFactor);
       if (out > mostWh) {
         beyondCutOffWh = out - mostWh;
         out = mostWh;
@@ -161,40 +167,46 @@ final class BankState {
     }
   }
 
-  private double acceptedWh() {
-    double mostWh = Double.POSITIVE_INFINITY;
+  /** What of an even offer the cells accept as they fill. */
+  private double acceptedWh(double offeredWh) {
+    double mostWh = offeredWh;
     if (taper != null) {
-      mostWh = taper.mostInWh(wholeShare(), wholeWh, limits.mostInWh(), limits.chargeEfficiency());
+      mostWh =
+          taper.acceptedWh(
+              offeredWh, share, contentWh, limits.mostInWh(), limits.chargeEfficiency());
     }
     if (cells != null) {
-      mostWh = Math.min(mostWh, cells.mostInWh(ocV));
+      mostWh = Math.min(mostWh, cells.mostInWh(share, ohmFactor));
     }
     if (tanks != null) {
-      double tanksWh = tanks.mostInWh(availableWh, reserveWh + chargeWh - availableWh, wholeWh);
+      double tanksWh =
+          tanks.mostInWh(availableWh, reserveWh + chargeWh - availableWh, contentWh);
       mostWh = Math.min(mostWh, busOfStoredWh(tanksWh));
     }
     return mostWh;
   }
 
-  private double wholeShare() {
-    return wholeWh > 0.0 ? (reserveWh + chargeWh) / wholeWh : 0.0;
-  }
-
   private double storedWh(double busWh) {
-    return cells == null ? busWh * limits.chargeEfficiency() : cells.storedWh(busWh, ocV);
+    return cells == null
+        ? busWh * limits.chargeEfficiency()
+        : busWh - cells.inLossWh(busWh, share, ohmFactor);
   }
 
   private double busOfStoredWh(double storedWh) {
     return cells == null
         ? storedWh / limits.chargeEfficiency()
-        : cells.busOfStoredWh(storedWh, ocV);
+        : cells.intoCellsWh(storedWh, share, ohmFactor);
   }
 
   private double drawWh(double busWh) {
-    return cells == null ? busWh / limits.dischargeEfficiency() : cells.drawWh(busWh, ocV);
+    return cells == null
+        ? busWh / limits.dischargeEfficiency()
+        : busWh + cells.outLossWh(busWh, share, ohmFactor);
   }
 
   private double busOfDrawWh(double drawWh) {
-    return cells == null ? drawWh * limits.dischargeEfficiency() : cells.busOfDrawWh(drawWh, ocV);
+    return cells == null
+        ? drawWh * limits.dischargeEfficiency()
+        : cells.outOfCellsWh(drawWh, share, ohmFactor);
   }
 }

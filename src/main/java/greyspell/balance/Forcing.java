@@ -28,6 +28,7 @@ public final class Forcing {
     public double[] dcCanWaitWh = {};
     public double[] otherBusWh = {};
     public boolean[] asleep = {};
+    public double[] resistanceFactor = {};
     public List<NamedHours> arrayLosses = List.of();
     public List<NamedHours> standingParts = List.of();
     public List<NamedHours> controllerParts = List.of();
@@ -152,6 +153,11 @@ public final class Forcing {
   /** Hours in which the inverter searches and what is asked does not wake it; empty if never. */
   public boolean[] asleep() {
     return columns.asleep;
+  }
+
+  /** By which temperature changes the bank's resistance; empty for not at all. */
+  public double[] resistanceFactor() {
+    return columns.resistanceFactor;
   }
 
   /** Wh of an array that may be empty, which means none. */

@@ -50,8 +50,7 @@ public final class FullLoop {
     demand = new Demand(forcing, inverter, design.detail().rules());
     generator = new GeneratorState(design.detail().generator());
     BankDetail detail = design.detail().bank();
-    CellStep cells = detail == null ? null : detail.cells();
-    nominalV = cells == null ? 0.0 : cells.nominalV();
+    nominalV = detail == null || detail.cells() == null ? 0.0 : detail.nominalV();
   }
 
   /** True if {@link HourLoop} would leave something out. */
@@ -81,7 +80,8 @@ public final class FullLoop {
   }
 
   private void hour(int h) {
-    double selfDischargeWh = bank.rest();
+    double[] warmth = forcing.resistanceFactor();
+    double selfDischargeWh = bank.rest(warmth.length == 0 ? 1.0 : warmth[h]);
     double solar = forcing.solarBusWh()[h], other = Forcing.at(forcing.otherBusWh(), h);
     double supplyWh = solar + other, standing = forcing.standingWh()[h];
     demand.settle(h, bank.windowShare(), supplyWh);

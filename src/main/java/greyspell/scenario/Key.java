@@ -27,6 +27,7 @@ final class Key {
     DAYS,
     MONTHS,
     MONTH_SPANS,
+    WHEN,
     START,
     BLOCK,
     LIST

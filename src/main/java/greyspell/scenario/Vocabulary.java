@@ -845,7 +845,14 @@ final class Vocabulary {
           PRIORITY,
           EVIDENCE,
           SUPPLY,
-          MEDICAL);
+          MEDICAL,
+          LoadKeys.WHEN,
+          LoadKeys.WITH_HEATING,
+          LoadKeys.WITH_COOLING,
+          LoadKeys.IN_ROOM,
+          LoadKeys.WITH_WATER,
+          LoadKeys.AT_LEAST,
+          LoadKeys.AT_MOST);
 
   static final Key LOG_FILE =
       Key.of("file", Key.Kind.PATH, "CSV, relative to this file.").required().into("file");
@@ -855,7 +862,16 @@ final class Vocabulary {
           .usual("1", "as measured")
           .into("factor");
   static final Shape LOG =
-      Shape.shortened("log", "A measured log of consumption.", LOG_FILE, LOG_FACTOR);
+      Shape.shortened(
+          "log",
+          "A measured log of consumption.",
+          LOG_FILE,
+          LOG_FACTOR,
+          LoadKeys.LOG_PRIORITY,
+          LoadKeys.LOG_CLOCK,
+          LoadKeys.LOG_ZONE,
+          LoadKeys.LOG_EXTENSION,
+          LoadKeys.LOG_SCATTER);
 
   static final Key APPLIANCES =
       Key.list("appliances", "Names from the library, or blocks.", APPLIANCE).into("appliances");
@@ -874,7 +890,10 @@ final class Vocabulary {
           "What the house asks for: appliances, a measured log, or both.",
           APPLIANCES,
           LOAD_LOG,
-          DAILY_VARIATION);
+          DAILY_VARIATION,
+          LoadKeys.HOURLY_VARIATION,
+          LoadKeys.GROWTH,
+          LoadKeys.WHEN_LOW);
 
   // ---- site, weather, sky -----------------------------------------------------------------------
 
@@ -1243,7 +1262,12 @@ final class Vocabulary {
         OTHER_SOURCE,
         LOADS,
         APPLIANCE,
+        LoadKeys.HEATING,
+        LoadKeys.COOLING,
+        LoadKeys.ROOM,
+        LoadKeys.WATER,
         LOG,
+        LoadKeys.POLICY,
         ELECTRICAL,
         CONDUCTOR,
         COSTS);

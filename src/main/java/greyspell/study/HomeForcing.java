@@ -12,9 +12,7 @@ import greyspell.array.SolarHours;
 import greyspell.balance.Forcing;
 import greyspell.balance.NamedHours;
 import greyspell.load.LoadHours;
-import greyspell.load.LoadLog;
-import greyspell.load.LoadLogReader;
-import greyspell.load.LogSpec;
+import greyspell.load.LoadWeather;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
 import greyspell.scenario.Scenario;
@@ -25,11 +23,9 @@ import greyspell.sky.SunPath;
 import greyspell.storage.BankTemperature;
 import greyspell.storage.ColdLimits;
 import greyspell.weather.WeatherSeries;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Everything about one home that does not depend on the charge: its weather and panels turned into
@@ -82,7 +78,13 @@ final class HomeForcing {
             .run(solar.availableWh());
     double[] wiresWh = wires.toBankWh(controller.busWh());
 
-    LoadHours load = LoadHours.of(scenario.load(), log(), weather.calendar(), scenario.seed());
+    LoadHours load =
+        LoadHours.of(
+            scenario.load(),
+            LoadNotes.log(scenario, assumptions),
+            LoadWeather.of(weather.calendar(), weather.airTemperatureC(), sun.sunlitShare()),
+            scenario.seed());
+    LoadNotes.fit(load, assumptions);
     BankTemperature bank =
         BankTemperature.of(scenario.bank().enclosure(), weather.airTemperatureC());
     ColdLimits cold = ColdLimits.of(scenario.bank(), bank.temperatureC());
@@ -150,23 +152,6 @@ final class HomeForcing {
     return Arrays.stream(ArrayLoss.values())
         .map(l -> new NamedHours(l.key(), solar.lossWh(l)))
         .toList();
-  }
-
-  private @Nullable LoadLog log() {
-    LogSpec log = scenario.load().log();
-    if (log == null) {
-      return null;
-    }
-    LoadLog read =
-        LoadLogReader.read(Path.of(log.file()), log.file(), scenario.site().utcOffsetH());
-    assumptions.add(
-        new Assumption(
-            "loads.log",
-            read.days() + " days from " + read.firstDate(),
-            "days outside the log are taken from the nearest day of the year with the same weekday; "
-                + read.filledHours()
-                + " missing hours filled from the same hour of other days"));
-    return read;
   }
 
   /** What the system itself draws day and night, by part. */

@@ -126,6 +126,10 @@ public final class Houses {
         columns.asleep[h] = random.nextInt(4) == 0;
       }
     }
+    columns.resistanceFactor = new double[hours];
+    for (int h = 0; h < hours; h++) {
+      columns.resistanceFactor[h] = 0.9 + random.nextDouble();
+    }
     return new Forcing(plain.calendar(), columns);
   }
 
@@ -142,12 +146,14 @@ public final class Houses {
           new BankDetail(
               reserveWh,
               fullWh,
+              48.0,
               random.nextBoolean() ? randomCells(random, fullWh) : null,
               random.nextBoolean()
                   ? TwoTank.of(0.2 + 0.6 * random.nextDouble(), 0.05 + random.nextDouble())
                   : null,
               random.nextBoolean()
-                  ? new Taper(0.5 + 0.45 * random.nextDouble(), 0.02 + 0.1 * random.nextDouble())
+                  ? new Taper(
+                      0.5 + 0.45 * random.nextDouble(), 0.02 + 0.1 * random.nextDouble(), 1.0)
                   : null);
     }
     GeneratorLimits generator = random.nextBoolean() ? randomGenerator(random, hours) : null;
@@ -170,13 +176,14 @@ public final class Houses {
     for (int k = 1; k < 5; k++) {
       openCircuitV[k] = openCircuitV[k - 1] + 2.0 * random.nextDouble();
     }
-    return new CellStep(
-        openCircuitV,
-        random.nextInt(6) == 0 ? 0.0 : random.nextDouble() * 300.0 / (fullWh + 1.0),
-        0.9 + 0.1 * random.nextDouble(),
-        random.nextBoolean() ? 46.0 : 0.0,
-        random.nextBoolean() ? 56.0 : Double.POSITIVE_INFINITY,
-        48.0);
+    var cells =
+        new CellStep(
+            openCircuitV,
+            1e-4 + random.nextDouble() * 300.0 / (fullWh + 1.0),
+            0.9 + 0.1 * random.nextDouble(),
+            random.nextBoolean() ? 56.0 : 1e6,
+            random.nextBoolean() ? 46.0 : 0.0);
+    return random.nextInt(4) == 0 ? cells.withStated(0.95, 0.93) : cells;
   }
 
   private static GeneratorLimits randomGenerator(Random random, int hours) {

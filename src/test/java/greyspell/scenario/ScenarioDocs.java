@@ -159,6 +159,7 @@ final class ScenarioDocs {
                       Vocabulary.MONTH_FACTOR));
         }
       }
+      case WHEN -> pattern(node, WHEN);
       case START -> {
         ArrayNode either = node.putArray("anyOf");
         either.addObject().putArray("enum").add(key.usual);
@@ -200,6 +201,16 @@ final class ScenarioDocs {
     }
     return node;
   }
+
+  private static final String WHEN =
+      "(below|above)\\s+"
+          + NUMBER
+          + "\\s*"
+          + units(Dimension.TEMPERATURE)
+          + "|days\\s+(shorter|longer)\\s+than\\s+"
+          + NUMBER
+          + "\\s*"
+          + units(Dimension.DURATION);
 
   private static String units(Dimension dimension) {
     var spellings = new ArrayList<String>();
@@ -302,6 +313,7 @@ final class ScenarioDocs {
       case DAYS -> "days";
       case MONTHS -> "months, or twelve factors";
       case MONTH_SPANS -> "months";
+      case WHEN -> "a temperature or a day length";
       case START -> "`steady` or a share";
       case BLOCK ->
           "a block: [" + Block.shapeOf(key).name() + "](#" + Block.shapeOf(key).name() + ")";

@@ -13,10 +13,15 @@ import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
 import greyspell.electrical.ConductorRun;
 import greyspell.load.ApplianceSpec;
+import greyspell.load.DegreeHours;
 import greyspell.load.LoadPlan;
+import greyspell.load.LoadPolicy;
+import greyspell.load.LoadRange;
 import greyspell.load.LogSpec;
 import greyspell.power.Charger;
 import greyspell.power.GeneratorRules;
+import greyspell.load.RoomDraw;
+import greyspell.load.Season;
 import greyspell.power.GeneratorSpec;
 import greyspell.power.InverterSpec;
 import greyspell.power.RunTimes;
@@ -157,6 +162,10 @@ class ScenarioDocsTest {
     FILLED_BY.put(InverterSpec.class, List.of(Vocabulary.INVERTER));
     FILLED_BY.put(LoadPlan.class, List.of(Vocabulary.LOADS));
     FILLED_BY.put(ApplianceSpec.class, List.of(Vocabulary.APPLIANCE));
+    FILLED_BY.put(DegreeHours.class, List.of(LoadKeys.HEATING, LoadKeys.COOLING));
+    FILLED_BY.put(RoomDraw.class, List.of(LoadKeys.ROOM));
+    FILLED_BY.put(LoadRange.class, List.of(Vocabulary.APPLIANCE));
+    FILLED_BY.put(LoadPolicy.class, List.of(LoadKeys.POLICY));
     FILLED_BY.put(LogSpec.class, List.of(Vocabulary.LOG));
     FILLED_BY.put(Scenario.Generator.class, List.of(Vocabulary.GENERATOR));
     FILLED_BY.put(GeneratorSpec.class, List.of(Vocabulary.GENERATOR));
@@ -176,6 +185,8 @@ class ScenarioDocsTest {
           "Scenario.cautions",
           "WeatherChoice.resolvedPath",
           "OtherSource.resolvedPath",
+          "ApplianceSpec.energyFactor",
+          "DegreeHours.isHeating",
           "Site.name");
 
   /** Points of curves, spans and pairs: the value of one key. */
@@ -189,7 +200,10 @@ class ScenarioDocsTest {
           EfficiencyPoint.class,
           GeneratorSpec.FuelAt.class,
           RunTimes.Span.class,
-          ApplianceSpec.HourSpan.class);
+          ApplianceSpec.HourSpan.class,
+          DegreeHours.CopAt.class,
+          Season.ByTemperature.class,
+          Season.ByDayLength.class);
 
   @Test
   void everyRecordComponentHasAKey() {
