@@ -11,7 +11,14 @@ import org.jspecify.annotations.Nullable;
  * A bank within the hour: what it takes, what it gives, and what kept it from more. Each limit is
  * asked in turn; what it holds back is named after it. On the way in: full, charge limit, cold,
  * absorption (taper, charging voltage, tanks). On the way out: discharge limit, cut-off voltage,
- * tanks, charge. The voltage is that of the charge at the start of the hour.
+ * tanks, charge. Where several bind, what is not taken or not given is split in proportion to what
+ * each held back.
+ *
+ * <p>Voltage, and with it cut-off and charging voltage, is that of the charge at the start of the
+ * hour: a bank near its cut-off gives for this hour what it could give at its beginning, and less
+ * in the next. Without a stated cut-off the voltage may fall to half. Tanks start at rest;
+ * self-discharge is a share of the charge above the reserve and falls on both tanks. The taper
+ * takes the constant charge efficiency, also beside cells.
  */
 final class BankState {
   double chargeWh;
@@ -72,7 +79,24 @@ final class BankState {
     return limits.windowWh() > 0.0 ? chargeWh / limits.windowWh() : 0.0;
   }
 
-  /** Roughly, after this surplus or lack; decides no more than when a generator starts. */
+  /** Most that can be given to the bus in this hour. */
+  double mostOutWh(double lockedShare) {
+    double mostWh = limits.mostOutWh();
+    if (cells != null) {
+      mostWh = Math.min(mostWh, cells.mostOutWh(share, ohmFactor));
+    }
+    double drawableWh = Math.max(0.0, chargeWh - limits.windowWh() * lockedShare);
+    if (tanks != null) {
+      drawableWh =
+          Math.min(drawableWh, tanks.mostOutWh(availableWh, reserveWh + chargeWh - availableWh));
+    }
+    return Math.min(mostWh, busOfDrawWh(drawableWh));
+  }
+
+  /**
+   * Roughly, after this surplus or lack; decides no more than when a generator starts. Cold, tanks
+   * and limits are left out; with no window at all any lack is below every level.
+   */
   double windowShareAfter(double surplusWh) {
     if (limits.windowWh() <= 0.0) {
       return surplusWh < 0.0 ? Double.NEGATIVE_INFINITY : 0.0;
@@ -179,8 +203,7 @@ final class BankState {
       mostWh = Math.min(mostWh, cells.mostInWh(share, ohmFactor));
     }
     if (tanks != null) {
-      double tanksWh =
-          tanks.mostInWh(availableWh, reserveWh + chargeWh - availableWh, contentWh);
+      double tanksWh = tanks.mostInWh(availableWh, reserveWh + chargeWh - availableWh, contentWh);
       mostWh = Math.min(mostWh, busOfStoredWh(tanksWh));
     }
     return mostWh;

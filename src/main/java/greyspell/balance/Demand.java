@@ -10,13 +10,18 @@ import greyspell.power.step.InverterLimits;
  * <pre>
  * asleep               nothing at the sockets runs; it was asked for and is not met
  * s below shed should  what should run is let go
- * s below shed wait    what can wait is let go
- * s below wait         what can wait runs on sun left over only, the rest is put off
+ * s below shed wait    what can wait is let go; nothing is made up for
+ * s below wait         what can wait, and what was put off after it, runs on what sun and second
+ *                      source leave over, the rest is put off; DC comes before AC
  * otherwise            what can wait runs, and what was put off after it, up to its own power
  * </pre>
  *
- * At the first hour of a day, what has waited too long is let go. s is the charge as a share of the
- * window at the start of the hour.
+ * With a wait level, what can wait at the sockets is also put off where the inverter has no room
+ * for it. What is left over is reckoned with the wires at the stated voltage, and the AC that it
+ * carries with the inverter's slope at the far end, so that a little less runs than could.
+ *
+ * <p>At the first hour of a day, what has waited too long is let go. s is the charge as a share of
+ * the window at the start of the hour.
  */
 final class Demand {
   double acWh;

@@ -42,6 +42,33 @@ public final class Forcing {
     this.columns = columns;
   }
 
+  /** The same columns in a new bundle, to change some of them for another forcing. */
+  public Columns columns() {
+    var copy = new Columns();
+    copy.solarNominalWh = columns.solarNominalWh;
+    copy.solarAvailableWh = columns.solarAvailableWh;
+    copy.clippedWh = columns.clippedWh;
+    copy.controllerLossWh = columns.controllerLossWh;
+    copy.solarBusWh = columns.solarBusWh;
+    copy.acAskedWh = columns.acAskedWh;
+    copy.dcAskedWh = columns.dcAskedWh;
+    copy.standingWh = columns.standingWh;
+    copy.bankTemperatureC = columns.bankTemperatureC;
+    copy.lockedShare = columns.lockedShare;
+    copy.chargeShare = columns.chargeShare;
+    copy.acShouldRunWh = columns.acShouldRunWh;
+    copy.acCanWaitWh = columns.acCanWaitWh;
+    copy.dcShouldRunWh = columns.dcShouldRunWh;
+    copy.dcCanWaitWh = columns.dcCanWaitWh;
+    copy.otherBusWh = columns.otherBusWh;
+    copy.asleep = columns.asleep;
+    copy.resistanceFactor = columns.resistanceFactor;
+    copy.arrayLosses = columns.arrayLosses;
+    copy.standingParts = columns.standingParts;
+    copy.controllerParts = columns.controllerParts;
+    return copy;
+  }
+
   public HourCalendar calendar() {
     return calendar;
   }

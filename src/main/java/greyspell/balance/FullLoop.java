@@ -2,7 +2,6 @@ package greyspell.balance;
 
 import greyspell.power.step.InverterLimits;
 import greyspell.storage.step.BankDetail;
-import greyspell.storage.step.CellStep;
 
 /**
  * The balance of a house with everything in it: a bank with voltage, two tanks and absorption, a
@@ -23,12 +22,17 @@ import greyspell.storage.step.CellStep;
  *            = in + standing + DC served + AC through the inverter + inverter loss + wiring
  * charger  generator = AC past the inverter + charger out + charger loss
  * bank     charge' = charge - rest loss + (in - charge loss) - (out + discharge loss)
- * asked    asked + made up = served + let go + put off + unmet (inverter, rate, cut-off, slow,
- *          empty, asleep)
- * waiting' = waiting + put off - made up - waited too long (booked as let go)
+ * asked    asked + made up + waited too long
+ *            = served + let go + put off + unmet (inverter, rate, cut-off, slow, empty, asleep)
+ * waiting' = waiting + put off - made up - waited too long (which is part of what is let go)
  * </pre>
  *
- * Where supply falls short within an hour everything on the bus runs for the same share of the
+ * The wires' loss goes by the open-circuit voltage at the start of the hour; where rules and
+ * generator weigh what the house would ask, by the stated voltage. Sockets of an inverter that
+ * sleeps stay dead while the generator runs, and what can wait does not run for its sake: both
+ * would need a second look at the hour.
+ *
+ * <p>Where supply falls short within an hour everything on the bus runs for the same share of the
  * hour; what the generator serves directly runs on. What is not taken is the sun's first, then the
  * second source's. With none of this it gives the numbers of {@link HourLoop}: FullLoopLawTest.
  * Allocates a few objects a run, none an hour.
@@ -87,9 +91,13 @@ public final class FullLoop {
     demand.settle(h, bank.windowShare(), supplyWh);
     double acWh = demand.acWh, dcWh = demand.dcWh;
 
+    double balanceWh = supplyWh - need(acWh, dcWh, standing);
     boolean runs =
         generator.runs(
-            h, bank.windowShare(), bank.windowShareAfter(supplyWh - need(acWh, dcWh, standing)));
+            h,
+            bank.windowShare(),
+            bank.windowShareAfter(balanceWh),
+            -balanceWh > bank.mostOutWh(forcing.lockedShare()[h]));
     double generatorMostWh = runs ? generator.limits().mostW()[h] : 0.0;
     double directWh = acWh < generatorMostWh ? acWh : generatorMostWh;
     double throughWh = acWh - directWh, overloadWh = 0.0;

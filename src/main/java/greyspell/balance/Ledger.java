@@ -140,6 +140,16 @@ public final class Ledger {
     return bankV;
   }
 
+  /** Let go by rule. */
+  public double letGoWh(int hour) {
+    return isFull ? shedWh[hour] : 0.0;
+  }
+
+  /** From the generator, at its own terminals. */
+  public double generatorWh(int hour) {
+    return isFull ? generatorWh[hour] : 0.0;
+  }
+
   /** Whether the generator ran in this hour. */
   public boolean isGeneratorOn(int hour) {
     return isFull && generatorOn[hour];

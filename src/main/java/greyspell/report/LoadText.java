@@ -148,7 +148,8 @@ public final class LoadText {
     for (int i = 0; i < 24; i++) {
       most = Math.max(most, Math.max(winter[i], summer[i]));
     }
-    out.append("\nThe day, Wh in each hour of standard time (m must run, s should run, w can wait)\n");
+    out.append(
+        "\nThe day, Wh in each hour of standard time (m must run, s should run, w can wait)\n");
     String first = Show.month(audit.winterMonth());
     out.append("           ")
         .append(first)
@@ -165,7 +166,10 @@ public final class LoadText {
 
   private void side(int month, int hour, double wh, double most, boolean isPadded) {
     String number = Show.number(wh, 0);
-    out.append("  ").append(" ".repeat(Math.max(0, 6 - number.length()))).append(number).append("  ");
+    out.append("  ")
+        .append(" ".repeat(Math.max(0, 6 - number.length())))
+        .append(number)
+        .append("  ");
     var bar = new StringBuilder();
     double sumWh = 0.0;
     for (Priority priority : Priority.values()) {

@@ -49,6 +49,30 @@ public record Scenario(
     long seed,
     List<Assumption> assumptions,
     List<String> cautions) {
+  /** The same home with another bank. */
+  public Scenario withBank(BankSpec other) {
+    return new Scenario(
+        file,
+        name,
+        note,
+        site,
+        weather,
+        sky,
+        arrays,
+        controller,
+        other,
+        inverter,
+        load,
+        startChargeFraction,
+        costs,
+        electrical,
+        generator,
+        otherSource,
+        seed,
+        assumptions,
+        cautions);
+  }
+
   /** One without a generator and a second source. */
   public Scenario(
       String file,

@@ -3,6 +3,7 @@ package greyspell.study;
 import greyspell.array.SolarHours;
 import greyspell.balance.Ledger;
 import greyspell.outcome.Outcome;
+import greyspell.power.FuelUse;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.weather.WeatherSeries;
@@ -13,6 +14,7 @@ import java.util.List;
 /**
  * Everything that one run of a scenario gives; pages and pictures are made from this alone.
  *
+ * @param besides what was found by running it again with one thing changed
  * @param planes what each array plane brought, in the scenario's order
  * @param assumptions the scenario's defaults and those of the weather and the run
  * @param cautions unusual things about scenario, weather and result, and the usual warnings
@@ -23,6 +25,7 @@ public record StudyResult(
     WeatherSeries weather,
     Ledger ledger,
     Outcome outcome,
+    Besides besides,
     List<PlaneBooks> planes,
     List<Assumption> assumptions,
     List<String> cautions,
@@ -47,11 +50,25 @@ public record StudyResult(
     all.add(caution);
     all.addAll(cautions);
     return new StudyResult(
-        scenario, weather, ledger, outcome, planes, assumptions, List.copyOf(all), startNote);
+        scenario,
+        weather,
+        ledger,
+        outcome,
+        besides,
+        planes,
+        assumptions,
+        List.copyOf(all),
+        startNote);
   }
 
   /** What the generator burnt from one hour to another. */
   public Fuel fuelBetween(int fromHour, int toHour) {
-    return Fuel.NONE;
+    FuelUse fuel = besides.fuel();
+    if (fuel == null) {
+      return Fuel.NONE;
+    }
+    double burntL = fuel.totalL(fromHour, toHour);
+    return new Fuel(
+        burntL, fuel.co2Kg(burntL), FuelUse.cost(burntL, scenario.costs().fuelPerLitreCost()));
   }
 }

@@ -46,6 +46,7 @@ class SummaryTest {
             result.weather(),
             result.ledger(),
             result.outcome(),
+            result.besides(),
             result.planes(),
             result.assumptions(),
             List.of(caution, "Another."),

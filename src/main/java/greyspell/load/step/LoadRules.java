@@ -7,9 +7,9 @@ package greyspell.load.step;
  * @param shedShouldRunBelowShare loads that should run are let go below this charge; 0 for never
  * @param shedCanWaitBelowShare loads that can wait are let go below this charge, not put off; 0 for
  *     never
- * @param waitBelowShare loads that can wait run only on sun left over while the charge is below this,
- *     and make up for it later; 0: they never wait
- * @param longestWaitD what has waited over this many midnights is let go, 1 or more
+ * @param waitBelowShare loads that can wait run only on sun left over while the charge is below
+ *     this, and make up for it later; 0: they never wait
+ * @param longestWaitD what has waited over more than this many midnights is let go, 1 or more
  * @param mostAcWh most that loads that can wait take at the sockets in an hour
  * @param mostDcWh most that they take on the bus in an hour
  */
