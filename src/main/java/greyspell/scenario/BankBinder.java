@@ -229,6 +229,8 @@ final class BankBinder {
             bank.inDetail(
                 CellBinder.together(cells, inSeries, inParallel), CellBinder.times(tanks, all));
         assumeNear(batteryBlock, bank, isLossStated);
+      } else {
+        CellBinder.readUnused(batteryBlock);
       }
       return bank.withHealth(healthShare);
     } catch (IllegalArgumentException refused) {

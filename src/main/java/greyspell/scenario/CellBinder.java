@@ -27,16 +27,61 @@ final class CellBinder {
   private static final double VOLTAGE_APART = 0.25;
   private static final double CAPACITY_APART = 0.02;
 
+  /** Stand-ins for what could not be read; they go no further than the next fault report. */
+  private static final CellSheet NO_CELLS =
+      new CellSheet(
+          List.of(new VoltageAt(0.0, 1.0)),
+          1.0,
+          List.of(new FactorAt(25.0, 1.0)),
+          1.0,
+          true,
+          1.0,
+          1.0);
+
+  private static final KineticSheet NO_TANKS = new KineticSheet(1.0, 1.0, 1.0);
+
+  private static final List<Key> MEASURES =
+      List.of(
+          BankKeys.RESISTANCE,
+          BankKeys.COULOMBIC_EFFICIENCY,
+          BankKeys.TAPER_FROM,
+          BankKeys.TAPER_TO,
+          BankKeys.QUICK_SHARE,
+          BankKeys.EXCHANGE_RATE);
+  private static final List<Key> CURVES =
+      List.of(
+          BankKeys.VOLTAGE_BY_CHARGE,
+          BankKeys.RESISTANCE_BY_TEMPERATURE,
+          BankKeys.CAPACITY_BY_HOURS);
+
   private final Border border;
 
   CellBinder(Border border) {
     this.border = border;
   }
 
+  /** What a bank of constant efficiencies does not use is read all the same, for its faults. */
+  static void readUnused(Block battery) {
+    for (Key key : MEASURES) {
+      battery.optional(key);
+    }
+    for (Key key : CURVES) {
+      battery.curve(key);
+    }
+  }
+
   // ---- cells ------------------------------------------------------------------------------------
 
   /** Of one battery. */
   CellSheet cells(Block block, BankSpec one, boolean isLossStated) {
+    try {
+      return soundCells(block, one, isLossStated);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_CELLS);
+    }
+  }
+
+  private CellSheet soundCells(Block block, BankSpec one, boolean isLossStated) {
     CellDefaults usual = CellDefaults.of(one.chemistry());
     double ohm;
     if (block.has(BankKeys.RESISTANCE)) {
@@ -134,6 +179,14 @@ final class CellBinder {
 
   /** Of one battery; null for lithium. */
   @Nullable KineticSheet tanks(Block block, BankSpec one) {
+    try {
+      return soundTanks(block, one);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, NO_TANKS);
+    }
+  }
+
+  private @Nullable KineticSheet soundTanks(Block block, BankSpec one) {
     CellDefaults.Tanks usual = CellDefaults.of(one.chemistry()).tanks();
     if (usual == null) {
       for (Key key :
@@ -205,6 +258,7 @@ final class CellBinder {
             key.name + ": found a point at " + Unit.HOUR.text(p.x),
             "must be above 0 h",
             "Leave this point out.");
+        continue;
       }
       if (!points.isEmpty() && p.y < points.get(points.size() - 1).capacityAh()) {
         border.fault(
@@ -246,13 +300,20 @@ final class CellBinder {
       border.assume(
           bank.path(BankKeys.FULL_CHARGE_EVERY), Unit.DAY.text(usualEveryH), CellDefaults.END_WHY);
     }
-    return new LifeSheet(
-        cycleLife(battery, usual, isAsked),
-        shareOr(battery, BankKeys.CYCLE_LIFE_TO, isAsked),
-        calendarLifeH(battery, usual, isAsked),
-        shareOr(bank, BankKeys.END_OF_LIFE, isAsked),
-        everyH == null ? usualEveryH : everyH,
-        years);
+    double toShare = shareOr(battery, BankKeys.CYCLE_LIFE_TO, isAsked);
+    double calendarH = calendarLifeH(battery, usual, isAsked);
+    double endShare = shareOr(bank, BankKeys.END_OF_LIFE, isAsked);
+    try {
+      return new LifeSheet(
+          cycleLife(battery, usual, isAsked),
+          toShare,
+          calendarH,
+          endShare,
+          everyH == null ? usualEveryH : everyH,
+          years);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(battery.place(), refused, LifeSheet.usual(chemistry));
+    }
   }
 
   private double shareOr(Block block, Key key, boolean isAsked) {
@@ -292,6 +353,7 @@ final class CellBinder {
             key.name + ": found a point at " + Unit.PERCENT.text(p.x),
             "must be above 0 and up to 100 % deep",
             "Leave this point out.");
+        continue;
       }
       if (!points.isEmpty() && p.y >= points.get(points.size() - 1).lifeCycles()) {
         border.fault(

@@ -28,8 +28,11 @@ import java.util.List;
  * @param peukertExponent n
  */
 public record Peukert(double capacityAh, double ratedH, double peukertExponent) {
-  /** Farther than this from the line a point is asked about; own choice, no source. */
-  static final double OFF_SHARE = 0.04;
+  /**
+   * Farther than this from the line a point is asked about; own choice, no source. The line has no
+   * end at slow rates and a battery has, so that sound points lie several per cent off it.
+   */
+  static final double OFF_SHARE = 0.10;
 
   public Peukert {
     Check.positive("capacityAh", capacityAh);

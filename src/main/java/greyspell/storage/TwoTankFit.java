@@ -79,7 +79,8 @@ public record TwoTankFit(
   }
 
   /**
-   * Fits what the points allow.
+   * Fits what the points allow. Two points far apart may fit two constants: the one on the usual
+   * one's side is found.
    *
    * @param points rising in time, capacity never falling
    * @param usual what is taken for that which the points do not tell

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 
 class CellStepTest {
@@ -65,9 +66,9 @@ class CellStepTest {
 
   @Property(tries = 200)
   void whatGoesThroughTheCellsComesBack(
-      @ForAll @DoubleRange(min = 0.0, max = 1.0) double share,
-      @ForAll @DoubleRange(min = 0.3, max = 5.0) double factor,
-      @ForAll @DoubleRange(min = 0.0, max = 1.0) double strength) {
+      @ForAll @DoubleRange(min = 0.0, max = 1.0) @Scale(8) double share,
+      @ForAll @DoubleRange(min = 0.3, max = 5.0) @Scale(8) double factor,
+      @ForAll @DoubleRange(min = 0.0, max = 1.0) @Scale(8) double strength) {
     double out = strength * BANK.mostOutWh(share, factor);
     double cells = out + BANK.outLossWh(out, share, factor);
     assertEquals(out, BANK.outOfCellsWh(cells, share, factor), 1e-9 * (1.0 + out));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 
 class TaperTest {
@@ -64,11 +65,11 @@ class TaperTest {
   /** The closed form against 20 000 small steps of the equation. */
   @Property(tries = 60)
   void equalsTheEquation(
-      @ForAll @DoubleRange(min = 0.0, max = 0.999) double start,
-      @ForAll @DoubleRange(min = 0.1, max = 0.98) double from,
-      @ForAll @DoubleRange(min = 0.01, max = 0.9) double top,
-      @ForAll @DoubleRange(min = 0.02, max = 2.0) double limit,
-      @ForAll @DoubleRange(min = 0.01, max = 1.5) double offer) {
+      @ForAll @DoubleRange(min = 0.0, max = 0.999) @Scale(8) double start,
+      @ForAll @DoubleRange(min = 0.1, max = 0.98) @Scale(8) double from,
+      @ForAll @DoubleRange(min = 0.01, max = 0.9) @Scale(8) double top,
+      @ForAll @DoubleRange(min = 0.02, max = 2.0) @Scale(8) double limit,
+      @ForAll @DoubleRange(min = 0.01, max = 1.5) @Scale(8) double offer) {
     var taper = new Taper(from, top, 1.0);
     double s = start;
     int steps = 20_000;

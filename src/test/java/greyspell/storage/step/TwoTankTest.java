@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 
 class TwoTankTest {
@@ -80,10 +81,10 @@ class TwoTankTest {
   /** Hours with any draw within the limits never leave the tanks, nor lose anything. */
   @Property(tries = 300)
   void neverLeavesItsTanks(
-      @ForAll @DoubleRange(min = 0.05, max = 1.0) double c,
-      @ForAll @DoubleRange(min = 0.001, max = 20.0) double k,
-      @ForAll @DoubleRange(min = 0.0, max = 1.0) double fill,
-      @ForAll @DoubleRange(min = -1.0, max = 1.0) double strength) {
+      @ForAll @DoubleRange(min = 0.05, max = 1.0) @Scale(8) double c,
+      @ForAll @DoubleRange(min = 0.001, max = 20.0) @Scale(8) double k,
+      @ForAll @DoubleRange(min = 0.0, max = 1.0) @Scale(8) double fill,
+      @ForAll @DoubleRange(min = -1.0, max = 1.0) @Scale(8) double strength) {
     var tank = TwoTank.of(c, k);
     double q1 = c * fill * 1000.0, q2 = (1.0 - c) * fill * 1000.0;
     double turn = strength;
@@ -103,9 +104,9 @@ class TwoTankTest {
   /** Two half hours of a draw are one hour of it. */
   @Property(tries = 200)
   void stepsAddUp(
-      @ForAll @DoubleRange(min = 0.05, max = 0.95) double c,
-      @ForAll @DoubleRange(min = 1e-6, max = 20.0) double k,
-      @ForAll @DoubleRange(min = -50.0, max = 50.0) double draw) {
+      @ForAll @DoubleRange(min = 0.05, max = 0.95) @Scale(8) double c,
+      @ForAll @DoubleRange(min = 1e-6, max = 20.0) @Scale(8) double k,
+      @ForAll @DoubleRange(min = -50.0, max = 50.0) @Scale(8) double draw) {
     var half = TwoTank.of(c, k, 0.5);
     double q1 = 300.0, q2 = 200.0;
     double mid = half.availableAfterWh(q1, q2, 0.5 * draw);
