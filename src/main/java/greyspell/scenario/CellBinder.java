@@ -90,20 +90,25 @@ final class CellBinder {
       ohm = usual.resistanceOhm(one.nominalV(), one.capacityWh());
       assumeNumber(block, BankKeys.RESISTANCE, ohm, usual.resistanceWhy());
     }
-    return new CellSheet(
-        voltages(block, one, usual),
-        ohm,
-        factors(block, usual),
+    double coulombic =
         isLossStated && !block.has(BankKeys.COULOMBIC_EFFICIENCY)
             ? usual.coulombicEfficiency() // does not tell
             : or(
                 block,
                 BankKeys.COULOMBIC_EFFICIENCY,
                 usual.coulombicEfficiency(),
-                CellDefaults.COULOMBIC_WHY),
+                CellDefaults.COULOMBIC_WHY);
+    double taperFrom =
+        or(block, BankKeys.TAPER_FROM, usual.taperFromShare(), CellDefaults.TAPER_WHY);
+    double taperTo = or(block, BankKeys.TAPER_TO, usual.taperTopShare(), CellDefaults.TAPER_WHY);
+    return new CellSheet(
+        voltages(block, one, usual),
+        ohm,
+        factors(block, usual),
+        coulombic,
         isLossStated,
-        or(block, BankKeys.TAPER_FROM, usual.taperFromShare(), CellDefaults.TAPER_WHY),
-        or(block, BankKeys.TAPER_TO, usual.taperTopShare(), CellDefaults.TAPER_WHY));
+        taperFrom,
+        taperTo);
   }
 
   private List<VoltageAt> voltages(Block block, BankSpec one, CellDefaults usual) {

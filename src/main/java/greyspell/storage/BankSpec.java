@@ -168,7 +168,11 @@ public record BankSpec(
     double before = healthShare / newHealthShare;
     CellSheet aged =
         cells == null ? null : cells.withResistanceOhm(cells.resistanceOhm() * before * before);
-    return with(chargeEfficiency, dischargeEfficiency, newHealthShare, aged, tanks, life);
+    if (aged == null || aged.isLossStated()) {
+      return with(chargeEfficiency, dischargeEfficiency, newHealthShare, aged, tanks, life);
+    }
+    double[] near = CellModel.nearEfficiencies(aged, capacityWh * newHealthShare);
+    return with(near[0], near[1], newHealthShare, aged, tanks, life);
   }
 
   /**
