@@ -28,6 +28,8 @@ public enum Dimension {
   IRRADIANCE("an irradiance", "800 W/m2"),
   SPEED("a speed", "3 m/s"),
   PRESSURE("a pressure", "1013 hPa"),
+  MASS("a mass", "60 kg"),
+  SPECIFIC_HEAT("a specific heat", "1000 J/kgK"),
   NUMBER("a plain number", "0.2");
 
   private final String words;

@@ -67,6 +67,7 @@ public enum Unit {
   HOUR(Dimension.DURATION, "1", "h", "hour", "hours"),
   MINUTE(Dimension.DURATION, "1/60", "min", "minute", "minutes"),
   DAY(Dimension.DURATION, "24", "d", "day", "days"),
+  YEAR(Dimension.DURATION, "8766", "years", "year", "yr"),
   WATT_PER_SQUARE_METRE(Dimension.IRRADIANCE, "1", "W/m2", "W/m²"),
   KILOWATT_PER_SQUARE_METRE(Dimension.IRRADIANCE, "1000", "kW/m2", "kW/m²"),
   METRE_PER_SECOND(Dimension.SPEED, "1", "m/s"),
@@ -75,6 +76,9 @@ public enum Unit {
   PASCAL(Dimension.PRESSURE, "1", "Pa"),
   HECTOPASCAL(Dimension.PRESSURE, "100", "hPa", "mbar"),
   INCH_OF_MERCURY(Dimension.PRESSURE, "3386.389", "inHg"),
+  KILOGRAM(Dimension.MASS, "1", "kg"),
+  POUND(Dimension.MASS, "0.45359237", "lb", "lbs"),
+  JOULE_PER_KILOGRAM_KELVIN(Dimension.SPECIFIC_HEAT, "1", "J/kgK", "J/(kgK)", "J/kg K"),
   ONE(Dimension.NUMBER, "1", "");
 
   private static final BigDecimal FAHRENHEIT_AT_ZERO_C = new BigDecimal("32");

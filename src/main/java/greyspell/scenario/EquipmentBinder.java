@@ -8,12 +8,7 @@ import greyspell.power.Charger;
 import greyspell.power.InverterSpec;
 import greyspell.quantity.Dimension;
 import greyspell.quantity.Quantity;
-import greyspell.quantity.Show;
 import greyspell.quantity.Unit;
-import greyspell.storage.BankDefaults;
-import greyspell.storage.BankSpec;
-import greyspell.storage.Chemistry;
-import greyspell.storage.Enclosure;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -33,25 +28,6 @@ final class EquipmentBinder {
   static final ModuleSpec NO_MODULE =
       new ModuleSpec("", 1.0, 2.0, 2.0, 1.0, 1.0, -0.004, -0.003, 0.0005, 45.0, 1, null, null);
 
-  private static final Enclosure NO_ENCLOSURE = new Enclosure.Indoors(20.0);
-  private static final BankSpec NO_BANK =
-      new BankSpec(
-          "",
-          Chemistry.LITHIUM_IRON_PHOSPHATE,
-          1,
-          1.0,
-          1.0,
-          1.0,
-          0.0,
-          1.0,
-          1.0,
-          1.0,
-          1.0,
-          0.0,
-          List.of(new BankSpec.CapacityAt(25.0, 1.0)),
-          0.0,
-          0.0,
-          NO_ENCLOSURE);
   private static final InverterSpec.EfficiencyAt NO_POINT = new InverterSpec.EfficiencyAt(1.0, 1.0);
   private static final InverterSpec NO_INVERTER =
       new InverterSpec("", 1, 1.0, null, 0.0, 0.0, List.of(NO_POINT));
@@ -284,208 +260,11 @@ final class EquipmentBinder {
     return one.times(count);
   }
 
-  // ---- bank -------------------------------------------------------------------------------------
-
-  /** One battery, as its data sheet says, with the chemistry's defaults. */
-  BankSpec battery(Block block) {
-    Chemistry chemistry = block.word(Vocabulary.CHEMISTRY, Chemistry.values());
-    BankDefaults usual = BankDefaults.of(chemistry);
-    double voltageV = block.measure(Vocabulary.VOLTAGE);
-    double capacityWh = block.measure(Vocabulary.CAPACITY, voltageV);
-    try {
-      return new BankSpec(
-          block.text(Vocabulary.BATTERY_NAME),
-          chemistry,
-          1,
-          capacityWh,
-          voltageV,
-          1.0,
-          0.0,
-          or(block, Vocabulary.CHARGE_EFFICIENCY, usual.chargeEfficiency(), usual.efficiencyWhy()),
-          or(
-              block,
-              Vocabulary.DISCHARGE_EFFICIENCY,
-              usual.dischargeEfficiency(),
-              usual.efficiencyWhy()),
-          limit(block, Vocabulary.MAX_CHARGE, voltageV, capacityWh / usual.fillingH()),
-          limit(block, Vocabulary.MAX_DISCHARGE, voltageV, capacityWh / usual.emptyingH()),
-          or(
-              block,
-              Vocabulary.SELF_DISCHARGE,
-              usual.selfDischargePerMonthFraction(),
-              usual.selfDischargeWhy()),
-          capacityCurve(block, usual),
-          or(block, Vocabulary.COLDEST_CHARGE, usual.coldestChargeC(), usual.coldestChargeWhy()),
-          or(block, Vocabulary.BATTERY_STANDBY, usual.standbyW(), BankDefaults.USUAL_WHY),
-          NO_ENCLOSURE);
-    } catch (IllegalArgumentException refused) {
-      return border.refused(block.place(), refused, NO_BANK);
-    }
-  }
-
   private static double parse(String text, Dimension dimension) {
     return Quantity.parse(text, dimension).inside();
   }
 
-  private double or(Block block, Key key, double usual, String why) {
-    if (block.has(key)) {
-      return block.measure(key);
-    }
-    border.assume(block.path(key), Quantity.print(usual, key.dimensions.get(0)), why);
-    return usual;
-  }
-
-  private double limit(Block block, Key key, double voltageV, double usualW) {
-    if (block.has(key)) {
-      return block.measure(key, voltageV);
-    }
-    if (!Double.isNaN(usualW)) {
-      border.assume(block.path(key), Unit.WATT.text(usualW) + " each", BankDefaults.USUAL_WHY);
-    }
-    return usualW;
-  }
-
-  private List<BankSpec.CapacityAt> capacityCurve(Block block, BankDefaults usual) {
-    Key key = Vocabulary.CAPACITY_BY_TEMPERATURE;
-    var points = new ArrayList<BankSpec.CapacityAt>();
-    List<Block.PointXY> written = block.curve(key);
-    if (written != null) {
-      for (Block.PointXY p : written) {
-        if (!points.isEmpty() && p.y < points.get(points.size() - 1).capacityShare()) {
-          border.fault(
-              block.place(key),
-              key.name + ": found a share that falls as it gets warmer",
-              "must rise with temperature",
-              "Are two of the shares swapped?");
-        }
-        try {
-          points.add(new BankSpec.CapacityAt(p.x, p.y));
-        } catch (IllegalArgumentException refused) {
-          points.add(border.refused(block.place(key), refused, new BankSpec.CapacityAt(0.0, 1.0)));
-        }
-      }
-      return points;
-    }
-    var told = new StringBuilder();
-    for (BankSpec.CapacityAt point : usual.capacityByTemperature()) {
-      told.append(told.isEmpty() ? "" : ", ");
-      told.append(Unit.CELSIUS.text(point.temperatureC())).append(' ');
-      told.append(Show.percent(point.capacityShare()));
-    }
-    border.assume(block.path(key), told.toString(), usual.capacityWhy());
-    return usual.capacityByTemperature();
-  }
-
-  BankSpec bank(Block block, @Nullable Block batteryBlock, Block home) {
-    int inSeries = block.whole(Vocabulary.BANK_IN_SERIES);
-    int inParallel = block.whole(Vocabulary.BANK_IN_PARALLEL);
-    double fullFraction = block.measure(Vocabulary.FULL);
-    Block enclosureBlock = block.block(Vocabulary.BANK_ENCLOSURE);
-    Enclosure enclosure = enclosureBlock == null ? NO_ENCLOSURE : enclosure(enclosureBlock);
-    if (batteryBlock == null) {
-      double reserve = home.has(Vocabulary.RESERVE) ? home.measure(Vocabulary.RESERVE) : Double.NaN;
-      refuseReserve(home, block, reserve, fullFraction);
-      return NO_BANK;
-    }
-    BankSpec one = battery(batteryBlock);
-    double reserve =
-        or(
-            home,
-            Vocabulary.RESERVE,
-            BankDefaults.of(one.chemistry()).reserveFraction(),
-            BankDefaults.USUAL_WHY);
-    refuseReserve(home, block, reserve, fullFraction);
-    int all = inSeries * inParallel;
-    try {
-      return new BankSpec(
-          one.name(),
-          one.chemistry(),
-          inParallel,
-          one.capacityWh() * all,
-          one.nominalV() * inSeries,
-          fullFraction,
-          reserve,
-          one.chargeEfficiency(),
-          one.dischargeEfficiency(),
-          one.maxChargeW() * all,
-          one.maxDischargeW() * all,
-          one.selfDischargePerMonthFraction(),
-          one.capacityByTemperature(),
-          one.coldestChargeC(),
-          one.standbyW() * all,
-          enclosure);
-    } catch (IllegalArgumentException refused) {
-      return border.refused(block.place(), refused, NO_BANK);
-    }
-  }
-
-  private void refuseReserve(Block home, Block bank, double reserve, double full) {
-    if (reserve >= full) {
-      border.fault(
-          home.has(Vocabulary.RESERVE)
-              ? home.place(Vocabulary.RESERVE)
-              : bank.place(Vocabulary.FULL),
-          "reserve: " + Unit.PERCENT.text(reserve) + " with full: " + Unit.PERCENT.text(full),
-          "the reserve must lie below full",
-          "Nothing between the two would be left to use.");
-    }
-  }
-
-  private Enclosure enclosure(Block block) {
-    if (!block.has(Vocabulary.STANDS)) {
-      block.missing(Vocabulary.STANDS);
-      return NO_ENCLOSURE;
-    }
-    return switch (block.word(Vocabulary.STANDS, Vocabulary.Stands.values())) {
-      case INDOORS -> {
-        refuse(block, "indoors", Vocabulary.LAG, Vocabulary.AT_LEAST, Vocabulary.BOX_HEAT_LOSS);
-        try {
-          yield new Enclosure.Indoors(block.measure(Vocabulary.INDOOR_TEMPERATURE));
-        } catch (IllegalArgumentException refused) {
-          yield border.refused(block.place(), refused, NO_ENCLOSURE);
-        }
-      }
-      case OUTDOORS -> {
-        refuse(
-            block,
-            "outdoors",
-            Vocabulary.INDOOR_TEMPERATURE,
-            Vocabulary.AT_LEAST,
-            Vocabulary.BOX_HEAT_LOSS);
-        try {
-          yield new Enclosure.Outdoors(block.measure(Vocabulary.LAG));
-        } catch (IllegalArgumentException refused) {
-          yield border.refused(block.place(), refused, NO_ENCLOSURE);
-        }
-      }
-      case HEATED -> {
-        refuse(block, "heated", Vocabulary.INDOOR_TEMPERATURE);
-        try {
-          yield new Enclosure.Heated(
-              block.measure(Vocabulary.LAG),
-              block.measure(Vocabulary.AT_LEAST),
-              block.measure(Vocabulary.BOX_HEAT_LOSS));
-        } catch (IllegalArgumentException refused) {
-          yield border.refused(block.place(), refused, NO_ENCLOSURE);
-        }
-      }
-    };
-  }
-
-  /** A value that would be read and then not used. */
-  private void refuse(Block block, String place, Key... keys) {
-    for (Key key : keys) {
-      if (block.has(key)) {
-        border.fault(
-            block.place(key),
-            "\"" + key.name + "\" with place: " + place,
-            "has no meaning there",
-            "Leave it out, or choose another place.");
-      }
-    }
-  }
-
-  // ---- inverter ---------------------------------------------------------------------------------
+  // ---- inverter, generator ----------------------------------------------------------------------
 
   InverterSpec inverter(Block block) {
     int count = block.whole(Vocabulary.COUNT);

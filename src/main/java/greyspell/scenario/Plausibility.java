@@ -9,8 +9,10 @@ import greyspell.power.InverterSpec;
 import greyspell.quantity.Show;
 import greyspell.sky.Site;
 import greyspell.storage.BankSpec;
+import greyspell.storage.CellSheet;
 import greyspell.storage.Chemistry;
 import greyspell.storage.Enclosure;
+import greyspell.storage.VoltageCurve;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -212,6 +214,18 @@ final class Plausibility {
               + Show.voltage(nominalV)
               + ": lithium is usually charged to 1.13 times, lead-acid to 1.2 times its nominal"
               + " voltage.");
+    }
+    CellSheet cells = bank.cells();
+    if (cells != null && chargingV != null) {
+      double fullV = new VoltageCurve(cells.voltageByCharge()).openV(bank.fullFraction());
+      if (chargingV <= fullV) {
+        border.caution(
+            "charging_voltage "
+                + Show.voltage(chargingV)
+                + " is not above the bank's "
+                + Show.voltage(fullV)
+                + " when full: it will never be full.");
+      }
     }
     Double cutOffV = electrical.cutOffV();
     if (cutOffV != null && cutOffV >= nominalV) {

@@ -16,6 +16,7 @@ import greyspell.quantity.Unit;
 import greyspell.sky.Site;
 import greyspell.sky.SkyChoices;
 import greyspell.storage.BankSpec;
+import greyspell.storage.CellSheet;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -134,6 +135,7 @@ public final class ScenarioReader {
     Scenario.Electrical electrical = electricalBinder.electrical(electricalBlock, bank, wires);
     Scenario.Generator generator = generator(home, inverter, site);
     Scenario.OtherSource otherSource = otherSource(home);
+    bank = withResistance(bank, electrical);
     Scenario.Costs costs = costs(home);
     int seed = home.whole(Vocabulary.SEED);
     if (site == null || inverter == null || bank == null || load == null || !border.isClean()) {
@@ -292,7 +294,18 @@ public final class ScenarioReader {
       }
       return null;
     }
-    return equipment.bank(block, equipment.find(block, Vocabulary.BANK_BATTERY), home);
+    return new BankBinder(border).bank(block, equipment.find(block, Vocabulary.BANK_BATTERY), home);
+  }
+
+  /** A resistance that was stated for the whole bank, as it is now, goes before its batteries'. */
+  private static @Nullable BankSpec withResistance(
+      @Nullable BankSpec bank, Scenario.Electrical electrical) {
+    CellSheet cells = bank == null ? null : bank.cells();
+    Double bankOhm = electrical.bankOhm();
+    if (bank == null || cells == null || bankOhm == null || !(bankOhm > 0.0)) {
+      return bank;
+    }
+    return bank.inDetail(cells.withResistanceOhm(bankOhm), bank.tanks());
   }
 
   /** Null for a start from the steady state. */

@@ -26,7 +26,8 @@ final class Vocabulary {
   enum Stands {
     INDOORS,
     OUTDOORS,
-    HEATED
+    HEATED,
+    GROUND
   }
 
   /** Which current a load takes. */
@@ -414,7 +415,20 @@ final class Vocabulary {
           SELF_DISCHARGE,
           CAPACITY_BY_TEMPERATURE,
           COLDEST_CHARGE,
-          BATTERY_STANDBY);
+          BankKeys.FULL_CHARGE_FROM,
+          BATTERY_STANDBY,
+          BankKeys.VOLTAGE_BY_CHARGE,
+          BankKeys.RESISTANCE,
+          BankKeys.RESISTANCE_BY_TEMPERATURE,
+          BankKeys.COULOMBIC_EFFICIENCY,
+          BankKeys.TAPER_FROM,
+          BankKeys.TAPER_TO,
+          BankKeys.CAPACITY_BY_HOURS,
+          BankKeys.QUICK_SHARE,
+          BankKeys.EXCHANGE_RATE,
+          BankKeys.CYCLE_LIFE,
+          BankKeys.CYCLE_LIFE_TO,
+          BankKeys.CALENDAR_LIFE);
 
   static final Key STANDS = Key.word("place", "Where the bank stands.", Stands.values()).required();
   static final Key INDOOR_TEMPERATURE =
@@ -435,7 +449,7 @@ final class Vocabulary {
   static final Key BOX_HEAT_LOSS =
       Key.measure(
               "heat_loss",
-              "Heat lost by the box for each degree above the air (heated).",
+              "Heat lost by the box for each degree above the air (heated, or with mass).",
               Dimension.POWER_PER_KELVIN)
           .within(0.05, 100)
           .usual("1.5 W/K", "a box of 1.5 m2 with 5 cm of foam; own estimate")
@@ -448,7 +462,11 @@ final class Vocabulary {
           INDOOR_TEMPERATURE,
           LAG,
           AT_LEAST,
-          BOX_HEAT_LOSS);
+          BOX_HEAT_LOSS,
+          BankKeys.MASS,
+          BankKeys.SPECIFIC_HEAT,
+          BankKeys.DEPTH,
+          BankKeys.SOIL);
 
   static final Key BANK_BATTERY =
       Key.block("battery", "What the bank is made of.", BATTERY).required();
@@ -476,7 +494,13 @@ final class Vocabulary {
           BANK_IN_SERIES,
           BANK_IN_PARALLEL,
           FULL,
-          BANK_ENCLOSURE);
+          BANK_ENCLOSURE,
+          BankKeys.MODEL,
+          BankKeys.LOSSES,
+          BankKeys.HEALTH,
+          BankKeys.END_OF_LIFE,
+          BankKeys.FULL_CHARGE_EVERY,
+          BankKeys.SERVICE_YEARS);
 
   // ---- inverter -------------------------------------------------------------------------------
 

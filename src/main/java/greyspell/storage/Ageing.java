@@ -69,6 +69,11 @@ public final class Ageing {
         (1.0 - life.endOfLifeShare()) / lifeYears * sum / hours);
   }
 
+  /** As the other, for this bank. */
+  public static Fade year(double[] chargeShare, double[] temperatureC, BankSpec bank) {
+    return year(chargeShare, temperatureC, bank.chemistry(), bank.life());
+  }
+
   /** How much faster than at 25 °C, half charged (lithium) or full (lead-acid). */
   public static double standingFactor(
       Chemistry chemistry, double chargeShare, double temperatureC) {

@@ -168,6 +168,36 @@ public record BankSpec(
     double before = healthShare / newHealthShare;
     CellSheet aged =
         cells == null ? null : cells.withResistanceOhm(cells.resistanceOhm() * before * before);
+    if (aged == null || aged.isLossStated()) {
+      return with(chargeEfficiency, dischargeEfficiency, newHealthShare, aged, tanks, life);
+    }
+    double[] near = CellModel.nearEfficiencies(aged, capacityWh * newHealthShare);
+    return with(near[0], near[1], newHealthShare, aged, tanks, life);
+  }
+
+  /**
+   * The same bank in detail; constant efficiencies become those near the losses of the resistance
+   * where these are not stated.
+   */
+  public BankSpec inDetail(CellSheet sheet, @Nullable KineticSheet twoTanks) {
+    if (sheet.isLossStated()) {
+      return with(chargeEfficiency, dischargeEfficiency, healthShare, sheet, twoTanks, life);
+    }
+    double[] near = CellModel.nearEfficiencies(sheet, capacityWh);
+    return with(near[0], near[1], healthShare, sheet, twoTanks, life);
+  }
+
+  public BankSpec withLife(LifeSheet newLife) {
+    return with(chargeEfficiency, dischargeEfficiency, healthShare, cells, tanks, newLife);
+  }
+
+  private BankSpec with(
+      double newChargeEfficiency,
+      double newDischargeEfficiency,
+      double newHealthShare,
+      @Nullable CellSheet newCells,
+      @Nullable KineticSheet newTanks,
+      LifeSheet newLife) {
     return new BankSpec(
         name,
         chemistry,
@@ -176,8 +206,8 @@ public record BankSpec(
         nominalV,
         fullFraction,
         reserveFraction,
-        chargeEfficiency,
-        dischargeEfficiency,
+        newChargeEfficiency,
+        newDischargeEfficiency,
         maxChargeW,
         maxDischargeW,
         selfDischargePerMonthFraction,
@@ -187,45 +217,9 @@ public record BankSpec(
         enclosure,
         fullChargeFromC,
         newHealthShare,
-        aged,
-        tanks,
-        life);
-  }
-
-  /**
-   * The same bank in detail; constant efficiencies become those near the losses of the resistance
-   * where these are not stated.
-   */
-  public BankSpec inDetail(CellSheet sheet, @Nullable KineticSheet twoTanks) {
-    double in = chargeEfficiency;
-    double out = dischargeEfficiency;
-    if (!sheet.isLossStated()) {
-      double[] near = CellModel.nearEfficiencies(sheet, capacityWh);
-      in = near[0];
-      out = near[1];
-    }
-    return new BankSpec(
-        name,
-        chemistry,
-        packs,
-        capacityWh,
-        nominalV,
-        fullFraction,
-        reserveFraction,
-        in,
-        out,
-        maxChargeW,
-        maxDischargeW,
-        selfDischargePerMonthFraction,
-        capacityByTemperature,
-        coldestChargeC,
-        standbyW,
-        enclosure,
-        fullChargeFromC,
-        healthShare,
-        sheet,
-        twoTanks,
-        life);
+        newCells,
+        newTanks,
+        newLife);
   }
 
   /**

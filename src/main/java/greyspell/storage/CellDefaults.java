@@ -2,7 +2,6 @@ package greyspell.storage;
 
 import greyspell.storage.CellSheet.FactorAt;
 import greyspell.storage.LifeSheet.CyclesAt;
-import greyspell.storage.step.TwoTank;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +35,7 @@ public record CellDefaults(
     double coulombicEfficiency,
     double taperFromShare,
     double taperTopShare,
-    @Nullable TwoTank tanks,
+    @Nullable Tanks tanks,
     double specificHeatJPerKgK,
     List<CyclesAt> cycleLife,
     double calendarLifeH,
@@ -59,6 +58,14 @@ public record CellDefaults(
 
   /** The time over which a nominal capacity is taken to be stated. */
   public static final double RATED_H = 20.0;
+
+  /**
+   * Two tanks without a size.
+   *
+   * @param availableShare of the charge that is at hand at once
+   * @param exchangePerH constant of the flow between them
+   */
+  public record Tanks(double availableShare, double exchangePerH) {}
 
   private static final double HALF_MONTH_H = 14.0 * 24.0;
   private static final String LEAD_OHM =
@@ -104,7 +111,7 @@ public record CellDefaults(
               0.88,
               0.80,
               0.05,
-              TwoTank.of(0.55, 0.24),
+              new Tanks(0.55, 0.24),
               1000.0,
               List.of(
                   new CyclesAt(0.2, 3000.0),
@@ -125,7 +132,7 @@ public record CellDefaults(
               0.92,
               0.80,
               0.05,
-              TwoTank.of(0.65, 0.18),
+              new Tanks(0.65, 0.18),
               900.0,
               List.of(
                   new CyclesAt(0.2, 2200.0),

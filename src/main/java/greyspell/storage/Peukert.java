@@ -25,21 +25,24 @@ import java.util.List;
  *
  * @param capacityAh C
  * @param ratedH H
- * @param exponent n
+ * @param peukertExponent n
  */
-public record Peukert(double capacityAh, double ratedH, double exponent) {
-  /** Farther than this from the line a point is asked about; own choice, no source. */
-  static final double OFF_SHARE = 0.04;
+public record Peukert(double capacityAh, double ratedH, double peukertExponent) {
+  /**
+   * Farther than this from the line a point is asked about; own choice, no source. The line has no
+   * end at slow rates and a battery has, so that sound points lie several per cent off it.
+   */
+  static final double OFF_SHARE = 0.10;
 
   public Peukert {
     Check.positive("capacityAh", capacityAh);
     Check.positive("ratedH", ratedH);
-    Check.within("exponent", exponent, 0.5, 3.0);
+    Check.within("peukertExponent", peukertExponent, 0.5, 3.0);
   }
 
   /** Until empty. */
   public double runH(double currentA) {
-    return ratedH * Math.pow(capacityAh / (currentA * ratedH), exponent);
+    return ratedH * Math.pow(capacityAh / (currentA * ratedH), peukertExponent);
   }
 
   /** Drawn until empty. */
@@ -49,7 +52,7 @@ public record Peukert(double capacityAh, double ratedH, double exponent) {
 
   /** What it gives when emptied evenly in this time. */
   public double capacityAh(double inH) {
-    return capacityAh * Math.pow(inH / ratedH, 1.0 - 1.0 / exponent);
+    return capacityAh * Math.pow(inH / ratedH, 1.0 - 1.0 / peukertExponent);
   }
 
   /**

@@ -2,7 +2,7 @@ package greyspell.storage;
 
 import greyspell.quantity.Check;
 import greyspell.quantity.Show;
-import greyspell.storage.step.TwoTank;
+import greyspell.storage.CellDefaults.Tanks;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
@@ -32,8 +32,8 @@ import org.apache.commons.math3.util.Pair;
  * the usual c of the chemistry; one or none gives qmax alone. What the points miss the fitted curve
  * by is told, and so is how far they lie from a line of {@link Peukert}, where a misprint shows.
  *
- * <p>Source: the equation is that of {@link TwoTank} solved for a battery that starts full. Held by
- * TwoTankFitTest.
+ * <p>Source: the equation is that of {@link greyspell.storage.step.TwoTank} solved for a battery
+ * that starts full. Held by TwoTankFitTest.
  *
  * @param availableShare c
  * @param exchangePerH k
@@ -79,12 +79,13 @@ public record TwoTankFit(
   }
 
   /**
-   * Fits what the points allow.
+   * Fits what the points allow. Two points far apart may fit two constants: the one on the usual
+   * one's side is found.
    *
    * @param points rising in time, capacity never falling
    * @param usual what is taken for that which the points do not tell
    */
-  public static TwoTankFit of(List<RatePoint> points, TwoTank usual) {
+  public static TwoTankFit of(List<RatePoint> points, Tanks usual) {
     Check.within("points", points.size(), 1, 100);
     for (int i = 1; i < points.size(); i++) {
       Check.within(
@@ -103,12 +104,26 @@ public record TwoTankFit(
       c = points.size() > 2 ? share(solved[1]) : c;
     }
     double tanksAh = tanksAh(points, c, k);
+    double worst = worst(points, c, k, tanksAh);
+    return new TwoTankFit(c, k, tanksAh, worst, cautions(points, worst));
+  }
+
+  /** Keeps the tanks' proportions and takes only their size from the points. */
+  public static TwoTankFit sized(List<RatePoint> points, Tanks tanks) {
+    double c = tanks.availableShare();
+    double k = tanks.exchangePerH();
+    double tanksAh = tanksAh(points, c, k);
+    double worst = worst(points, c, k, tanksAh);
+    return new TwoTankFit(c, k, tanksAh, worst, cautions(points, worst));
+  }
+
+  private static double worst(List<RatePoint> points, double c, double k, double tanksAh) {
     double worst = 0.0;
     for (RatePoint p : points) {
       double off = Math.abs(tanksAh * givenShare(c, k, p.inH()) / p.capacityAh() - 1.0);
       worst = off > worst ? off : worst;
     }
-    return new TwoTankFit(c, k, tanksAh, worst, cautions(points, worst));
+    return worst;
   }
 
   private static List<String> cautions(List<RatePoint> points, double worst) {
@@ -125,7 +140,7 @@ public record TwoTankFit(
       if (off > Peukert.OFF_SHARE) {
         cautions.add(
             "The capacities by discharge time do not lie on one Peukert line (exponent "
-                + Show.number(peukert.exponent(), 2)
+                + Show.number(peukert.peukertExponent(), 2)
                 + ", up to "
                 + Show.percent(off)
                 + " off): is one of them misread?");

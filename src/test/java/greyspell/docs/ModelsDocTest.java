@@ -18,6 +18,7 @@ class ModelsDocTest {
           "array",
           "load",
           "storage",
+          "storage/step",
           "power",
           "electrical",
           "balance",

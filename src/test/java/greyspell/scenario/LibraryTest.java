@@ -73,7 +73,7 @@ class LibraryTest {
     List<Block> blocks = all(Vocabulary.BATTERY);
     assertTrue(blocks.size() >= 10);
     for (Block block : blocks) {
-      BankSpec b = equipment.battery(block);
+      BankSpec b = new BankBinder(border).battery(block);
       boolean isLithium = b.chemistry() == Chemistry.LITHIUM_IRON_PHOSPHATE;
       double roundTrip = b.chargeEfficiency() * b.dischargeEfficiency();
       assertTrue(

@@ -29,7 +29,11 @@ import greyspell.sky.Horizon;
 import greyspell.sky.Site;
 import greyspell.sky.SkyChoices;
 import greyspell.storage.BankSpec;
+import greyspell.storage.CellSheet;
 import greyspell.storage.Enclosure;
+import greyspell.storage.KineticSheet;
+import greyspell.storage.LifeSheet;
+import greyspell.storage.VoltageCurve;
 import java.io.IOException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -159,6 +163,10 @@ class ScenarioDocsTest {
     FILLED_BY.put(Enclosure.Indoors.class, List.of(Vocabulary.ENCLOSURE));
     FILLED_BY.put(Enclosure.Outdoors.class, List.of(Vocabulary.ENCLOSURE));
     FILLED_BY.put(Enclosure.Heated.class, List.of(Vocabulary.ENCLOSURE));
+    FILLED_BY.put(Enclosure.InGround.class, List.of(Vocabulary.ENCLOSURE));
+    FILLED_BY.put(CellSheet.class, List.of(Vocabulary.BANK, Vocabulary.BATTERY));
+    FILLED_BY.put(KineticSheet.class, List.of(Vocabulary.BATTERY));
+    FILLED_BY.put(LifeSheet.class, List.of(Vocabulary.BANK, Vocabulary.BATTERY));
     FILLED_BY.put(InverterSpec.class, List.of(Vocabulary.INVERTER));
     FILLED_BY.put(LoadPlan.class, List.of(Vocabulary.LOADS));
     FILLED_BY.put(ApplianceSpec.class, List.of(Vocabulary.APPLIANCE));
@@ -196,6 +204,9 @@ class ScenarioDocsTest {
           Horizon.class,
           Horizon.Point.class,
           BankSpec.CapacityAt.class,
+          CellSheet.FactorAt.class,
+          LifeSheet.CyclesAt.class,
+          VoltageCurve.VoltageAt.class,
           InverterSpec.EfficiencyAt.class,
           EfficiencyPoint.class,
           GeneratorSpec.FuelAt.class,
