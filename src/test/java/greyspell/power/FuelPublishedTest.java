@@ -23,8 +23,13 @@ class FuelPublishedTest implements PublishedChecks {
   @Override
   public List<PublishedCheck> checks() {
     var checks = new ArrayList<PublishedCheck>();
-    double[][] printed = {{19.60, 157.20}, {22.40, 161.30}, {12.70, 139.05}};
     for (Fuel fuel : Fuel.values()) {
+      double[] printed =
+          switch (fuel) {
+            case PETROL -> new double[] {19.60, 157.20};
+            case DIESEL -> new double[] {22.40, 161.30};
+            case PROPANE -> new double[] {12.70, 139.05};
+          };
       String name = fuel.name().toLowerCase(java.util.Locale.ROOT);
       checks.add(
           new PublishedCheck(
@@ -32,7 +37,7 @@ class FuelPublishedTest implements PublishedChecks {
               EIA,
               "carbon dioxide of a US gallon of " + name,
               "lb",
-              printed[fuel.ordinal()][0],
+              printed[0],
               HALF_DIGITS_LB,
               () -> fuel.co2KgPerL() * L_PER_GALLON / KG_PER_LB));
       checks.add(
@@ -41,7 +46,7 @@ class FuelPublishedTest implements PublishedChecks {
               EIA,
               "carbon dioxide of a million Btu of " + name,
               "lb",
-              printed[fuel.ordinal()][1],
+              printed[1],
               HALF_DIGITS_LB,
               () -> fuel.co2KgPerL() / fuel.heatWhPerL() * WH_PER_MILLION_BTU / KG_PER_LB));
     }

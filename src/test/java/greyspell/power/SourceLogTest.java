@@ -39,8 +39,14 @@ class SourceLogTest {
   void readsTimesGapsCommentsAndOtherColumns() {
     SourceLog log =
         read(
-            "# stream turbine\nflow,local_start,source_w\n1,2018-02-01 00:00,100\n\n"
-                + "1,2018-02-01T01:00:00,\n1,2018-02-01 04:00,\"60.5\"\n");
+            """
+            # stream turbine
+            flow,local_start,source_w
+            1,2018-02-01 00:00,100
+
+            1,2018-02-01T01:00:00,
+            1,2018-02-01 04:00,"60.5"
+            """);
     assertEquals(5, log.hours());
     assertEquals(LocalDateTime.of(2018, 2, 1, 0, 0), log.start());
     assertEquals(3, log.missingHours());
@@ -63,23 +69,31 @@ class SourceLogTest {
   @Test
   void everyFaultHasItsLineAndColumn() {
     assertEquals(
-        "stream.csv:2:1  local_start: found \"1 Feb\"\n"
-            + "    must be a time such as 2017-11-01 00:00\n"
-            + "stream.csv:3:18  source_w: found \"-3\"\n"
-            + "    must be watts, 0 or more\n"
-            + "    Leave the cell empty where nothing was measured.\n"
-            + "stream.csv:5:1  local_start: found \"2018-02-01 01:30\"\n"
-            + "    must lie on a whole hour of local standard time\n"
-            + "    Give the mean power of each hour, one row an hour.\n"
-            + "stream.csv:6:1  local_start: found \"2018-02-01 01:00\" after a later or equal time\n"
-            + "    times must rise\n"
-            + "    A clock with daylight saving repeats an hour in autumn: use standard time or UTC.\n"
-            + "stream.csv:7:1  found 1 cell\n"
-            + "    must have at least 2\n"
-            + "    Was the file cut off?",
+        """
+        stream.csv:2:1  local_start: found "1 Feb"
+            must be a time such as 2017-11-01 00:00
+        stream.csv:3:18  source_w: found "-3"
+            must be watts, 0 or more
+            Leave the cell empty where nothing was measured.
+        stream.csv:5:1  local_start: found "2018-02-01 01:30"
+            must lie on a whole hour of local standard time
+            Give the mean power of each hour, one row an hour.
+        stream.csv:6:1  local_start: found "2018-02-01 01:00" after a later or equal time
+            times must rise
+            A clock with daylight saving repeats an hour in autumn: use standard time or UTC.
+        stream.csv:7:1  found 1 cell
+            must have at least 2
+            Was the file cut off?""",
         faults(
-            "local_start,source_w\n1 Feb,3\n2018-02-01 00:00,-3\n2018-02-01 01:00,3\n"
-                + "2018-02-01 01:30,3\n2018-02-01 01:00,3\n2018-02-01\n"));
+            """
+            local_start,source_w
+            1 Feb,3
+            2018-02-01 00:00,-3
+            2018-02-01 01:00,3
+            2018-02-01 01:30,3
+            2018-02-01 01:00,3
+            2018-02-01
+            """));
     assertTrue(faults("").startsWith("stream.csv  an empty file"));
     assertTrue(
         faults("local_start,watts\n")

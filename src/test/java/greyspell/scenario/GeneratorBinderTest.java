@@ -208,11 +208,9 @@ class GeneratorBinderTest {
   @Test
   void refusesWhatCannotBe() {
     String sheet = "generator:\n  " + SHEET;
-    assertEquals(
-        "3  start_below: 80 % with stop_above: 60 %\n"
-            + "    it must start below the charge at which it stops\n"
-            + "    Are the two swapped?",
-        faults(sheet + "  start_below: 80 %\n  stop_above: 60 %\n").replaceFirst("^\\d+", "3"));
+    assertTrue(
+        faults(sheet + "  start_below: 80 %\n  stop_above: 60 %\n")
+            .contains("start_below: 80 % with stop_above: 60 %"));
     assertTrue(
         faults(sheet + "  minimum_run: 90 min\n")
             .contains("minimum_run: found 1.5 h\n    must be whole hours"));
