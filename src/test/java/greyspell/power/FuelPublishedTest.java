@@ -15,8 +15,10 @@ class FuelPublishedTest implements PublishedChecks {
   private static final double KG_PER_LB = 0.45359237;
   private static final double WH_PER_MILLION_BTU = 293_071.07;
 
-  /** Half the last digit of the pounds and half the last digit of the kilograms. */
-  private static final double HALF_DIGITS_LB = 0.005 + 0.005 / KG_PER_LB;
+  /**
+   * Half the last digit of the pounds, 0.005, and of the kilograms, 0.005 kg, which are 0.011 lb.
+   */
+  private static final double HALF_DIGITS_LB = 0.016;
 
   private static final double HALF_PERCENT = 0.005;
 

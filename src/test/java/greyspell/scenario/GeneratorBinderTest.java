@@ -62,12 +62,19 @@ class GeneratorBinderTest {
         generator(
             "name: shed engine\n  count: 2\n  "
                 + SHEET
-                + "  derating: {above_elevation: 500 ft, per_300_m: 3 %, above_temperature: 30 °C,"
-                + " per_degree: 0.1 %/°F}\n"
-                + "  policy: manual\n  start_below: 25 %\n  stop_above: 70 %\n  minimum_run: 180 min\n"
-                + "  permitted_hours: [08:00-12:30, 14:00-20:00]\n  permitted_days: Mon-Sat\n"
-                + "  permitted_months: Oct-Feb\n  home_hours: 17:00-22:00\n  home_days: [Sat, Sun]\n"
-                + "  charger: {power: 3 kW, efficiency: 93 %}\n");
+                + """
+                  derating: {above_elevation: 500 ft, per_300_m: 3 %, above_temperature: 30 °C, per_degree: 0.1 %/°F}
+                  policy: manual
+                  start_below: 25 %
+                  stop_above: 70 %
+                  minimum_run: 180 min
+                  permitted_hours: [08:00-12:30, 14:00-20:00]
+                  permitted_days: Mon-Sat
+                  permitted_months: Oct-Feb
+                  home_hours: 17:00-22:00
+                  home_days: [Sat, Sun]
+                  charger: {power: 3 kW, efficiency: 93 %}
+                """);
     GeneratorSpec spec = got.spec();
     assertEquals("shed engine", spec.name());
     assertEquals(2, spec.count());
@@ -157,8 +164,12 @@ class GeneratorBinderTest {
         TestFolder.good()
             .replace(
                 "inverter:\n",
-                "inverter:\n  count: 2\n  charger: {power: 2 kW, efficiency: 88 %}\n"
-                    + "  search: {draw: 2 W, wakes_at: 15 W}\n");
+                """
+                inverter:
+                  count: 2
+                  charger: {power: 2 kW, efficiency: 88 %}
+                  search: {draw: 2 W, wakes_at: 15 W}
+                """);
     Scenario home = folder.read(text + "generator:\n  " + SHEET);
     var generator = home.generator();
     assertNotNull(generator);
@@ -267,15 +278,19 @@ class GeneratorBinderTest {
     List<String> cautions =
         home("generator:\n  "
                 + SHEET.replace("1.25 l/h", "0.3 l/h")
-                + "  permitted_hours: 08:00-10:00\n  minimum_run: 3 h\n"
-                + "  charger: {power: 7 kW}\n")
+                + """
+                  permitted_hours: 08:00-10:00
+                  minimum_run: 3 h
+                  charger: {power: 7 kW}
+                """)
             .cautions();
     assertEquals(3, cautions.size(), () -> "" + cautions);
     assertTrue(cautions.get(0).contains("at 50 % load its fuel becomes power at"));
     assertTrue(
         cautions
             .get(1)
-            .contains("the charger takes up to 7 kW: set the charger's own input limit lower"));
+            .contains(" and the charger takes up to 7.00 kW: set the charger's own input limit"),
+        cautions.get(1));
     assertTrue(cautions.get(2).contains("permitted_hours leave 2 whole hours in a row"));
   }
 }
