@@ -21,7 +21,8 @@ import java.util.List;
  * is nearer than holding it level (Willans' line, from memory). Thin and hot air only take power
  * away; cold air below T0 gives none back. A cold start, wear and oil are not in it.
  *
- * <p>Held by GeneratorSpecTest and GeneratorLawTest.
+ * <p>The two losses multiply, as makers' sheets say of theirs; how large they are each maker states
+ * for itself. Held by GeneratorSpecTest, GeneratorLawTest and FuelPublishedTest (a maker's table).
  *
  * @param count how many, for the record
  * @param ratedPowerW AC power that it can hold in the air for which it is rated

@@ -4,6 +4,7 @@ import greyspell.calendar.HourCalendar;
 import greyspell.quantity.Check;
 import java.time.DayOfWeek;
 import java.time.Month;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
@@ -22,6 +23,8 @@ public record RunTimes(List<Span> spans, Set<DayOfWeek> days, Set<Month> months)
   public static final RunTimes ALWAYS =
       new RunTimes(
           List.of(new Span(0.0, 24.0)), EnumSet.allOf(DayOfWeek.class), EnumSet.allOf(Month.class));
+
+  private static final int MINUTES_IN_HOUR = 60;
 
   public RunTimes {
     spans = List.copyOf(spans);
@@ -49,55 +52,64 @@ public record RunTimes(List<Span> spans, Set<DayOfWeek> days, Set<Month> months)
     }
   }
 
-  /** True for each hour of the day that is whole within the spans that begin on that day. */
-  private boolean[] today() {
+  private static int minute(double timeH) {
+    return (int) Math.round(timeH * MINUTES_IN_HOUR);
+  }
+
+  /**
+   * Which hours of a day are whole within the spans.
+   *
+   * @param isDay whether what begins on this day counts
+   * @param isDayAfter whether what began the day before counts
+   */
+  private boolean[] whole(boolean isDay, boolean isDayAfter) {
+    var inside = new boolean[24 * MINUTES_IN_HOUR];
+    for (Span span : spans) {
+      boolean isPastMidnight = span.toH() < span.fromH();
+      if (isDay) {
+        int to = isPastMidnight ? inside.length : minute(span.toH());
+        Arrays.fill(inside, minute(span.fromH()), to, true);
+      }
+      if (isDayAfter && isPastMidnight) {
+        Arrays.fill(inside, 0, minute(span.toH()), true);
+      }
+    }
     var whole = new boolean[24];
     for (int h = 0; h < 24; h++) {
-      for (Span span : spans) {
-        double toH = span.toH() > span.fromH() ? span.toH() : 24.0;
-        whole[h] |= h >= span.fromH() && h + 1 <= toH;
+      whole[h] = true;
+      for (int m = h * MINUTES_IN_HOUR; m < (h + 1) * MINUTES_IN_HOUR; m++) {
+        whole[h] &= inside[m];
       }
     }
     return whole;
   }
 
-  /** True for each hour of the day that is whole within what began the day before. */
-  private boolean[] tail() {
-    var whole = new boolean[24];
-    for (int h = 0; h < 24; h++) {
-      for (Span span : spans) {
-        whole[h] |= span.toH() < span.fromH() && h + 1 <= span.toH();
-      }
-    }
-    return whole;
-  }
-
-  /** For each hour of the calendar whether it lies within. */
+  /** For each hour of the calendar whether it lies within; a month is that of the hour itself. */
   public boolean[] hours(HourCalendar calendar) {
-    boolean[] today = today();
-    boolean[] tail = tail();
+    boolean[] both = whole(true, true);
+    boolean[] day = whole(true, false);
+    boolean[] dayAfter = whole(false, true);
     var within = new boolean[calendar.hours()];
-    for (int day = 0; day < calendar.days(); day++) {
-      int first = day * 24;
+    for (int d = 0; d < calendar.days(); d++) {
+      int first = d * 24;
       DayOfWeek name = calendar.dayOfWeek(first);
-      boolean isMonth = months.contains(Month.of(calendar.month(first)));
-      boolean isDay = isMonth && days.contains(name);
-      boolean isDayAfter = isMonth && days.contains(name.minus(1));
-      for (int h = 0; h < 24; h++) {
-        within[first + h] = (isDay && today[h]) || (isDayAfter && tail[h]);
+      boolean isDay = days.contains(name);
+      boolean isDayAfter = days.contains(name.minus(1));
+      if (months.contains(Month.of(calendar.month(first))) && (isDay || isDayAfter)) {
+        boolean[] whole = isDay && isDayAfter ? both : isDay ? day : dayAfter;
+        System.arraycopy(whole, 0, within, first, 24);
       }
     }
     return within;
   }
 
-  /** Whole hours in the longest unbroken stretch of a day on which it applies; 24 for all day. */
+  /** Whole hours in the longest unbroken stretch, every day being one of its days; at most 24. */
   public int longestH() {
-    boolean[] today = today();
-    boolean[] tail = tail();
+    boolean[] whole = whole(true, true);
     int longest = 0;
     int run = 0;
     for (int h = 0; h < 48; h++) {
-      run = today[h % 24] || tail[h % 24] ? run + 1 : 0;
+      run = whole[h % 24] ? run + 1 : 0;
       longest = Math.max(longest, run);
     }
     return Math.min(longest, 24);

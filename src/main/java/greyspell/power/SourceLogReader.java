@@ -32,10 +32,10 @@ import java.util.Locale;
  * Comma-separated, UTF-8, one header line; empty lines and lines that begin with # are skipped,
  * other columns ignored. {@code source_w} is the mean power of the hour in watts, 0 or more; an
  * empty value or an absent row is a gap. One time column: {@code local_start}, {@code local_end}
- * (local standard time, no daylight saving), {@code utc_start} or {@code utc_end}; {@code
- * 2017-11-01 00:00} or {@code 2017-11-01T00:00}, seconds 00 allowed, 24:00 is midnight at the end
- * of the day, a Z may end a UTC time. Times rise and lie on whole local hours. Without a time
- * column the rows are the hours of a year from 1 January 00:00 and there are 8760 or 8784 of them.
+ * (local standard time, no daylight saving), {@code utc_start} or {@code utc_end}; a T may stand
+ * between date and time, seconds 00 are allowed, 24:00 is midnight at the end of the day, a Z may
+ * end a UTC time. Times rise and lie on whole local hours. Without a time column the rows are the
+ * hours of a year from 1 January 00:00 and there are 8760 or 8784 of them.
  */
 public final class SourceLogReader {
   private static final List<String> TIME_COLUMNS =

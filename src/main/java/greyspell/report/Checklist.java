@@ -8,7 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a licensed person looks at, and why; from {@code checklist.txt}, one item a line. */
+/**
+ * What a licensed person looks at, and why; from {@code checklist.txt}, and for a home with a
+ * generator {@code generator-checklist.txt}, one item a line.
+ */
 public final class Checklist {
   private Checklist() {}
 
@@ -16,9 +19,18 @@ public final class Checklist {
   public record Item(String name, String reason) {}
 
   public static List<Item> items() {
-    var file = Checklist.class.getResourceAsStream("/greyspell/report/checklist.txt");
+    return items("checklist.txt");
+  }
+
+  /** What has to be seen to where an engine runs; cautions as much as a checklist. */
+  public static List<Item> generator() {
+    return items("generator-checklist.txt");
+  }
+
+  private static List<Item> items(String name) {
+    var file = Checklist.class.getResourceAsStream("/greyspell/report/" + name);
     if (file == null) {
-      throw new IllegalStateException("checklist.txt is not in the program");
+      throw new IllegalStateException(name + " is not in the program");
     }
     var items = new ArrayList<Item>();
     try (var reader = new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {

@@ -9,6 +9,7 @@ import greyspell.array.ModuleSpec;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.DegreeHours;
 import greyspell.load.Evidence;
+import greyspell.power.Charger;
 import greyspell.power.GeneratorSpec;
 import greyspell.power.InverterSpec;
 import greyspell.quantity.Place;
@@ -102,6 +103,12 @@ class LibraryTest {
       assertTrue(standbyShare > 0.004 && standbyShare < 0.02, i.name() + " " + standbyShare);
       Double surgeW = i.surgeW();
       assertTrue(surgeW != null && surgeW >= 1.5 * i.continuousW(), i.name());
+      Charger charger = i.charger();
+      if (charger != null) {
+        double share = charger.mostAcW() / i.continuousW();
+        assertTrue(share > 0.4 && share <= 1.0, i.name() + " charger " + share);
+        assertTrue(charger.efficiency() > 0.85 && charger.efficiency() < 0.95, i.name());
+      }
       if (block.has(Vocabulary.BUILT_IN_CONTROLLER)) {
         Block inner = block.block(Vocabulary.BUILT_IN_CONTROLLER);
         assertNotNull(inner);
@@ -145,10 +152,15 @@ class LibraryTest {
         assertTrue(at.fuelLPerH() > last, g.name() + " fuel rises with load");
         last = at.fuelLPerH();
         double efficiency = at.loadShare() * g.ratedPowerW() / 1000 / (last * kWhPerL);
-        assertTrue(efficiency > 0.07 && efficiency < 0.35, g.name() + " " + efficiency);
+        boolean isIdle = at.loadShare() == 0.0;
+        assertTrue(isIdle || (efficiency > 0.07 && efficiency < 0.35), g.name() + " " + efficiency);
       }
+      double highShare = g.mostW(3000.0, 20.0) / g.ratedPowerW();
+      assertTrue(highShare > 0.5 && highShare < 0.95, g.name() + " at 3000 m " + highShare);
+      assertTrue(g.mostW(0.0, 20.0) == g.ratedPowerW(), g.name() + " low and mild");
     }
     assertClean();
+    assertEquals(List.of(), border.assumptions(), "every figure is stated");
   }
 
   @Test
