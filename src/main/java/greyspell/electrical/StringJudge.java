@@ -176,9 +176,6 @@ public final class StringJudge {
     }
     var each = new ArrayList<Arrangement>();
     var together = new ArrayList<Finding>();
-    double shortCircuitA = 0.0;
-    double ratedW = 0.0;
-    int strings = 0;
     var lengths = new TreeSet<String>();
     for (ArraySpec array : arrays) {
       ModuleSpec module = array.module();
@@ -201,30 +198,14 @@ public final class StringJudge {
               array.inParallel(),
               array.ratedPowerW(),
               named));
-      shortCircuitA += array.inParallel() * module.shortCircuitA();
-      ratedW += array.ratedPowerW();
-      strings += array.inParallel();
       lengths.add(Show.voltage(array.inSeries() * module.maxPowerV()));
     }
-    int count = controller.count();
-    int stringsOnOne = (strings + count - 1) / count;
-    double fullestShare = (double) stringsOnOne / Math.max(1, strings);
-    StringFindings.shortCircuit(shortCircuitA * fullestShare, controller, together);
-    StringFindings.power(ratedW * fullestShare, controller, rules, together);
-    StringFindings.parallel(stringsOnOne, together);
-    if (count > 1) {
-      boolean isEven = strings % count == 0 && lengths.size() == 1;
-      together.add(
-          new Finding(
-              isEven ? Finding.Severity.PASS : Finding.Severity.CAUTION,
-              StringFindings.SHARING,
-              strings + " strings on " + count + " controllers: taken as evenly shared",
-              isEven
-                  ? "each gets as many"
-                  : "which string goes to which controller is not stated; judge each controller's"
-                      + " share"));
-    }
-    if (lengths.size() > 1 && count == 1) {
+    var shared = new SharedControllers(arrays, controller);
+    StringFindings.shortCircuit(shared.shortCircuitA(), controller, together);
+    StringFindings.power(shared.ratedW(), controller, rules, together);
+    StringFindings.parallel(shared.stringsOnOne(), together);
+    shared.sharing(together);
+    if (lengths.size() > 1 && controller.count() == 1) {
       together.add(
           Finding.caution(
               "unlike strings",

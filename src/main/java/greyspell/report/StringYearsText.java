@@ -162,7 +162,7 @@ final class StringYearsText {
       if (k != best
           && year != null
           && year.outputWh() > mostWh
-          && judged.arrangements().get(k).verdict() != Severity.FAIL) {
+          && judged.arrangements().get(k).verdict().compareTo(Severity.CAUTION) <= 0) {
         next = k;
         mostWh = year.outputWh();
       }

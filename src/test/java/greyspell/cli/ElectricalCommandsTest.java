@@ -180,6 +180,70 @@ class ElectricalCommandsTest {
         Cli.run("strings", "scenarios/alder-fold.yaml", "--modules", "6"), "--array", "barn roof");
   }
 
+  /** Energy of each choice, and where the built one's difference comes from. */
+  @Test
+  void stringsSayWhatEachArrangementBringsInAYear() {
+    Cli said = Cli.run("strings", "scenarios/alder-fold.yaml", "--array", "barn roof");
+    assertTrue(said.out.contains("kWh a year  verdict"), said.out);
+    assertTrue(
+        flat(said).matches(".* 9 2 372.5 397.2 450 17 % 244.8 80.0 34.7 77\\d\\d pass, best .*"),
+        said.out);
+    assertTrue(flat(said).contains("As built, 6 in series, 3 strings: 77"), said.out);
+    assertTrue(flat(said).contains("bring 33 kWh a year more (34 kWh less heat in"), said.out);
+    assertTrue(flat(said).contains("of this plane as if alone"), said.out);
+    assertFalse(said.out.contains("does not track"), said.out);
+    assertGoodText(said);
+  }
+
+  /** Six modules instead of the eighteen that are there. */
+  @Test
+  void otherNumbersAreNotAsBuilt() {
+    Cli said =
+        Cli.run("strings", "scenarios/alder-fold.yaml", "--array", "barn roof", "--modules", "6");
+    assertFalse(said.out.contains("As built"), said.out);
+    assertTrue(said.out.contains("The best, 6 in series, one string: "), said.out);
+    assertGoodText(said);
+  }
+
+  @Test
+  void aControllerThatDoesNotTrackIsComparedWithOneThatDoes() {
+    Cli said = Cli.run("strings", "scenarios/peat-hut.yaml");
+    assertTrue(
+        flat(said)
+            .matches(
+                ".*does not track. One that tracks at every voltage, with the same limits and"
+                    + " efficiency, would bring \\d+ kWh a year more, \\d+ %\\. .*"),
+        said.out);
+    assertGoodText(said);
+  }
+
+  @Test
+  void withoutAStatedWireItIsSaidThatItsHeatIsMissing() throws IOException {
+    Cli said =
+        Cli.run(
+            "strings",
+            changed("(?m)^ *- .run: array_to_controller.*\n", ""),
+            "--library",
+            "shared");
+    assertTrue(flat(said).contains("The wire to the controller is not stated"), said.out);
+    assertFalse(Cli.run("strings", CABIN).out.contains("is not stated"));
+  }
+
+  /** What is safe does not hang on the weather. */
+  @Test
+  void weatherThatCannotBeReadOnlyHidesTheEnergy() throws IOException {
+    Path weather = Files.writeString(folder.resolve("broken.csv"), "no weather\n1\n");
+    Cli said =
+        Cli.run(
+            "strings", changed("(?m)^weather: \\S+", "weather: " + weather), "--library", "shared");
+    assertEquals(0, said.code, said.out + said.err);
+    assertTrue(
+        flat(said).contains("kWh a year are left out, because the weather cannot be read: "),
+        said.out);
+    assertFalse(said.out.contains("kWh a year  verdict"), said.out);
+    assertGoodText(said);
+  }
+
   /** Worked: 410 W modules, 5 kW are at least 13; 15 as 5 x 3 is the only one that fits 250 V. */
   @Test
   void bareModuleAndControllerByPower() {
@@ -187,6 +251,8 @@ class ElectricalCommandsTest {
     assertEquals(0, said.code, said.out + said.err);
     assertTrue(flat(said).contains("Best: 5 in series, 3 strings."), said.out);
     assertTrue(said.out.contains("charged at up to 61.4 V"), said.out);
+    assertTrue(flat(said).contains("kWh a year are left out: they need a scenario"), said.out);
+    assertTrue(said.out.contains(" array  verdict"), said.out);
     assertGoodText(said);
   }
 
@@ -278,11 +344,14 @@ class ElectricalCommandsTest {
             "strings",
             "scenarios/alder-fold.yaml",
             "--array",
-            "yard frame",
+            "barn roof",
             "--pictures",
             folder.resolve("p").toString());
     assertEquals(0, said.code, said.err);
     assertTrue(said.out.contains("on inputs of their own"), said.out);
+    // the best would be nine in series
+    String shade = Files.readString(folder.resolve("p/shade.svg"));
+    assertTrue(shade.contains("One string as built, 6 in series"), shade);
     String svg = Files.readString(folder.resolve("p/planes.svg"));
     assertTrue(svg.contains("Shown at 9 h on "), svg);
     assertRefused(

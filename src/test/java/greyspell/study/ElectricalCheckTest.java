@@ -108,8 +108,40 @@ class ElectricalCheckTest {
         check.runs().subList(0, 2).stream().map(r -> r.judged().run().name()).toList());
     double three = check.runs().get(0).yearLossWh();
     double one = check.runs().get(1).yearLossWh();
-    // three strings on one wire lose about nine times as much, a little more for the warmer metal
-    assertTrue(three / one > 9.0 && three / one < 11.0, three + " and " + one);
+    // three strings on one wire lose about nine times as much, more for the warmer metal; the two
+    // planes see different light
+    assertTrue(three / one > 9.0 && three / one < 12.0, three + " and " + one);
+    double flatWh = 0.0;
+    double years = result.ledger().forcing().calendar().years();
+    for (int k = 0; k < 2; k++) {
+      double passedWh = check.runs().get(k).judged().load().throughputWh();
+      double share = result.scenario().arrays().get(k).wiringFraction();
+      flatWh += passedWh * share / (1.0 - share);
+      assertEquals(
+          result.planes().get(k).availableWh() / years + check.runs().get(k).yearLossWh(),
+          passedWh,
+          1e-6);
+    }
+    assertEquals(lostWh(result, "array_wiring"), three + one + flatWh, 1e-6);
+  }
+
+  /** One module in a row never starts the controller, so its wire carries nothing. */
+  @Test
+  void aPlaneOutsideTheWindowLosesNothingInItsWire() throws Exception {
+    String text =
+        Files.readString(Path.of("scenarios/alder-fold.yaml"))
+            .replace("../weather-samples", Path.of("weather-samples").toAbsolutePath().toString());
+    int second = text.lastIndexOf("in_series: 6");
+    Path file =
+        Files.writeString(
+            folder.resolve("home.yaml"),
+            text.substring(0, second) + "in_series: 1" + text.substring(second + 12));
+    StudyResult result =
+        Study.run(ScenarioReader.read(file, Path.of("shared")), (what, done) -> {});
+    ElectricalCheck check = ElectricalCheck.of(result.scenario(), result);
+    assertEquals(0.0, check.runs().get(1).yearLossWh());
+    assertEquals(lostWh(result, "array_wiring"), check.runs().get(0).yearLossWh(), 1e-6);
+    assertTrue(check.runs().get(0).yearLossWh() > 50_000.0);
   }
 
   /** All that the bus gives goes to direct loads, standing parts, the wires or the inverter. */
