@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param standbyDayW drawn from the bus between sunrise and sunset whether or not anything is on
  * @param standbyNightW drawn from the bus at night
  * @param efficiencies data-sheet points, one to many; standby is in them, as on data sheets
+ * @param sheetNoLoadW the no-load draw of the sheet that the points come from, where the home
+ *     states less standby than that (switched off by hand); else that of this record
  */
 public record InverterSpec(
     String name,
@@ -21,8 +23,10 @@ public record InverterSpec(
     @Nullable Double surgeW,
     double standbyDayW,
     double standbyNightW,
-    List<EfficiencyAt> efficiencies) {
+    List<EfficiencyAt> efficiencies,
+    double sheetNoLoadW) {
   public InverterSpec {
+    Check.notNegative("sheetNoLoadW", sheetNoLoadW);
     Check.within("count", count, 1, 1000);
     Check.positive("continuousW", continuousW);
     if (surgeW != null) {
@@ -32,6 +36,26 @@ public record InverterSpec(
     Check.notNegative("standbyNightW", standbyNightW);
     efficiencies = List.copyOf(efficiencies);
     Check.within("points of efficiencies", efficiencies.size(), 1, 1000);
+  }
+
+  /** Points and standby from one sheet. */
+  public InverterSpec(
+      String name,
+      int count,
+      double continuousW,
+      @Nullable Double surgeW,
+      double standbyDayW,
+      double standbyNightW,
+      List<EfficiencyAt> efficiencies) {
+    this(
+        name,
+        count,
+        continuousW,
+        surgeW,
+        standbyDayW,
+        standbyNightW,
+        efficiencies,
+        Math.max(standbyDayW, standbyNightW));
   }
 
   /** Efficiency at a share of the continuous power. */

@@ -156,6 +156,17 @@ final class Block {
         && scalar.isPlain();
   }
 
+  /** The library's entry that this block is laid over, null if there is none. */
+  @Nullable Block under() {
+    return under;
+  }
+
+  /** Whether this block itself holds it, not the library's entry. */
+  boolean isOwn(Key key) {
+    int i = at(key.name);
+    return i >= 0 && !isNothing(values[i]);
+  }
+
   boolean has(Key key) {
     return find(key) != null;
   }

@@ -114,8 +114,8 @@ public final class ScenarioReader {
     SkyChoices sky = sky(home);
     List<Block> arrayBlocks = arrayBlocks(home);
     var electricalBinder = new ElectricalBinder(border, file, names(arrayBlocks));
-    List<Scenario.Wire> wires = electricalBinder.conductors(home);
-    List<ArraySpec> arrays = arrays(arrayBlocks, wires);
+    ElectricalBinder.Wires wires = electricalBinder.conductors(home);
+    List<ArraySpec> arrays = arrays(arrayBlocks, wires.known());
     Block inverterBlock = equipment.find(home, Vocabulary.HOME_INVERTER);
     InverterSpec inverter = inverterBlock == null ? null : equipment.inverter(inverterBlock);
     ControllerSpec controller = controller(home, inverterBlock);
@@ -130,7 +130,12 @@ public final class ScenarioReader {
     if (electricalBlock == null) {
       electricalBlock = nothing(home, Vocabulary.ELECTRICAL, Vocabulary.HOME_ELECTRICAL);
     }
-    Scenario.Electrical electrical = electricalBinder.electrical(electricalBlock, bank, wires);
+    Scenario.Electrical electrical =
+        electricalBinder.electrical(
+            electricalBlock,
+            bank,
+            inverterBlock == null ? null : inverterBlock.optional(Vocabulary.LOWEST_INPUT_VOLTAGE),
+            wires);
     Scenario.Costs costs = costs(home);
     int seed = home.whole(Vocabulary.SEED);
     if (site == null || inverter == null || bank == null || load == null || !border.isClean()) {

@@ -76,6 +76,17 @@ public final class Study {
         cautions.add(caution);
       }
     }
+    if (!inverter.note().isEmpty()) {
+      assumptions.add(
+          new Assumption(
+              "inverter.efficiency",
+              inverter.note(),
+              "standby of "
+                  + Show.power(scenario.inverter().noLoadW())
+                  + " as you state, where the sheet's points hold "
+                  + Show.power(scenario.inverter().sheetNoLoadW())
+                  + ": the losses while it runs are drawn through the points all the same"));
+    }
     return new Design(scenario.bank().limits(), new Wires(scenario).before(inverter.limits()));
   }
 
