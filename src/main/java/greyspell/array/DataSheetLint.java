@@ -61,6 +61,11 @@ public final class DataSheetLint {
     return List.copyOf(lint.findings);
   }
 
+  /** Whether open-circuit voltage of a silicon module usually changes so. */
+  public static boolean isUsualVoltageCoefficient(double perK) {
+    return Coefficient.VOLTAGE.isUsual(perK);
+  }
+
   private void power() {
     double productW = module.maxPowerV() * module.maxPowerA();
     double off = module.ratedPowerW() / productW - 1.0;
