@@ -203,7 +203,7 @@ class DataSheetLintTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.0049, A/K, 0.0049 A/K on 9.8 A is 0.05",
+    "0.0049, A/K, 0.0049 A/K on 9.83 A is 0.05",
     "0.49, mA/K, 0.005",
     "0.0005, a share of 1 per K, that is 0.05",
     "-0.05, %/K with a wrong sign, that is 0.05",

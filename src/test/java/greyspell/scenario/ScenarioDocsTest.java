@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import greyspell.electrical.UnknownRun;
 import greyspell.array.ArraySpec;
 import greyspell.array.ControllerSpec;
 import greyspell.array.EfficiencyPoint;
@@ -151,6 +152,8 @@ class ScenarioDocsTest {
     FILLED_BY.put(Enclosure.Indoors.class, List.of(Vocabulary.ENCLOSURE));
     FILLED_BY.put(Enclosure.Outdoors.class, List.of(Vocabulary.ENCLOSURE));
     FILLED_BY.put(Enclosure.Heated.class, List.of(Vocabulary.ENCLOSURE));
+    FILLED_BY.put(Scenario.UnknownWire.class, List.of(Vocabulary.CONDUCTOR));
+    FILLED_BY.put(UnknownRun.class, List.of(Vocabulary.CONDUCTOR));
     FILLED_BY.put(InverterSpec.class, List.of(Vocabulary.INVERTER));
     FILLED_BY.put(LoadPlan.class, List.of(Vocabulary.LOADS));
     FILLED_BY.put(ApplianceSpec.class, List.of(Vocabulary.APPLIANCE));
@@ -164,6 +167,8 @@ class ScenarioDocsTest {
           "Scenario.file",
           "Scenario.assumptions",
           "Scenario.cautions",
+          "Electrical.unknownConductors",
+          "InverterSpec.sheetNoLoadW",
           "WeatherChoice.resolvedPath",
           "Site.name");
 

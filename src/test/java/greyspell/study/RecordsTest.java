@@ -34,7 +34,7 @@ class RecordsTest {
 
   @TempDir private Path folder = Path.of("");
 
-  /** Ten degrees all year but for the first hour. */
+  /** Ten degrees all year but for the first day. */
   private void weather(String header, double firstC) throws IOException {
     var text = new StringBuilder(header);
     var start = LocalDateTime.of(2019, 1, 1, 0, 0);
@@ -43,7 +43,7 @@ class RecordsTest {
       text.append(at.getYear() + "," + at.getMonthValue() + "," + at.getDayOfMonth() + ",")
           .append(at.getHour() + 1)
           .append(",60,A7A7,")
-          .append(h == 0 ? firstC : 10.0)
+          .append(h < 24 ? firstC : 10.0)
           .append(",2.0,80,99000,0,0,300,0,0,0,0,0,0,0,90,3.0,10,5,16.0,7620,9,")
           .append("999999999,89,0.0600,0,88,0.420,0.0,1.0\n");
     }
