@@ -18,10 +18,10 @@ import org.jspecify.annotations.Nullable;
  * years. Four figures go before the first pair in headers of one age, three in those of another;
  * the pairs are taken where they spread with the years as they must, and nothing is taken where
  * they do so nowhere or in both places. They are estimates from some decades of readings: an old
- * record may lie beyond them, a few degrees where the series is short.
+ * record may lie beyond them.
  *
  * <p>Source: the handbook's climatic design conditions that such headers quote (order of the fields
- * from memory; looked at in nine headers of 2009 and one of 2017).
+ * from memory; looked at in seven headers of 2009 and one of 2017). Held by SiteExtremesTest.
  *
  * @param lowC once in 50 years
  * @param highC once in 50 years

@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import greyspell.electrical.UnknownRun;
 import greyspell.array.ArraySpec;
 import greyspell.array.ControllerSpec;
 import greyspell.array.EfficiencyPoint;
 import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
 import greyspell.electrical.ConductorRun;
+import greyspell.electrical.UnknownRun;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.LoadPlan;
 import greyspell.load.LogSpec;
