@@ -1,12 +1,15 @@
 package greyspell.cli;
 
 import greyspell.quantity.BadInput;
+import greyspell.quantity.Nearest;
 import greyspell.quantity.Place;
 import greyspell.scenario.StarterScenario;
 import greyspell.scenario.StarterScenario.Answers;
+import greyspell.scenario.TypicalHome;
 import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -22,7 +25,11 @@ import picocli.CommandLine.Spec;
       "Writes a commented starter scenario that runs as it is.",
       "On a terminal a few questions are asked first; Enter keeps what is shown."
     },
-    footer = {"", "Example: greyspell new my-home.yaml"},
+    footer = {
+      "",
+      "Example: greyspell new my-home.yaml",
+      "Example: greyspell new --home family my-home.yaml"
+    },
     mixinStandardHelpOptions = true)
 final class NewCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -33,6 +40,13 @@ final class NewCommand implements Callable<Integer> {
       description = "The file to write; an existing one is never touched.")
   private Path file = Path.of("");
 
+  @Option(
+      names = "--home",
+      paramLabel = "KIND",
+      description =
+          "A typical home to start from: cabin, couple, family, smallholding, all_electric.")
+  private @Nullable String home;
+
   @Option(names = "--no-questions", description = "Ask nothing, also on a terminal.")
   private boolean noQuestions;
 
@@ -40,11 +54,32 @@ final class NewCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter screen = spec.commandLine().getOut();
     Console console = noQuestions ? null : Terminal.console();
-    StarterScenario.write(file, console == null ? Answers.NONE : ask(console));
+    TypicalHome kind = kind();
+    StarterScenario.write(file, console == null ? Answers.NONE : ask(console), kind);
     screen.println("Wrote " + file + ". Run it as it is:");
     screen.println(
         "  greyspell run " + (file.toString().contains(" ") ? "\"" + file + "\"" : file));
     return 0;
+  }
+
+  private @Nullable TypicalHome kind() {
+    String asked = home;
+    if (asked == null) {
+      return null;
+    }
+    var known = new ArrayList<String>();
+    for (TypicalHome kind : TypicalHome.values()) {
+      if (kind.word().equals(asked)) {
+        return kind;
+      }
+      known.add(kind.word());
+    }
+    String nearest = Nearest.of(asked, known);
+    throw BadInput.of(
+        Place.of("--home"),
+        "found \"" + asked + "\"",
+        "must be one of: " + String.join(", ", known),
+        nearest == null ? "" : "Nearest: \"" + nearest + "\".");
   }
 
   private static Answers ask(Console console) {

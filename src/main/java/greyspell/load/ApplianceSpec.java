@@ -21,6 +21,10 @@ import org.jspecify.annotations.Nullable;
  * @param days of the week
  * @param monthFactor multiplies the duty in each month; 0 is off
  * @param isDirectCurrent fed from the bus, not through the inverter
+ * @param season the days on which it is used at all, null for every one
+ * @param weatherDraw how the weather moves what it draws, null if it does not
+ * @param statedRange how far its energy may lie from this, null for what its evidence says
+ * @param energyFactor multiplies its energy, not its power; 1 as stated
  */
 public record ApplianceSpec(
     String name,
@@ -35,7 +39,11 @@ public record ApplianceSpec(
     Priority priority,
     Evidence evidence,
     boolean isDirectCurrent,
-    boolean isMedical) {
+    boolean isMedical,
+    @Nullable Season season,
+    @Nullable WeatherDraw weatherDraw,
+    @Nullable LoadRange statedRange,
+    double energyFactor) {
   public ApplianceSpec {
     Check.within("quantity", quantity, 0, 1_000_000);
     Check.notNegative("powerW", powerW);
@@ -51,6 +59,100 @@ public record ApplianceSpec(
     days =
         Collections.unmodifiableSet(
             days.isEmpty() ? EnumSet.noneOf(DayOfWeek.class) : EnumSet.copyOf(days));
+    if (weatherDraw != null && weatherDraw.isHourly()) {
+      Check.positive("powerW", powerW);
+    }
+    Check.notNegative("energyFactor", energyFactor);
+  }
+
+  /** By clock and calendar alone, as stated. */
+  public ApplianceSpec(
+      String name,
+      int quantity,
+      double powerW,
+      double standbyW,
+      @Nullable Double surgeW,
+      double dutyShare,
+      List<HourSpan> hours,
+      Set<DayOfWeek> days,
+      Monthly monthFactor,
+      Priority priority,
+      Evidence evidence,
+      boolean isDirectCurrent,
+      boolean isMedical) {
+    this(
+        name,
+        quantity,
+        powerW,
+        standbyW,
+        surgeW,
+        dutyShare,
+        hours,
+        days,
+        monthFactor,
+        priority,
+        evidence,
+        isDirectCurrent,
+        isMedical,
+        null,
+        null,
+        null,
+        1.0);
+  }
+
+  /** Stated, or what its evidence says. */
+  public LoadRange range() {
+    return statedRange != null ? statedRange : LoadRange.of(evidence);
+  }
+
+  /** Whether the weather or the sun decides when or how much it draws. */
+  public boolean isWeatherDriven() {
+    return season != null || weatherDraw != null;
+  }
+
+  /** Length of its spans together, in hours of a day. */
+  public double dailySpanH() {
+    var spans = new DaySpans(hours);
+    double sumH = 0.0;
+    for (int h = 0; h < 24; h++) {
+      sumH += spans.bothShare[h];
+    }
+    return sumH;
+  }
+
+  /** With another season, draw and range. */
+  public ApplianceSpec with(
+      @Nullable Season newSeason, @Nullable WeatherDraw newDraw, @Nullable LoadRange newRange) {
+    return remade(newSeason, newDraw, newRange, energyFactor);
+  }
+
+  ApplianceSpec times(double more) {
+    return remade(season, weatherDraw, statedRange, energyFactor * more);
+  }
+
+  private ApplianceSpec remade(
+      @Nullable Season newSeason,
+      @Nullable WeatherDraw newDraw,
+      @Nullable LoadRange newRange,
+      double newEnergyFactor) {
+    return new ApplianceSpec(
+        name,
+        quantity,
+        powerW,
+        standbyW,
+        surgeW,
+        dutyShare,
+        hours,
+        days,
+        monthFactor,
+        priority,
+        evidence,
+        isDirectCurrent,
+        isMedical,
+        newSeason,
+        newDraw,
+        newRange,
+        newEnergyFactor);
   }
 
   /**

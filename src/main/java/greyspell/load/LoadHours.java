@@ -2,83 +2,101 @@ package greyspell.load;
 
 import greyspell.calendar.HourCalendar;
 import greyspell.calendar.Monthly;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What the house asks for, hour by hour.
  *
  * <pre>
- * run  = share of the hour within the spans × duty × month factor
- * load = quantity [power run + standby (1 - run)] × factor of the day
+ * run  = share of the hour within the spans × duty × month factor × what the weather makes of it
+ * load = quantity [power run + standby (1 - run)] × factor of the day × of the hour × (1 + growth)
  *
  * run     share of the hour that the appliance runs        1     0 .. 1
  * load    energy                                           Wh
- * factor of the day: 1, or {@link DailyVariation} on request
+ * factor of the day, of the hour: 1, or {@link DailyVariation}, {@link HourlyVariation} on request
+ * what the weather makes of it: 1, or a {@link Season}, {@link DegreeHours}, {@link RoomDraw}
  * </pre>
  *
  * Spans hold on the appliance's days of the week; one that runs past midnight belongs, with its
- * month and weekday, to the day on which it starts, and the first night of the calendar is run on
- * from the day before it. Spans that overlap count once. Duty is spread evenly over the hour. All
- * appliances share the factor of the day, standby included. A measured log is added to the AC side,
- * times its factor, without variation (it has its own). Weekdays are the calendar's; a typical year
- * has those of the year it is dated. The arrays are not written.
+ * month, season and weekday, to the day on which it starts, and the first night of the calendar is
+ * run on from the day before it. Spans that overlap count once. Duty is spread evenly over the
+ * hour. All appliances share the factors of day and hour, standby included. A measured log is added
+ * to the AC side in its class, times its factor, without variation (it has its own). Weekdays are
+ * the calendar's; a typical year has those of the year it is dated. The whole of each side is the
+ * sum of its three classes, exactly. The arrays are not written.
  *
- * <p>Source: own bookkeeping. Held by LoadHoursTest.
+ * <p>Source: own bookkeeping. Held by LoadHoursTest, LoadClassesLawTest.
  */
 public final class LoadHours {
+  static final String LOG_NAME = "measured log";
+
+  private final LoadPlan plan;
+  private final HourCalendar calendar;
+  private final long seed;
+  private final List<ApplianceHours> appliances;
+  private final @Nullable LogHours log;
+  private final double logFactor;
+  private final Map<Priority, double[]> acClassWh = new EnumMap<>(Priority.class);
+  private final Map<Priority, double[]> dcClassWh = new EnumMap<>(Priority.class);
   private final double[] acWh;
   private final double[] dcWh;
   private final List<LoadBook> books;
 
-  private LoadHours(double[] acWh, double[] dcWh, List<LoadBook> books) {
-    this.acWh = acWh;
-    this.dcWh = dcWh;
-    this.books = List.copyOf(books);
+  private @Nullable Peaks peaks;
+
+  private LoadHours(LoadPlan plan, @Nullable LoadLog read, LoadWeather weather, long seed) {
+    this.plan = plan;
+    this.seed = seed;
+    calendar = weather.calendar();
+    for (Priority priority : Priority.values()) {
+      acClassWh.put(priority, new double[calendar.hours()]);
+      dcClassWh.put(priority, new double[calendar.hours()]);
+    }
+    var laid = new ArrayList<ApplianceHours>();
+    for (ApplianceSpec appliance : plan.appliances()) {
+      laid.add(new ApplianceHours(appliance, weather));
+    }
+    appliances = List.copyOf(laid);
+    double growthFactor = 1.0 + plan.growthFraction();
+    double[] dayFactor = dayFactor();
+    double[] hourFactor = hourFactor(dayFactor);
+    var written = new ArrayList<LoadBook>();
+    for (ApplianceHours appliance : appliances) {
+      double[] toWh =
+          classWh(
+              appliance.spec.isDirectCurrent() ? dcClassWh : acClassWh, appliance.spec.priority());
+      written.add(appliance.addHours(toWh, growthFactor, dayFactor, hourFactor));
+    }
+    LogSpec logSpec = plan.log();
+    if (read != null && logSpec != null) {
+      log = LogHours.of(read, logSpec, weather, seed);
+      logFactor = logSpec.factor() * growthFactor;
+      written.add(addLog(log.wh(), classWh(acClassWh, logSpec.priority()), logSpec.priority()));
+    } else {
+      log = null;
+      logFactor = 0.0;
+    }
+    acWh = sum(acClassWh);
+    dcWh = sum(dcClassWh);
+    books = List.copyOf(written);
   }
 
   /**
-   * Lays the plan out over a calendar.
+   * Lays the plan out over the weather's calendar.
    *
    * @param log the plan's log, read; null if it has none
-   * @param seed for the day-to-day variation
+   * @param seed for the variation from day to day and hour to hour
    */
-  public static LoadHours of(
-      LoadPlan plan, @Nullable LoadLog log, HourCalendar calendar, long seed) {
+  public static LoadHours of(LoadPlan plan, @Nullable LoadLog log, LoadWeather weather, long seed) {
     if ((plan.log() == null) != (log == null)) {
       throw new IllegalArgumentException("a plan with a log needs the log, one without has none");
     }
-    var acWh = new double[calendar.hours()];
-    var dcWh = new double[calendar.hours()];
-    var applianceWh = new ArrayList<ApplianceHours>();
-    for (ApplianceSpec appliance : plan.appliances()) {
-      applianceWh.add(new ApplianceHours(appliance, calendar));
-    }
-    double[] factor = null;
-    if (plan.dailyVariationFraction() > 0.0) {
-      var dayWh = new double[calendar.days()];
-      for (ApplianceHours appliance : applianceWh) {
-        appliance.addDays(dayWh);
-      }
-      factor = DailyVariation.factors(calendar, dayWh, plan.dailyVariationFraction(), seed);
-    }
-    var books = new ArrayList<LoadBook>();
-    for (ApplianceHours appliance : applianceWh) {
-      books.add(appliance.addHours(appliance.spec.isDirectCurrent() ? dcWh : acWh, factor));
-    }
-    LogSpec logSpec = plan.log();
-    if (log != null && logSpec != null) {
-      double[] loggedWh = log.over(calendar);
-      for (int h = 0; h < loggedWh.length; h++) {
-        loggedWh[h] *= logSpec.factor();
-        acWh[h] += loggedWh[h];
-      }
-      books.add(logBook(calendar, loggedWh));
-    }
-    return new LoadHours(acWh, dcWh, books);
+    return new LoadHours(plan, log, weather, seed);
   }
 
   /** Asked for at the sockets. */
@@ -91,118 +109,160 @@ public final class LoadHours {
     return dcWh;
   }
 
+  /** Asked for at the sockets by one class. */
+  public double[] acWh(Priority priority) {
+    return classWh(acClassWh, priority);
+  }
+
+  /** Asked for on the bus by one class. */
+  public double[] dcWh(Priority priority) {
+    return classWh(dcClassWh, priority);
+  }
+
   /** One an appliance, in the plan's order, then the log's. */
   public List<LoadBook> books() {
     return books;
   }
 
-  private static LoadBook logBook(HourCalendar calendar, double[] wh) {
-    var monthWh = new double[12];
-    for (int h = 0; h < wh.length; h++) {
-      monthWh[calendar.month(h) - 1] += wh[h];
-    }
-    return book("measured log", false, calendar.years(), monthWh, 0.0);
+  /** How the log was extended, null where it has no fit. */
+  public @Nullable LogFit logFit() {
+    return log == null ? null : log.fit();
   }
 
-  private static LoadBook book(
-      String name, boolean isDirectCurrent, int years, double[] monthWh, double standbyWh) {
+  /**
+   * Greatest AC power within each hour, a motor's start included; how it is made up stands at
+   * {@link LoadPeaks}. Not to be written.
+   */
+  public double[] peakW() {
+    return peaks().peakW;
+  }
+
+  /** The same without the start. Not to be written. */
+  public double[] runningW() {
+    return peaks().runningW;
+  }
+
+  /** Worked out at the first call: most readers do not ask. */
+  private Peaks peaks() {
+    if (peaks == null) {
+      peaks = new Peaks();
+    }
+    return peaks;
+  }
+
+  private final class Peaks {
+    final double[] runningW = new double[calendar.hours()];
+    final double[] peakW = new double[calendar.hours()];
+
+    Peaks() {
+      boolean isVaried =
+          plan.dailyVariationFraction() > 0.0 || plan.hourlyVariationFraction() > 0.0;
+      LoadPeaks.fill(
+          appliances, calendar, 1.0 + plan.growthFraction(), isVaried, seed, runningW, peakW);
+      for (int h = 0; h < peakW.length; h++) {
+        double loggedW = log == null ? 0.0 : logFactor * log.peakW()[h];
+        runningW[h] = Math.max(acWh[h], runningW[h] + loggedW);
+        peakW[h] = Math.max(runningW[h], peakW[h] + loggedW);
+      }
+    }
+  }
+
+  /** What is drawn at every moment; of a log the mean of each day's lowest hour. */
+  public AlwaysOn alwaysOn() {
+    var parts = new ArrayList<AlwaysOn.Part>();
+    double growthFactor = 1.0 + plan.growthFraction();
+    for (ApplianceHours appliance : appliances) {
+      parts.add(new AlwaysOn.Part(appliance.spec.name(), growthFactor * appliance.alwaysOnW()));
+    }
+    if (log != null) {
+      parts.add(new AlwaysOn.Part(LOG_NAME, logFactor * log.lowestHourW()));
+    }
+    parts.removeIf(part -> !(part.meanW() > 0.0));
+    parts.sort((a, b) -> Double.compare(b.meanW(), a.meanW()));
+    return new AlwaysOn(parts);
+  }
+
+  private double @Nullable [] dayFactor() {
+    if (!(plan.dailyVariationFraction() > 0.0)) {
+      return null;
+    }
+    var dayWh = new double[calendar.days()];
+    for (ApplianceHours appliance : appliances) {
+      appliance.addDays(dayWh);
+    }
+    return DailyVariation.factors(calendar, dayWh, plan.dailyVariationFraction(), seed);
+  }
+
+  private double @Nullable [] hourFactor(double @Nullable [] dayFactor) {
+    if (!(plan.hourlyVariationFraction() > 0.0)) {
+      return null;
+    }
+    var hourWh = new double[calendar.hours()];
+    for (ApplianceHours appliance : appliances) {
+      appliance.addHours(hourWh, 1.0, dayFactor, null);
+    }
+    return HourlyVariation.factors(calendar, hourWh, plan.hourlyVariationFraction(), seed);
+  }
+
+  private LoadBook addLog(double[] wh, double[] toWh, Priority priority) {
+    var monthWh = new double[12];
+    for (int h = 0; h < wh.length; h++) {
+      double loggedWh = wh[h] * logFactor;
+      toWh[h] += loggedWh;
+      monthWh[calendar.month(h) - 1] += loggedWh;
+    }
+    return book(
+        LOG_NAME,
+        priority,
+        Evidence.MEASURED,
+        false,
+        false,
+        LoadRange.of(Evidence.MEASURED),
+        calendar.years(),
+        monthWh,
+        0.0);
+  }
+
+  private static double[] classWh(Map<Priority, double[]> side, Priority priority) {
+    return Objects.requireNonNull(side.get(priority));
+  }
+
+  private static double[] sum(Map<Priority, double[]> side) {
+    double[] mustWh = classWh(side, Priority.MUST_RUN);
+    double[] shouldWh = classWh(side, Priority.SHOULD_RUN);
+    double[] waitWh = classWh(side, Priority.CAN_WAIT);
+    var sum = new double[mustWh.length];
+    for (int h = 0; h < sum.length; h++) {
+      sum[h] = mustWh[h] + shouldWh[h] + waitWh[h];
+    }
+    return sum;
+  }
+
+  /** From sums over so many years. */
+  static LoadBook book(
+      String name,
+      Priority priority,
+      Evidence evidence,
+      boolean isDirectCurrent,
+      boolean isMedical,
+      LoadRange range,
+      int years,
+      double[] monthWh,
+      double standbyWh) {
     double sumWh = 0.0;
     for (int m = 0; m < 12; m++) {
       monthWh[m] /= years;
       sumWh += monthWh[m];
     }
-    return new LoadBook(name, isDirectCurrent, sumWh, standbyWh / years, Monthly.of(monthWh));
-  }
-
-  /** One appliance over the calendar: which spans hold on each day. */
-  private static final class ApplianceHours {
-    final ApplianceSpec spec;
-    private final HourCalendar calendar;
-    private final DaySpans spans;
-    private final double[] todayRun; // duty × month factor of the day, 0 on a day that is not one
-    private final double[] tailRun; // the same of the day before
-    private final double[] run = new double[24];
-    private double lastToday = Double.NaN;
-    private double lastTail = Double.NaN;
-
-    ApplianceHours(ApplianceSpec spec, HourCalendar calendar) {
-      this.spec = spec;
-      this.calendar = calendar;
-      spans = new DaySpans(spec.hours());
-      int days = calendar.days();
-      todayRun = new double[days];
-      tailRun = new double[days];
-      boolean[] isDay = new boolean[7];
-      for (DayOfWeek day : spec.days()) {
-        isDay[day.getValue() - 1] = true;
-      }
-      int weekday = calendar.dayOfWeek(0).getValue() - 1;
-      LocalDate before = calendar.date(0).minusDays(1);
-      double yesterday = isDay[(weekday + 6) % 7] ? runShare(before.getMonthValue()) : 0.0;
-      for (int d = 0; d < days; d++) {
-        todayRun[d] = isDay[weekday] ? runShare(calendar.month(d * 24)) : 0.0;
-        tailRun[d] = yesterday;
-        yesterday = todayRun[d];
-        weekday = weekday == 6 ? 0 : weekday + 1;
-      }
-    }
-
-    private double runShare(int month) {
-      return spec.dutyShare() * spec.monthFactor().in(month);
-    }
-
-    /**
-     * Share of each hour of a day. What began the day before comes first, today's spans fill what
-     * it leaves. Most days are like the day before, so that is kept.
-     */
-    private double[] runOf(int day) {
-      double today = todayRun[day];
-      double tail = tailRun[day];
-      if (today != lastToday || tail != lastTail) {
-        for (int i = 0; i < 24; i++) {
-          run[i] =
-              tail == 0.0
-                  ? today * spans.todayShare[i]
-                  : today == 0.0
-                      ? tail * spans.tailShare[i]
-                      : tail * spans.tailShare[i]
-                          + today * (spans.bothShare[i] - spans.tailShare[i]);
-        }
-        lastToday = today;
-        lastTail = tail;
-      }
-      return run;
-    }
-
-    void addDays(double[] dayWh) {
-      for (int d = 0; d < dayWh.length; d++) {
-        for (double run : runOf(d)) {
-          dayWh[d] += spec.quantity() * (spec.powerW() * run + spec.standbyW() * (1.0 - run));
-        }
-      }
-    }
-
-    LoadBook addHours(double[] toWh, double @Nullable [] dayFactor) {
-      var monthWh = new double[12];
-      double standbyWh = 0.0;
-      for (int d = 0; d < todayRun.length; d++) {
-        double factor = spec.quantity() * (dayFactor == null ? 1.0 : dayFactor[d]);
-        double runW = factor * spec.powerW();
-        double restW = factor * spec.standbyW();
-        double dayWh = 0.0;
-        double dayRestWh = 0.0;
-        double[] run = runOf(d);
-        for (int i = 0; i < 24; i++) {
-          double restingWh = restW * (1.0 - run[i]);
-          double wh = runW * run[i] + restingWh;
-          dayWh += wh;
-          dayRestWh += restingWh;
-          toWh[d * 24 + i] += wh;
-        }
-        monthWh[calendar.month(d * 24) - 1] += dayWh;
-        standbyWh += dayRestWh;
-      }
-      return book(spec.name(), spec.isDirectCurrent(), calendar.years(), monthWh, standbyWh);
-    }
+    return new LoadBook(
+        name,
+        priority,
+        evidence,
+        isDirectCurrent,
+        isMedical,
+        range,
+        sumWh,
+        standbyWh / years,
+        Monthly.of(monthWh));
   }
 }

@@ -16,29 +16,34 @@ import java.util.Arrays;
  * weekday in the whole log; then the mean of that hour on all days. {@link #filledHours} counts
  * them.
  *
+ * <p><b>Peaks.</b> The highest step of each hour, as mean power; a filled hour has the log's mean
+ * ratio of peak to mean. Hourly logs do not know their peaks.
+ *
  * <p><b>Other days.</b> A day of a real year that the log holds is taken as measured. For any other
  * day the log's day of the same weekday is taken whose day of the year is nearest, round the turn
  * of the year (29 February counts as 28 February); of several equally near, the earliest. Holidays,
- * growth and temperature are not looked at. Only whole days of the log are used; at least seven in
- * a row are needed, so that each weekday is there, and half of the log's hours must have been
- * measured.
+ * growth and temperature are not looked at; {@link LogFit} does that on request. Only whole days of
+ * the log are used; at least seven in a row are needed, so that each weekday is there, and half of
+ * the log's hours must have been measured.
  */
 public final class LoadLog {
   private static final long MINUTES_IN_DAY = 1440;
   private static final int MINUTES_IN_HOUR = 60;
   private static final int DAYS_IN_WEEK = 7;
   private static final int HOURS_IN_WEEK = 168;
-  private static final int LONGEST_LINE_H = 3;
-  private static final int FARTHEST_WEEKS = 8;
   private static final int COMMON_YEAR_DAYS = 365;
 
   private final long firstDay; // days since 1970-01-01
   private final double[] wh; // whole days
+  private final double[] peakW; // highest step of each hour
+  private final int[] filledOfDay;
   private final int filledHours;
 
-  private LoadLog(long firstDay, double[] wh, int filledHours) {
+  private LoadLog(long firstDay, double[] wh, double[] peakW, int[] filledOfDay, int filledHours) {
     this.firstDay = firstDay;
     this.wh = wh;
+    this.peakW = peakW;
+    this.filledOfDay = filledOfDay;
     this.filledHours = filledHours;
   }
 
@@ -48,7 +53,7 @@ public final class LoadLog {
     if (hours.length < HOURS_IN_WEEK) {
       return "the log holds " + hours.length / 24 + " whole days, at least 7 are needed";
     }
-    int missing = missing(hours);
+    int missing = LogGaps.missing(hours);
     if (2 * missing > hours.length) {
       return "of the log's "
           + hours.length
@@ -66,10 +71,17 @@ public final class LoadLog {
       throw new IllegalArgumentException(why);
     }
     double[] hours = hours(record);
-    int missing = missing(hours);
-    fillShort(hours);
-    fillLong(hours);
-    return new LoadLog(firstDay(record), hours, missing);
+    double[] peakW = peaks(record, hours);
+    int missing = LogGaps.missing(hours);
+    var filledOfDay = new int[hours.length / 24];
+    for (int h = 0; h < hours.length; h++) {
+      if (Double.isNaN(hours[h])) {
+        filledOfDay[h / 24]++;
+      }
+    }
+    LogGaps.fill(hours);
+    fillPeaks(hours, peakW);
+    return new LoadLog(firstDay(record), hours, peakW, filledOfDay, missing);
   }
 
   public LocalDate firstDate() {
@@ -85,9 +97,18 @@ public final class LoadLog {
     return filledHours;
   }
 
-  /** Energy in each hour of the calendar. */
+  /** Energy in each hour of the calendar, other days from the nearest. */
   public double[] over(HourCalendar calendar) {
     var out = new double[calendar.hours()];
+    int[] from = sources(calendar);
+    for (int d = 0; d < from.length; d++) {
+      System.arraycopy(wh, from[d] * 24, out, d * 24, 24);
+    }
+    return out;
+  }
+
+  /** Which of the log's days stands for each of the calendar's. */
+  int[] sources(HourCalendar calendar) {
     int days = days();
     var logDayOfYear = new int[days];
     for (int d = 0; d < days; d++) {
@@ -99,23 +120,47 @@ public final class LoadLog {
       Arrays.fill(row, -1);
     }
     long calendarFirstDay = calendar.date(0).toEpochDay();
-    for (int d = 0; d < calendar.days(); d++) {
-      long day = calendarFirstDay + d;
-      int from;
-      if (!calendar.isTypical() && day >= firstDay && day < firstDay + days) {
-        from = (int) (day - firstDay);
-      } else {
-        int weekday = weekday(day);
-        int dayOfYear = commonDayOfYear(calendar.date(d * 24));
-        if (chosen[weekday][dayOfYear] < 0) {
-          int first = (weekday - firstWeekday + DAYS_IN_WEEK) % DAYS_IN_WEEK;
-          chosen[weekday][dayOfYear] = nearest(logDayOfYear, first, dayOfYear);
-        }
-        from = chosen[weekday][dayOfYear];
+    var source = new int[calendar.days()];
+    for (int d = 0; d < source.length; d++) {
+      if (holds(calendar, d)) {
+        source[d] = (int) (calendarFirstDay + d - firstDay);
+        continue;
       }
-      System.arraycopy(wh, from * 24, out, d * 24, 24);
+      int weekday = weekday(calendarFirstDay + d);
+      int dayOfYear = commonDayOfYear(calendar.date(d * 24));
+      if (chosen[weekday][dayOfYear] < 0) {
+        int first = (weekday - firstWeekday + DAYS_IN_WEEK) % DAYS_IN_WEEK;
+        chosen[weekday][dayOfYear] = nearest(logDayOfYear, first, dayOfYear);
+      }
+      source[d] = chosen[weekday][dayOfYear];
     }
-    return out;
+    return source;
+  }
+
+  /** Whether a day of the calendar is a real one that was measured. */
+  boolean holds(HourCalendar calendar, int day) {
+    long epochDay = calendar.date(0).toEpochDay() + day;
+    return !calendar.isTypical() && epochDay >= firstDay && epochDay < firstDay + days();
+  }
+
+  double wh(int hour) {
+    return wh[hour];
+  }
+
+  double peakW(int hour) {
+    return peakW[hour];
+  }
+
+  double dayWh(int day) {
+    double sumWh = 0.0;
+    for (int h = day * 24; h < day * 24 + 24; h++) {
+      sumWh += wh[h];
+    }
+    return sumWh;
+  }
+
+  int filledOfDay(int day) {
+    return filledOfDay[day];
   }
 
   private static int nearest(int[] logDayOfYear, int first, int dayOfYear) {
@@ -179,79 +224,38 @@ public final class LoadLog {
     return wh;
   }
 
-  private static int missing(double[] hours) {
-    int missing = 0;
-    for (double wh : hours) {
-      if (Double.isNaN(wh)) {
-        missing++;
+  /** Mean power of the highest step in each hour; NaN where the hour is. */
+  private static double[] peaks(LoadRecord record, double[] hours) {
+    var peakW = new double[hours.length];
+    long first = firstDay(record) * MINUTES_IN_DAY;
+    double whToW = (double) MINUTES_IN_HOUR / record.stepMinutes();
+    for (int i = 0; i < record.steps(); i++) {
+      long hour = Math.floorDiv(record.startMinute(i) - first, (long) MINUTES_IN_HOUR);
+      if (hour >= 0 && hour < peakW.length) {
+        peakW[(int) hour] = Math.max(peakW[(int) hour], record.wh(i) * whToW);
       }
     }
-    return missing;
-  }
-
-  private static void fillShort(double[] hours) {
-    int h = 0;
-    while (h < hours.length) {
-      if (!Double.isNaN(hours[h])) {
-        h++;
-        continue;
-      }
-      int end = h;
-      while (end < hours.length && Double.isNaN(hours[end])) {
-        end++;
-      }
-      if (h > 0 && end < hours.length && end - h <= LONGEST_LINE_H) {
-        double before = hours[h - 1];
-        double perHour = (hours[end] - before) / (end - h + 1);
-        for (int i = h; i < end; i++) {
-          hours[i] = before + perHour * (i - h + 1);
-        }
-      }
-      h = end;
-    }
-  }
-
-  private static void fillLong(double[] hours) {
-    double[] measured = hours.clone();
     for (int h = 0; h < hours.length; h++) {
-      if (Double.isNaN(hours[h])) {
-        hours[h] = likely(measured, h);
-      }
+      peakW[h] = Double.isNaN(hours[h]) ? Double.NaN : Math.max(hours[h], peakW[h]);
     }
+    return peakW;
   }
 
-  private static double likely(double[] measured, int hour) {
-    for (int weeks = 1; weeks <= FARTHEST_WEEKS; weeks++) {
-      double before = at(measured, hour - weeks * HOURS_IN_WEEK);
-      double after = at(measured, hour + weeks * HOURS_IN_WEEK);
-      if (!Double.isNaN(before) && !Double.isNaN(after)) {
-        return 0.5 * (before + after);
-      }
-      if (!Double.isNaN(before) || !Double.isNaN(after)) {
-        return Double.isNaN(before) ? after : before;
-      }
-    }
-    double sameWeekday = mean(measured, hour % HOURS_IN_WEEK, HOURS_IN_WEEK);
-    if (!Double.isNaN(sameWeekday)) {
-      return sameWeekday;
-    }
-    double sameHour = mean(measured, hour % 24, 24);
-    return Double.isNaN(sameHour) ? mean(measured, 0, 1) : sameHour;
-  }
-
-  private static double at(double[] values, int index) {
-    return index >= 0 && index < values.length ? values[index] : Double.NaN;
-  }
-
-  private static double mean(double[] values, int first, int step) {
-    double sum = 0.0;
-    int count = 0;
-    for (int i = first; i < values.length; i += step) {
-      if (!Double.isNaN(values[i])) {
-        sum += values[i];
-        count++;
+  /** An hour that was filled has the log's usual ratio of peak to mean. */
+  private static void fillPeaks(double[] hours, double[] peakW) {
+    double sumPeakW = 0.0;
+    double sumWh = 0.0;
+    for (int h = 0; h < hours.length; h++) {
+      if (!Double.isNaN(peakW[h])) {
+        sumPeakW += peakW[h];
+        sumWh += hours[h];
       }
     }
-    return count == 0 ? Double.NaN : sum / count;
+    double ratio = sumWh > 0.0 ? sumPeakW / sumWh : 1.0;
+    for (int h = 0; h < hours.length; h++) {
+      if (Double.isNaN(peakW[h])) {
+        peakW[h] = ratio * hours[h];
+      }
+    }
   }
 }

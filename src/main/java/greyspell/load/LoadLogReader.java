@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a measured log of consumption: the one class of this room that opens a file.
@@ -29,12 +30,12 @@ import java.util.Locale;
  *
  * Comma-separated, UTF-8, one header line; empty lines and lines that begin with # are skipped,
  * other columns ignored. One time column: {@code local_start}, {@code local_end} (local standard
- * time, no daylight saving), {@code utc_start} or {@code utc_end}; {@code 2017-11-01 00:30} or
- * {@code 2017-11-01T00:30}, seconds 00 allowed, 24:00 is midnight at the end of the day, a Z may
- * end a UTC time. One value column: {@code load_wh} or {@code load_kwh} (energy of the step) or
- * {@code load_w} (mean power). The step is the smallest distance between neighbouring rows, 1 to 60
- * minutes; times rise and lie on the step; an absent row or an empty value is a hole, which {@link
- * LoadLog} fills.
+ * time, or with {@link LogZone} a clock with daylight saving), {@code utc_start} or {@code
+ * utc_end}; {@code 2017-11-01 00:30} or {@code 2017-11-01T00:30}, seconds 00 allowed, 24:00 is
+ * midnight at the end of the day, a Z may end a UTC time. One value column: {@code load_wh} or
+ * {@code load_kwh} (energy of the step) or {@code load_w} (mean power). The step is the smallest
+ * distance between neighbouring rows, 1 to 60 minutes; times rise and lie on the step; an absent
+ * row or an empty value is a hole, which {@link LoadLog} fills.
  */
 public final class LoadLogReader {
   private static final List<String> TIME_COLUMNS =
@@ -47,6 +48,7 @@ public final class LoadLogReader {
 
   private final String file;
   private final double utcOffsetH;
+  private final @Nullable LogZone zone;
   private final List<Fault> faults = new ArrayList<>();
 
   private int timeColumn = -1;
@@ -59,9 +61,31 @@ public final class LoadLogReader {
   private double[] value = new double[1024];
   private int[] line = new int[1024];
 
-  private LoadLogReader(String file, double utcOffsetH) {
+  private LoadLogReader(String file, double utcOffsetH, @Nullable LogZone zone) {
     this.file = file;
     this.utcOffsetH = utcOffsetH;
+    this.zone = zone;
+  }
+
+  /** As the plan describes it; its file is the path. */
+  public static LoadLog read(LogSpec spec, double utcOffsetH) {
+    return whole(readRecord(spec, utcOffsetH), spec.file());
+  }
+
+  /** What the meter wrote, holes left in. */
+  public static LoadRecord readRecord(LogSpec spec, double utcOffsetH) {
+    return readRecord(Path.of(spec.file()), spec.file(), utcOffsetH, zone(spec, utcOffsetH));
+  }
+
+  /** Null for standard time. */
+  private static @Nullable LogZone zone(LogSpec spec, double utcOffsetH) {
+    String zone = spec.zone();
+    return spec.clock() == LogClock.LOCAL && zone != null ? LogZone.find(zone, utcOffsetH) : null;
+  }
+
+  /** Whether a clock with daylight saving is known by this name. */
+  public static boolean isZone(String zone) {
+    return LogZone.find(zone, 0.0) != null;
   }
 
   /**
@@ -72,7 +96,10 @@ public final class LoadLogReader {
    * @param utcOffsetH of the site's standard time, for UTC columns
    */
   public static LoadLog read(Path path, String shown, double utcOffsetH) {
-    LoadRecord record = readRecord(path, shown, utcOffsetH);
+    return whole(readRecord(path, shown, utcOffsetH), shown);
+  }
+
+  private static LoadLog whole(LoadRecord record, String shown) {
     String why = LoadLog.whyNot(record);
     if (!why.isEmpty()) {
       throw BadInput.of(
@@ -86,7 +113,12 @@ public final class LoadLogReader {
 
   /** Reads what the meter wrote, holes left in. */
   public static LoadRecord readRecord(Path path, String shown, double utcOffsetH) {
-    var reader = new LoadLogReader(shown, utcOffsetH);
+    return readRecord(path, shown, utcOffsetH, null);
+  }
+
+  private static LoadRecord readRecord(
+      Path path, String shown, double utcOffsetH, @Nullable LogZone zone) {
+    var reader = new LoadLogReader(shown, utcOffsetH, zone);
     try (BufferedReader text = Files.newBufferedReader(path, StandardCharsets.UTF_8)) {
       return reader.parse(text);
     } catch (NoSuchFileException e) {
@@ -100,7 +132,16 @@ public final class LoadLogReader {
 
   static LoadRecord parse(String text, String shown, double utcOffsetH) {
     try {
-      return new LoadLogReader(shown, utcOffsetH).parse(new StringReader(text));
+      return new LoadLogReader(shown, utcOffsetH, null).parse(new StringReader(text));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static LoadRecord parse(String text, String shown, double utcOffsetH, String zone) {
+    try {
+      return new LoadLogReader(shown, utcOffsetH, LogZone.find(zone, utcOffsetH))
+          .parse(new StringReader(text));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -214,16 +255,23 @@ public final class LoadLogReader {
               ""));
       return;
     }
+    String valueText = cells.get(valueColumn);
+    if (zone != null && !timeName.startsWith("utc")) {
+      at = zone.standardMinute(at, rows == 0 ? Long.MIN_VALUE : minute[rows - 1]);
+      if (at == LogZone.SKIPPED) {
+        refuseSkipped(timeText, valueText, columns.get(timeColumn), number);
+        return;
+      }
+    }
     if (rows > 0 && at <= minute[rows - 1]) {
       faults.add(
           new Fault(
               new Place(file, number, columns.get(timeColumn)),
               timeName + ": found \"" + shorten(timeText) + "\" after a later or equal time",
               "times must rise",
-              "A clock with daylight saving repeats an hour in autumn: use standard time or UTC."));
+              "A clock with daylight saving repeats an hour in autumn: write \"clock: local\" and its zone."));
       return;
     }
-    String valueText = cells.get(valueColumn);
     double amount = Double.NaN;
     if (!valueText.isEmpty()) {
       amount = number(valueText);
@@ -238,6 +286,19 @@ public final class LoadLogReader {
       }
     }
     add(at, amount, number);
+  }
+
+  /** Rows without a value or with 0 in the hour that is left out are a meter's own filling. */
+  private void refuseSkipped(String timeText, String valueText, int column, int number) {
+    if (valueText.isEmpty() || number(valueText) == 0.0) {
+      return;
+    }
+    faults.add(
+        new Fault(
+            new Place(file, number, column),
+            timeName + ": found \"" + shorten(timeText) + "\"",
+            "must be a time that the clock shows: in spring it leaves this hour out",
+            "The log seems to run on standard time the whole year: leave \"clock: local\" out."));
   }
 
   private void add(long at, double amount, int number) {

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param standbyDayW drawn from the bus between sunrise and sunset whether or not anything is on
  * @param standbyNightW drawn from the bus at night
  * @param efficiencies data-sheet points, one to many; standby is in them, as on data sheets
+ * @param search null if it never sleeps
+ * @param charger its charger side, null if it has none
  * @param sheetNoLoadW the no-load draw of the sheet that the points come from, where the home
  *     states less standby than that (switched off by hand); else that of this record
  */
@@ -24,6 +26,8 @@ public record InverterSpec(
     double standbyDayW,
     double standbyNightW,
     List<EfficiencyAt> efficiencies,
+    @Nullable Search search,
+    @Nullable Charger charger,
     double sheetNoLoadW) {
   public InverterSpec {
     Check.notNegative("sheetNoLoadW", sheetNoLoadW);
@@ -46,7 +50,9 @@ public record InverterSpec(
       @Nullable Double surgeW,
       double standbyDayW,
       double standbyNightW,
-      List<EfficiencyAt> efficiencies) {
+      List<EfficiencyAt> efficiencies,
+      @Nullable Search search,
+      @Nullable Charger charger) {
     this(
         name,
         count,
@@ -55,7 +61,34 @@ public record InverterSpec(
         standbyDayW,
         standbyNightW,
         efficiencies,
+        search,
+        charger,
         Math.max(standbyDayW, standbyNightW));
+  }
+
+  /** One that never sleeps and does not charge. */
+  public InverterSpec(
+      String name,
+      int count,
+      double continuousW,
+      @Nullable Double surgeW,
+      double standbyDayW,
+      double standbyNightW,
+      List<EfficiencyAt> efficiencies) {
+    this(name, count, continuousW, surgeW, standbyDayW, standbyNightW, efficiencies, null, null);
+  }
+
+  /**
+   * What it does while nothing worth waking for is switched on.
+   *
+   * @param drawW drawn from the bus asleep, of all together
+   * @param wakesAtW power asked at the sockets from which it wakes
+   */
+  public record Search(double drawW, double wakesAtW) {
+    public Search {
+      Check.notNegative("drawW", drawW);
+      Check.positive("wakesAtW", wakesAtW);
+    }
   }
 
   /** Efficiency at a share of the continuous power. */
@@ -82,6 +115,24 @@ public record InverterSpec(
     var wh = new double[daylightShare.length];
     for (int h = 0; h < wh.length; h++) {
       wh[h] = standbyNightW + daylightShare[h] * (standbyDayW - standbyNightW);
+    }
+    return wh;
+  }
+
+  /**
+   * Always-on draw of one that sleeps in some hours.
+   *
+   * @param daylightShare share of each hour between sunrise and sunset, 0 to 1
+   * @param asleep for each hour whether it sleeps
+   */
+  public double[] standbyWh(double[] daylightShare, boolean[] asleep) {
+    double[] wh = standbyWh(daylightShare);
+    if (search != null) {
+      for (int h = 0; h < wh.length; h++) {
+        if (asleep[h]) {
+          wh[h] = search.drawW();
+        }
+      }
     }
     return wh;
   }

@@ -21,6 +21,7 @@ public enum Dimension {
   AREA("an area", "1.95 m2"),
   VOLUME("a volume", "20 l"),
   FUEL_RATE("a fuel rate", "1.2 l/h"),
+  FLOW("a flow of water", "20 l/min"),
   SHARE("a share", "15 %"),
   SHARE_PER_MONTH("a share per month", "2 %/month"),
   DURATION("a duration", "2.5 h"),

@@ -57,6 +57,9 @@ public enum Unit {
   GALLON(Dimension.VOLUME, "3.785411784", "gal", "gallon", "gallons"), // US liquid
   LITRE_PER_HOUR(Dimension.FUEL_RATE, "1", "l/h", "L/h"),
   GALLON_PER_HOUR(Dimension.FUEL_RATE, "3.785411784", "gal/h"),
+  LITRE_OF_WATER_PER_HOUR(Dimension.FLOW, "1", "l/h", "L/h"),
+  LITRE_PER_MINUTE(Dimension.FLOW, "60", "l/min", "L/min"),
+  GALLON_PER_MINUTE(Dimension.FLOW, "227.12470704", "gal/min", "gpm"), // US liquid
   WHOLE(Dimension.SHARE, "1", "of 1"),
   PERCENT(Dimension.SHARE, "0.01", "%", "percent"),
   SHARE_A_MONTH(Dimension.SHARE_PER_MONTH, "1", "of 1/month"),
@@ -110,6 +113,16 @@ public enum Unit {
     return divisor.compareTo(BigDecimal.ONE) == 0
         ? scaled.doubleValue()
         : scaled.divide(divisor, MathContext.DECIMAL128).doubleValue();
+  }
+
+  /** A value in this unit to the inside unit: 1 gal is 3.785 l. */
+  public double toInside(double value) {
+    return inside(BigDecimal.valueOf(value));
+  }
+
+  /** A value in the inside unit to this one: 3.785 l are 1 gal. */
+  public double fromInside(double value) {
+    return outside(value, 17).doubleValue();
   }
 
   /** From the inside unit to this one, with at most so many digits. */

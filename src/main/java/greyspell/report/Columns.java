@@ -23,6 +23,24 @@ final class Columns {
     return this;
   }
 
+  /** Right-aligned with one blank between, for tables of many columns; the first is as it is. */
+  void writeTight(StringBuilder out) {
+    int columns = rows.get(0).length;
+    var width = new int[columns];
+    for (String[] row : rows) {
+      for (int c = 0; c < columns; c++) {
+        width[c] = Math.max(width[c], row[c].length());
+      }
+    }
+    for (String[] row : rows) {
+      var line = new StringBuilder(" ");
+      for (int c = 0; c < columns; c++) {
+        line.append(' ').append(" ".repeat(width[c] - row[c].length())).append(row[c]);
+      }
+      out.append(line.toString().stripTrailing()).append('\n');
+    }
+  }
+
   /** Right-aligned, but for the last column where it holds words. */
   void write(StringBuilder out, boolean isLastLeft) {
     int columns = rows.get(0).length;

@@ -26,6 +26,8 @@ final class Key {
     HOURS,
     DAYS,
     MONTHS,
+    MONTH_SPANS,
+    WHEN,
     START,
     BLOCK,
     LIST

@@ -4,7 +4,11 @@ import greyspell.calendar.Monthly;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.ApplianceSpec.HourSpan;
 import greyspell.load.Evidence;
+import greyspell.load.LoadLogReader;
 import greyspell.load.LoadPlan;
+import greyspell.load.LoadPolicy;
+import greyspell.load.LogClock;
+import greyspell.load.LogExtension;
 import greyspell.load.LogSpec;
 import greyspell.load.Priority;
 import java.time.DayOfWeek;
@@ -65,18 +69,7 @@ final class LoadBinder {
         appliances.add(appliance(one, block.file(Vocabulary.APPLIANCES)));
       }
     }
-    LogSpec log = null;
-    Block logBlock = block.block(Vocabulary.LOAD_LOG);
-    if (logBlock != null) {
-      try {
-        log =
-            new LogSpec(
-                paths.resolved(logBlock, Vocabulary.LOG_FILE),
-                logBlock.measure(Vocabulary.LOG_FACTOR));
-      } catch (IllegalArgumentException refused) {
-        log = block.border().refused(logBlock.place(), refused, new LogSpec("", 1.0));
-      }
-    }
+    LogSpec log = log(block);
     boolean isSilent = !block.has(Vocabulary.APPLIANCES) && !block.has(Vocabulary.LOAD_LOG);
     if (isSilent
         && !block.isMistyped(Vocabulary.APPLIANCES)
@@ -89,11 +82,89 @@ final class LoadBinder {
               "must hold one of them, or both",
               "Write \"appliances: []\" for a house that asks for nothing.");
     }
-    LogSpec readLog = log;
     try {
-      return new LoadPlan(appliances, readLog, block.measure(Vocabulary.DAILY_VARIATION));
+      return new LoadPlan(
+          appliances,
+          log,
+          block.measure(Vocabulary.DAILY_VARIATION),
+          block.measure(LoadKeys.HOURLY_VARIATION),
+          block.measure(LoadKeys.GROWTH),
+          policy(block));
     } catch (IllegalArgumentException refused) {
       return block.border().refused(block.place(), refused, new LoadPlan(List.of(), null, 0.0));
+    }
+  }
+
+  private @Nullable LogSpec log(Block block) {
+    Block log = block.block(Vocabulary.LOAD_LOG);
+    if (log == null) {
+      return null;
+    }
+    LogClock clock = log.word(LoadKeys.LOG_CLOCK, LogClock.values());
+    LogExtension extension = log.word(LoadKeys.LOG_EXTENSION, LogExtension.values());
+    boolean isScattered = log.flag(LoadKeys.LOG_SCATTER);
+    String zone = log.has(LoadKeys.LOG_ZONE) ? log.text(LoadKeys.LOG_ZONE) : null;
+    if (clock == LogClock.LOCAL && zone == null) {
+      log.border()
+          .fault(
+              log.place(LoadKeys.LOG_CLOCK),
+              "a local clock without its zone",
+              "needs \"zone\", which says when daylight saving begins and ends",
+              "Write for instance \"zone: Europe/Berlin\", or \"eu\" or \"us\".");
+    } else if (zone != null && !LoadLogReader.isZone(zone)) {
+      log.border()
+          .fault(
+              log.place(LoadKeys.LOG_ZONE),
+              Border.found(LoadKeys.LOG_ZONE.name, zone),
+              "must be a time zone such as Europe/Berlin, or eu or us",
+              "");
+    }
+    try {
+      return new LogSpec(
+          paths.resolved(log, Vocabulary.LOG_FILE),
+          log.measure(Vocabulary.LOG_FACTOR),
+          log.word(LoadKeys.LOG_PRIORITY, Priority.values()),
+          clock,
+          zone,
+          extension,
+          isScattered);
+    } catch (IllegalArgumentException refused) {
+      return log.border().refused(log.place(), refused, new LogSpec("", 1.0));
+    }
+  }
+
+  private static LoadPolicy policy(Block block) {
+    Block low = block.block(LoadKeys.WHEN_LOW);
+    if (low == null) {
+      return LoadPolicy.NONE;
+    }
+    Double shouldBelow = low.optional(LoadKeys.SHED_SHOULD_RUN);
+    Double waitBelow = low.optional(LoadKeys.SHED_CAN_WAIT);
+    Double waitAbove = low.optional(LoadKeys.WAIT_ABOVE);
+    if (shouldBelow != null && waitBelow != null && shouldBelow > waitBelow) {
+      low.border()
+          .fault(
+              low.place(LoadKeys.SHED_SHOULD_RUN),
+              "should_run_below above can_wait_below",
+              "must be the lower of the two: what can wait goes first",
+              "Are the two swapped?");
+    }
+    if (waitBelow != null && waitAbove != null && waitAbove < waitBelow) {
+      low.border()
+          .fault(
+              low.place(LoadKeys.WAIT_ABOVE),
+              "can_wait_above below can_wait_below",
+              "must be the higher of the two",
+              "Are the two swapped?");
+    }
+    try {
+      return new LoadPolicy(
+          shouldBelow,
+          waitBelow,
+          waitAbove,
+          waitAbove == null ? null : low.whole(LoadKeys.LONGEST_WAIT));
+    } catch (IllegalArgumentException refused) {
+      return low.border().refused(low.place(), refused, LoadPolicy.NONE);
     }
   }
 
@@ -109,21 +180,32 @@ final class LoadBinder {
               "must be the power of the motor's start, at least that of its run",
               "Leave it out if there is no motor.");
     }
+    var weather = new LoadWeatherBinder(block);
     try {
+      String name = block.text(Vocabulary.APPLIANCE_NAME);
+      int quantity = block.whole(Vocabulary.QUANTITY);
+      double standbyW = block.measure(Vocabulary.STANDBY);
+      List<HourSpan> hours = hours(block);
+      double dutyShare = weather.dutyShare(powerW, hours);
+      Evidence evidence = block.word(Vocabulary.EVIDENCE, Evidence.values());
       return new ApplianceSpec(
-          block.text(Vocabulary.APPLIANCE_NAME),
-          block.whole(Vocabulary.QUANTITY),
+          name,
+          quantity,
           powerW,
-          block.measure(Vocabulary.STANDBY),
+          standbyW,
           surgeW,
-          block.measure(Vocabulary.DUTY),
-          hours(block),
+          dutyShare,
+          hours,
           days(block),
           season(block, months(block), scenarioFile),
           block.word(Vocabulary.PRIORITY, Priority.values()),
-          block.word(Vocabulary.EVIDENCE, Evidence.values()),
+          evidence,
           block.word(Vocabulary.SUPPLY, Vocabulary.Supply.values()) == Vocabulary.Supply.DC,
-          block.flag(Vocabulary.MEDICAL));
+          block.flag(Vocabulary.MEDICAL),
+          weather.season(),
+          weather.draw(),
+          weather.range(evidence),
+          1.0);
     } catch (IllegalArgumentException refused) {
       return block.border().refused(block.place(), refused, NO_APPLIANCE);
     }
@@ -239,7 +321,7 @@ final class LoadBinder {
   }
 
   /** One value, or the values of a list with commas between; null if it is left out or no word. */
-  private static @Nullable String words(Block block, Key key) {
+  static @Nullable String words(Block block, Key key) {
     Node node = block.node(key);
     if (node == null) {
       return null;
@@ -258,7 +340,7 @@ final class LoadBinder {
     return block.scalar(key, node, block.file(key));
   }
 
-  private static void refuse(Block block, Key key, String text, String expected, String mend) {
+  static void refuse(Block block, Key key, String text, String expected, String mend) {
     block.border().fault(block.place(key), Border.found(key.name, text), expected, mend);
   }
 }

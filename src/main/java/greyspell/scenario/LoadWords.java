@@ -56,6 +56,16 @@ final class LoadWords {
     return false;
   }
 
+  /** Hours of a day in these spans, which do not overlap. */
+  static double lengthH(List<HourSpan> spans) {
+    double sumH = 0.0;
+    for (HourSpan span : spans) {
+      double lengthH = span.toH() - span.fromH();
+      sumH += lengthH > 0.0 ? lengthH : lengthH + 24.0;
+    }
+    return sumH;
+  }
+
   private static boolean isInside(double timeH, HourSpan span) {
     return span.fromH() < span.toH()
         ? timeH >= span.fromH() && timeH < span.toH()

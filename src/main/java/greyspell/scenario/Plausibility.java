@@ -178,7 +178,7 @@ final class Plausibility {
     int midwinter = site.isNorthern() ? 12 : 6;
     double nightWh = inverter.standbyNightW() * (24.0 - EVENING_H + MORNING_H);
     for (ApplianceSpec appliance : load.appliances()) {
-      nightWh += nightWh(appliance, midwinter);
+      nightWh += appliance.isWeatherDriven() ? 0.0 : nightWh(appliance, midwinter);
       if (!appliance.isDirectCurrent() && appliance.powerW() > inverter.continuousW()) {
         border.caution(
             appliance.name()

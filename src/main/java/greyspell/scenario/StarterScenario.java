@@ -25,6 +25,8 @@ public final class StarterScenario {
   private static final int MOST_IN_SERIES = 10;
   private static final int LEAST_IN_SERIES = 4;
   private static final int STRINGS_ON_ONE = 4;
+  private static final int USUAL_PANELS = 12;
+  private static final int USUAL_PACKS = 3;
   private static final int FEWEST_PANELS = 3;
   private static final int SMALL_FIELD = 24;
   private static final double DEG_PER_H = 15.0;
@@ -87,6 +89,15 @@ public final class StarterScenario {
    * to the file where it stands beside or above it, else by its full path.
    */
   public static void write(Path file, Answers answers) {
+    write(file, answers, null);
+  }
+
+  /**
+   * The same from a typical home; what was answered goes before it.
+   *
+   * @param home null for the usual starter
+   */
+  public static void write(Path file, Answers answers, @Nullable TypicalHome home) {
     check(answers);
     if (Files.exists(file)) {
       throw taken(file);
@@ -99,7 +110,7 @@ public final class StarterScenario {
           "must be a new file in a folder that exists",
           "Make the folder first.");
     }
-    String text = text(answers, weather(file, folder, latitudeDeg(answers)));
+    String text = text(answers, home, weather(file, folder, latitudeDeg(answers)));
     Path part = folder.resolve("." + file.getFileName() + ".part");
     try {
       Files.writeString(
@@ -176,17 +187,20 @@ public final class StarterScenario {
     return answers.longitudeDeg() == null ? 6.1 : answers.longitudeDeg();
   }
 
-  private static String text(Answers answers, String weather) {
+  private static String text(Answers answers, @Nullable TypicalHome home, String weather) {
     double latitudeDeg = latitudeDeg(answers);
     double longitudeDeg = longitudeDeg(answers);
     boolean isNorthern = latitudeDeg >= 0.0;
     boolean isExample = answers.latitudeDeg() == null;
-    int panels = answers.panels() == null ? 12 : answers.panels();
+    int usualPanels = home == null ? USUAL_PANELS : home.panels();
+    int usualPacks = home == null ? USUAL_PACKS : home.packs();
+    int panels = answers.panels() == null ? usualPanels : answers.panels();
     int inParallel = strings(panels);
     int inSeries = panels / inParallel;
     int leftOver = panels - inSeries * inParallel;
-    double bankWh = answers.bankWh() == null ? 3 * PACK_WH : answers.bankWh();
-    String name = answers.name() == null || answers.name().isBlank() ? "My home" : answers.name();
+    double bankWh = answers.bankWh() == null ? usualPacks * PACK_WH : answers.bankWh();
+    String usualName = home == null ? "My home" : home.words();
+    String name = answers.name() == null || answers.name().isBlank() ? usualName : answers.name();
     return template()
         .replace("@latitude@", Unit.ONE.text(latitudeDeg))
         .replace("@longitude@", Unit.ONE.text(longitudeDeg))
@@ -211,7 +225,7 @@ public final class StarterScenario {
                 ? "Kestrel Mere KM-6K2     # from shared/inverters.yaml"
                 : "Kestrel Mere KM-12K     # from shared/inverters.yaml")
         .replace("@packs@", Integer.toString((int) Math.max(1, Math.round(bankWh / PACK_WH))))
-        .replace("@appliances@", appliances(answers.dailyWh()))
+        .replace("@appliances@", appliances(answers.dailyWh(), home))
         .replace("@weather@", quoted(weather))
         .replace("@name@", quoted(name));
   }
@@ -241,9 +255,9 @@ public final class StarterScenario {
         : "{from: ".concat(name).concat(", count: ").concat(Integer.toString(count)).concat("}");
   }
 
-  private static String appliances(@Nullable Double dailyWh) {
+  private static String appliances(@Nullable Double dailyWh, @Nullable TypicalHome home) {
     if (dailyWh == null) {
-      return USUAL_APPLIANCES.stripTrailing();
+      return home == null ? USUAL_APPLIANCES.stripTrailing() : home.appliances();
     }
     double meanW = Math.round(dailyWh / HOURS_PER_DAY * 10.0) / 10.0;
     return ALL_TOGETHER.stripTrailing().replace("%s", Quantity.print(meanW, Dimension.POWER));

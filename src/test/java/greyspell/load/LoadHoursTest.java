@@ -49,7 +49,7 @@ class LoadHoursTest {
   }
 
   private static LoadHours hours(HourCalendar calendar, ApplianceSpec... appliances) {
-    return LoadHours.of(new LoadPlan(List.of(appliances), null, 0.0), null, calendar, 1L);
+    return LoadHours.of(new LoadPlan(List.of(appliances), null, 0.0), null, Mild.of(calendar), 1L);
   }
 
   /**
@@ -245,7 +245,7 @@ class LoadHoursTest {
             new HourSpan(9, 17));
     double[] plain = hours(years, weekdayWork).acWh();
     var plan = new LoadPlan(List.of(weekdayWork), null, 0.25);
-    double[] varied = LoadHours.of(plan, null, years, 42L).acWh();
+    double[] varied = LoadHours.of(plan, null, Mild.of(years), 42L).acWh();
     for (int y = 0; y < 4; y++) {
       double plainWh =
           Arrays.stream(plain, years.firstHourOfYear(y), years.firstHourOfYear(y + 1)).sum();
@@ -253,10 +253,10 @@ class LoadHoursTest {
           Arrays.stream(varied, years.firstHourOfYear(y), years.firstHourOfYear(y + 1)).sum();
       assertEquals(plainWh, variedWh, 1e-9 * plainWh);
     }
-    assertArrayEquals(varied, LoadHours.of(plan, null, years, 42L).acWh());
-    assertFalse(Arrays.equals(varied, LoadHours.of(plan, null, years, 43L).acWh()));
+    assertArrayEquals(varied, LoadHours.of(plan, null, Mild.of(years), 42L).acWh());
+    assertFalse(Arrays.equals(varied, LoadHours.of(plan, null, Mild.of(years), 43L).acWh()));
     // a year keeps its days whatever years stand around it, to the rounding of its scale
-    double[] alone = LoadHours.of(plan, null, HourCalendar.of(2017, 1), 42L).acWh();
+    double[] alone = LoadHours.of(plan, null, Mild.of(HourCalendar.of(2017, 1)), 42L).acWh();
     double[] within =
         Arrays.copyOfRange(varied, years.firstHourOfYear(2), years.firstHourOfYear(3));
     assertArrayEquals(alone, within, 1e-9);

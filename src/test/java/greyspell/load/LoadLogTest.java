@@ -162,12 +162,12 @@ class LoadLogTest {
   void theLogIsAddedToTheSocketsTimesItsFactor() {
     LoadLog log = LoadLog.of(hourly(LocalDate.of(2018, 1, 1), numbered(24 * 7)));
     var plan = new LoadPlan(List.of(), new LogSpec("log.csv", 1.5), 0.3);
-    LoadHours got = LoadHours.of(plan, log, HourCalendar.of(2018, 1), 7L);
+    LoadHours got = LoadHours.of(plan, log, Mild.of(HourCalendar.of(2018, 1)), 7L);
     assertEquals(15.0, got.acWh()[10], 1e-12);
     assertEquals(0.0, got.dcWh()[10]);
     assertEquals("measured log", got.books().get(0).name());
     assertThrows(
         IllegalArgumentException.class,
-        () -> LoadHours.of(plan, null, HourCalendar.of(2018, 1), 7L));
+        () -> LoadHours.of(plan, null, Mild.of(HourCalendar.of(2018, 1)), 7L));
   }
 }

@@ -63,7 +63,9 @@ class InverterCurveTest {
     assertTrue(sheet.cautions().isEmpty() && sheet.note().isEmpty());
     Fit bare = fit(0.2, points.toArray(EfficiencyAt[]::new));
     assertFalse(bare.cautions().isEmpty(), "alone, 0.2 W and these points do not agree");
-    Fit home = InverterCurve.fit(new InverterSpec("unit", 1, 2000.0, null, 0.2, 0.1, points, 30.0));
+    Fit home =
+        InverterCurve.fit(
+            new InverterSpec("unit", 1, 2000.0, null, 0.2, 0.1, points, null, null, 30.0));
     assertTrue(home.cautions().isEmpty(), home.cautions().toString());
     assertTrue(home.note().endsWith(" of full load"), home.note());
     assertEquals(bare.limits(), home.limits(), "the hours are reckoned as before");
@@ -78,11 +80,14 @@ class InverterCurveTest {
                 0.2,
                 0.1,
                 List.of(new EfficiencyAt(0.1, 0.93), new EfficiencyAt(1.0, 0.90)),
+                null,
+                null,
                 100.0));
     assertTrue(wrong.cautions().get(0).contains("does not suit its standby of 100 W"));
     // more than the sheet's is measured: then the points are held against it
     Fit more =
-        InverterCurve.fit(new InverterSpec("unit", 1, 2000.0, null, 200.0, 200.0, points, 200.0));
+        InverterCurve.fit(
+            new InverterSpec("unit", 1, 2000.0, null, 200.0, 200.0, points, null, null, 200.0));
     assertFalse(more.cautions().isEmpty());
   }
 

@@ -1,0 +1,7 @@
+package greyspell.load;
+
+/** Which clock wrote the times of a log. */
+public enum LogClock {
+  STANDARD,
+  LOCAL
+}
