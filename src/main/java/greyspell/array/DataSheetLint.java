@@ -61,6 +61,11 @@ public final class DataSheetLint {
     return List.copyOf(lint.findings);
   }
 
+  /** Whether open-circuit voltage of a silicon module usually changes so. */
+  public static boolean isUsualVoltageCoefficient(double perK) {
+    return Coefficient.VOLTAGE.isUsual(perK);
+  }
+
   private void power() {
     double productW = module.maxPowerV() * module.maxPowerA();
     double off = module.ratedPowerW() / productW - 1.0;
@@ -205,26 +210,32 @@ public final class DataSheetLint {
 
   private void coefficients() {
     double voc = module.openCircuitPerK();
+    String onV = " on " + Show.voltage(module.openCircuitV());
+    String onA = " on " + amps(module.shortCircuitA());
     coefficient(
         Coefficient.VOLTAGE,
         voc,
-        new Reading("V/K", voc * 100.0 / module.openCircuitV()),
-        new Reading("mV/K a cell", voc * 0.1 * module.cellsInSeries() / module.openCircuitV()),
-        new Reading("a share of 1 per K", voc * 100.0));
+        new Reading("V/K", onV, voc * 100.0 / module.openCircuitV()),
+        new Reading(
+            "mV/K a cell",
+            onV + " of " + module.cellsInSeries() + " cells",
+            voc * 0.1 * module.cellsInSeries() / module.openCircuitV()),
+        new Reading("a share of 1 per K", "", voc * 100.0));
     double power = module.powerPerK();
     coefficient(
         Coefficient.POWER,
         power,
-        new Reading("W/K", power * 100.0 / module.ratedPowerW()),
-        new Reading("a share of 1 per K", power * 100.0));
+        new Reading(
+            "W/K", " on " + Show.power(module.ratedPowerW()), power * 100.0 / module.ratedPowerW()),
+        new Reading("a share of 1 per K", "", power * 100.0));
     double isc = module.shortCircuitPerK();
     coefficient(
         Coefficient.CURRENT,
         isc,
-        new Reading("A/K", isc * 100.0 / module.shortCircuitA()),
-        new Reading("mA/K", isc * 0.1 / module.shortCircuitA()),
-        new Reading("a share of 1 per K", isc * 100.0),
-        new Reading("%/K with a wrong sign", -isc));
+        new Reading("A/K", onA, isc * 100.0 / module.shortCircuitA()),
+        new Reading("mA/K", onA, isc * 0.1 / module.shortCircuitA()),
+        new Reading("a share of 1 per K", "", isc * 100.0),
+        new Reading("%/K with a wrong sign", "", -isc));
     if (Coefficient.VOLTAGE.isUsual(voc)
         && Coefficient.POWER.isUsual(power)
         && power > voc + 2e-4) {
@@ -252,9 +263,14 @@ public final class DataSheetLint {
             .append(percentPerK(kind.high));
     for (Reading reading : readings) {
       if (kind.isUsual(reading.perK())) {
-        told.append("; was ")
+        told.append("; it looks like ")
             .append(reading.unit())
-            .append(" meant? That would be ")
+            .append("; ")
+            .append(
+                reading.base().isEmpty()
+                    ? "that"
+                    : Show.trimmed(100.0 * perK, 4) + " " + reading.unit() + reading.base())
+            .append(" is ")
             .append(percentPerK(reading.perK()));
         break;
       }
@@ -338,8 +354,12 @@ public final class DataSheetLint {
     return Show.trimmed(currentA, 2) + " A";
   }
 
-  /** What the number would be if it were in this unit. */
-  private record Reading(String unit, double perK) {}
+  /**
+   * What the number would be if it were in this unit.
+   *
+   * @param base what such a figure is a part of: " on 49.6 V"; empty if of nothing
+   */
+  private record Reading(String unit, String base, double perK) {}
 
   private enum Ratio {
     VOLTAGE(0.75, 0.88, 0.65, 0.92),

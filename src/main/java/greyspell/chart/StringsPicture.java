@@ -229,8 +229,8 @@ public final class StringsPicture extends Picture {
         y + 22.0,
         verdict(a),
         Look.LABEL,
-        judged.isBest(a) || a.verdict() == Severity.FAIL,
-        a.verdict() == Severity.FAIL ? Look.UNMET : Look.INK,
+        judged.isBest(a) || a.verdict().isRefused(),
+        a.verdict().isRefused() ? Look.UNMET : Look.INK,
         Anchor.START);
     Double share = a.controllerShare();
     canvas.text(

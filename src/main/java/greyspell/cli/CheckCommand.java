@@ -1,6 +1,5 @@
 package greyspell.cli;
 
-import greyspell.electrical.Finding;
 import greyspell.report.CheckJson;
 import greyspell.report.CheckText;
 import greyspell.scenario.Scenario;
@@ -29,7 +28,10 @@ import picocli.CommandLine.Spec;
       "",
       "Example: greyspell check scenarios/alder-fold.yaml --all",
       "",
-      "Exit codes: 0 nothing fails (there may be cautions); 1 something fails; 2 bad input."
+      "What cannot be judged is not passed: a missing figure that safety hangs on (a record temperature, a",
+      "voltage or current that must never be exceeded, what a wire bears) is a finding that says what to state.",
+      "",
+      "Exit codes: 0 nothing fails (there may be cautions); 1 something fails or cannot be judged; 2 bad input."
     },
     mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
@@ -56,6 +58,6 @@ final class CheckCommand implements Callable<Integer> {
     ElectricalCheck check = ElectricalCheck.of(home, null);
     screen.print(json ? CheckJson.text(home.name(), check) : CheckText.of(home.name(), check, all));
     screen.flush();
-    return check.worst() == Finding.Severity.FAIL ? Main.FOUND : 0;
+    return check.worst().isRefused() ? Main.FOUND : 0;
   }
 }

@@ -5,6 +5,7 @@ import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleSpec;
 import greyspell.chart.CurvePictures.Condition;
 import greyspell.chart.StringPictures;
+import greyspell.electrical.Finding;
 import greyspell.electrical.StringJudge;
 import greyspell.electrical.StringJudgement;
 import greyspell.electrical.StringRules;
@@ -23,6 +24,7 @@ import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioReader;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.PlanesCompared;
+import greyspell.study.Records;
 import greyspell.study.StringYears;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -53,7 +55,10 @@ import picocli.CommandLine.Spec;
       "Example: greyspell strings --module \"Orrin Bay OB-410H\" --controller \"Sable Ridge SR-250-100\""
           + " --power 5kW --bank-voltage 51.2V --record-low=-16C --record-high 34C",
       "",
-      "Exit codes: 0 some arrangement is allowed; 1 none is, or a record temperature is missing; 2 bad input."
+      "What cannot be judged is not passed: without the record temperatures, the controller's highest voltage",
+      "and current and the module's highest system voltage no arrangement is allowed.",
+      "",
+      "Exit codes: 0 some arrangement of every plane is allowed; 1 none is, or it cannot be judged; 2 bad input."
     },
     mixinStandardHelpOptions = true)
 final class StringsCommand implements Callable<Integer> {
@@ -156,6 +161,7 @@ final class StringsCommand implements Callable<Integer> {
 
   private StringYears.@Nullable Weather weather;
   private final List<Fault> faults = new ArrayList<>();
+  private final List<Finding> recordNotes = new ArrayList<>();
 
   @Override
   public Integer call() {
@@ -164,6 +170,7 @@ final class StringsCommand implements Callable<Integer> {
     Path file = scenario;
     Scenario home = file == null ? null : ScenarioReader.read(file, library.folder());
     List<StringJudgement> all = home == null ? List.of(bare()) : planes(home);
+    screen.print(StringsText.notes(recordNotes));
     var drawn = new ArrayList<StringPictures.Named>();
     boolean isSomethingAllowed = true;
     for (int k = 0; k < all.size(); k++) {
@@ -220,11 +227,14 @@ final class StringsCommand implements Callable<Integer> {
             : EquipmentReader.controller(library.folder(), controller, "--controller");
     ModuleSpec instead =
         module == null ? null : EquipmentReader.module(library.folder(), module, "--module");
-    String from = ElectricalCheck.recordsFrom(home);
-    if (!from.isEmpty() && (recordLow == null || recordHigh == null)) {
-      spec.commandLine().getErr().println(from);
-    }
-    StringRules rules = ElectricalCheck.rulesFor(on, changed(ElectricalCheck.rules(home)));
+    Double lowC = recordLow == null ? home.site().recordLowC() : airC("--record-low", recordLow);
+    Double highC =
+        recordHigh == null ? home.site().recordHighC() : airC("--record-high", recordHigh);
+    refuseSwapped(lowC, highC);
+    throwIfAny();
+    Records records = Records.of(home, lowC, highC);
+    recordNotes.addAll(records.findings());
+    StringRules rules = ElectricalCheck.rulesFor(on, changed(ElectricalCheck.rules(home, records)));
     var judged = new ArrayList<StringJudgement>();
     for (ArraySpec plane : chosen) {
       ModuleSpec of = instead == null ? plane.module() : instead;
@@ -364,13 +374,7 @@ final class StringsCommand implements Callable<Integer> {
             : positive("--charging-voltage", chargingVoltage, Dimension.VOLTAGE);
     Double lowC = recordLow == null ? rules.recordLowC() : airC("--record-low", recordLow);
     Double highC = recordHigh == null ? rules.recordHighC() : airC("--record-high", recordHigh);
-    if (lowC != null && highC != null && lowC > highC) {
-      fault(
-          "--record-low",
-          "above --record-high",
-          "the coldest air is colder than the hottest",
-          "Are the two swapped?");
-    }
+    refuseSwapped(lowC, highC);
     throwIfAny();
     double nominalV = bankV == null ? rules.bankV() : bankV;
     return new StringRules(
@@ -381,6 +385,16 @@ final class StringsCommand implements Callable<Integer> {
         chargingV == null ? rules.chargingV() * nominalV / rules.bankV() : chargingV,
         rules.headroomV(),
         rules.marginShare());
+  }
+
+  private void refuseSwapped(@Nullable Double lowC, @Nullable Double highC) {
+    if (lowC != null && highC != null && lowC > highC) {
+      fault(
+          "--record-low",
+          "above --record-high",
+          "the coldest air is colder than the hottest",
+          "Are the two swapped?");
+    }
   }
 
   private Wanted wanted(int usual, ModuleSpec of) {

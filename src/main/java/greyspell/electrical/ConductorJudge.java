@@ -27,8 +27,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Heat passes when 1.25 I is within the table's 75 °C column (terminals are seldom rated higher)
  * and I is within the stated column after correction for the air; I is here the circuit current.
  * Source: NEC 110.14(C), 690.8(B), 310.10(G), 240.4(D), 2017 to 2023 editions (from memory), and
- * {@link Ampacity}. A drop above three per cent is a caution (common practice, no source). Held by
- * ConductorJudgeTest.
+ * {@link Ampacity}. Where the user states what the cable may carry, both are held against that.
+ * Without a table and without such a figure the heat is unknown. A drop above three per cent is a
+ * caution (common practice, no source). Held by ConductorJudgeTest.
  */
 public final class ConductorJudge {
   static final String HEAT = "heat";
@@ -104,62 +105,78 @@ public final class ConductorJudge {
   }
 
   private static void heat(ConductorRun run, RunLoad load, List<Finding> findings) {
-    Double allowedA = ampacityA(run);
-    double circuitA = load.circuitA();
-    double continuousA = StringJudge.CONTINUOUS_FACTOR * circuitA;
-    if (allowedA == null) {
-      findings.add(
-          Finding.caution(
-              HEAT,
-              what(run) + " at " + Show.current(circuitA) + ": not judged",
-              run.metal() == WireResistance.Metal.ALUMINIUM
-                  ? "no table for aluminium is in the program; state what the cable's own table"
-                      + " allows"
-                  : "no table for mm² is in the program; state what the cable's own table allows"));
-      return;
-    }
     Double statedA = run.statedAmpacityA();
-    String source;
-    double terminalA;
-    String text;
+    Double allowedA = ampacityA(run);
     if (statedA != null) {
-      source = "by the current that you state for this cable";
-      terminalA = statedA;
-      text = what(run) + " bears " + Show.current(statedA) + " as stated";
+      statedHeat(what(run), statedA, load, findings);
+    } else if (allowedA == null) {
+      findings.add(
+          Finding.unknown(
+              HEAT,
+              what(run) + " at " + Show.current(load.circuitA()) + ": not judged",
+              "no table for "
+                  + (run.metal() == WireResistance.Metal.ALUMINIUM ? "aluminium" : "mm²")
+                  + " is in the program: state allowed_current, what the cable's own table allows as"
+                  + " it is laid"));
     } else {
-      source =
-          Ampacity.SOURCE
-              + ", "
-              + Show.trimmed(run.insulation().ratingC(), 0)
-              + " °C column; more than three loaded wires together, or sun on the roof, bear less";
-      terminalA = run.inParallel() * Ampacity.tableA(run.size(), Ampacity.Insulation.C75);
-      text =
+      double terminalA = run.inParallel() * Ampacity.tableA(run.size(), Ampacity.Insulation.C75);
+      heat(
           what(run)
               + " bears "
               + Show.current(allowedA)
               + " in "
               + Show.temperature(run.ambientC())
               + " of air, its terminals "
-              + Show.current(terminalA);
+              + Show.current(terminalA),
+          allowedA,
+          terminalA,
+          load,
+          "too much for hours on end at its terminals; ",
+          Ampacity.SOURCE
+              + ", "
+              + Show.trimmed(run.insulation().ratingC(), 0)
+              + " °C column; more than three loaded wires together, or sun on the roof, bear less",
+          findings);
     }
-    text +=
-        "; it carries up to "
+  }
+
+  /** By what the user states for the cable, which says nothing of its terminals. */
+  static void statedHeat(String what, double statedA, RunLoad load, List<Finding> findings) {
+    heat(
+        what + " bears " + Show.current(statedA) + " as stated",
+        statedA,
+        statedA,
+        load,
+        "too much for hours on end; ",
+        "by the current that you state for this cable; its terminals are not looked at",
+        findings);
+  }
+
+  private static void heat(
+      String bears,
+      double allowedA,
+      double hoursA,
+      RunLoad load,
+      String tooLong,
+      String source,
+      List<Finding> findings) {
+    double circuitA = load.circuitA();
+    double continuousA = StringJudge.CONTINUOUS_FACTOR * circuitA;
+    String text =
+        bears
+            + "; it carries up to "
             + Show.current(circuitA)
             + ", × 1.25 for hours on end = "
             + Show.current(continuousA);
     boolean isTooHot = !(circuitA <= allowedA);
-    boolean isTerminalTooHot = !(continuousA <= terminalA);
-    if (isTooHot || isTerminalTooHot) {
+    if (isTooHot || !(continuousA <= hoursA)) {
       findings.add(
           Finding.fail(
               HEAT,
               text,
-              (isTooHot
-                      ? "the insulation would grow hotter than it bears; "
-                      : "too much for hours on end at its terminals; ")
-                  + source));
+              (isTooHot ? "the insulation would grow hotter than it bears; " : tooLong) + source));
     } else if (circuitA > allowedA * (1.0 - MARGIN_SHARE)
-        || continuousA > terminalA * (1.0 - MARGIN_SHARE)) {
+        || continuousA > hoursA * (1.0 - MARGIN_SHARE)) {
       findings.add(Finding.caution(HEAT, text, "hardly any room; " + source));
     } else {
       findings.add(Finding.pass(HEAT, text, source));

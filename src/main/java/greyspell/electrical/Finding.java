@@ -10,10 +10,14 @@ import java.util.List;
  * @param reason why it matters, or where the rule comes from
  */
 public record Finding(Severity severity, String subject, String text, String reason) {
-  /** From good to bad; the order counts. */
+  /**
+   * From good to bad; the order counts. What cannot be judged is not passed: where a figure that
+   * safety hangs on is not stated, the finding is {@code UNKNOWN} and says what to state.
+   */
   public enum Severity {
     PASS("pass"),
     CAUTION("caution"),
+    UNKNOWN("unknown"),
     FAIL("fail");
 
     private final String word;
@@ -25,6 +29,11 @@ public record Finding(Severity severity, String subject, String text, String rea
     public String word() {
       return word;
     }
+
+    /** Beyond a limit, or not known to be within it: the one rule of every exit code. */
+    public boolean isRefused() {
+      return compareTo(UNKNOWN) >= 0;
+    }
   }
 
   public static Finding pass(String subject, String text, String reason) {
@@ -33,6 +42,15 @@ public record Finding(Severity severity, String subject, String text, String rea
 
   public static Finding caution(String subject, String text, String reason) {
     return new Finding(Severity.CAUTION, subject, text, reason);
+  }
+
+  /**
+   * A figure that safety hangs on is missing.
+   *
+   * @param reason what hangs on it, and what to state
+   */
+  public static Finding unknown(String subject, String text, String reason) {
+    return new Finding(Severity.UNKNOWN, subject, text, reason);
   }
 
   public static Finding fail(String subject, String text, String reason) {

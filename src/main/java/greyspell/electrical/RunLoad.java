@@ -1,7 +1,12 @@
 package greyspell.electrical;
 
+import greyspell.array.ArraySpec;
+import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
+import greyspell.array.DataSheetFit;
 import greyspell.array.ModuleSpec;
+import greyspell.array.SingleDiode;
+import greyspell.array.TestConditions;
 import greyspell.power.InverterSpec;
 import greyspell.quantity.Check;
 import greyspell.storage.BankSpec;
@@ -29,14 +34,32 @@ public record RunLoad(
     Check.notNegative("throughputWh", throughputWh);
   }
 
-  /** From the strings of one controller: operating current and voltage at test conditions. */
-  public static RunLoad ofStrings(Arrangement strings, ModuleSpec module) {
+  /**
+   * From the strings of one plane, at test conditions: where a controller tracks, at their best
+   * voltage; one that does not joins them to the bank, so they work at its voltage, with the higher
+   * current that the module's curve has there.
+   *
+   * @param bankV nominal voltage of the bank
+   */
+  public static RunLoad ofArray(ArraySpec array, ControllerSpec controller, double bankV) {
+    ModuleSpec module = array.module();
+    boolean isAtBank = controller.kind() == ControllerKind.PWM;
     return new RunLoad(
-        strings.operatingA(),
-        strings.circuitA(),
-        strings.inSeries() * module.maxPowerV(),
+        array.inParallel()
+            * (isAtBank ? currentA(module, bankV / array.inSeries()) : module.maxPowerA()),
+        StringJudge.BRIGHT_SUN_FACTOR * array.inParallel() * module.shortCircuitA(),
+        isAtBank ? bankV : array.inSeries() * module.maxPowerV(),
         0.0,
         0.0);
+  }
+
+  /** At test conditions; the short-circuit current, which is never less, where no curve fits. */
+  private static double currentA(ModuleSpec module, double voltageV) {
+    SingleDiode diode = DataSheetFit.of(module).diode();
+    return diode == null
+        ? module.shortCircuitA()
+        : Math.max(
+            0.0, diode.currentA(TestConditions.IRRADIANCE_WM2, TestConditions.CELL_C, voltageV));
   }
 
   /** From one controller to the bank: the most that it can pass on, or that its modules bring. */

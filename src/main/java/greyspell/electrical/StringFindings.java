@@ -65,23 +65,74 @@ final class StringFindings {
     for (Limit limit : limits(module, controller, rules)) {
       findings.add(cold(volts, rules, inSeries, limit));
     }
-    if (controller.absoluteMaximumV() == null) {
-      findings.add(
-          Finding.caution(
-              COLD + ", controller",
-              "the controller's absolute maximum input voltage is not stated",
-              "without it nobody can say whether the cold destroys it"));
-    }
-    if (module.maxSystemV() == null) {
-      findings.add(
-          Finding.caution(
-              COLD + ", module",
-              "the module's maximum system voltage is not stated",
-              "it stands on the sticker"));
-    }
+    unstated(module, controller, findings);
     hot(volts, controller, rules, inSeries, findings);
     start(volts, controller, inSeries, findings);
     trackingTop(volts, controller, rules, inSeries, findings);
+  }
+
+  private static void unstated(
+      ModuleSpec module, ControllerSpec controller, List<Finding> findings) {
+    if (controller.absoluteMaximumV() == null) {
+      findings.add(
+          Finding.unknown(
+              COLD + ", controller",
+              "the controller's absolute maximum input voltage is not stated",
+              "without it nobody can say whether the cold destroys it: state"
+                  + " absolute_maximum_voltage, from its data sheet"));
+    }
+    if (module.maxSystemV() == null) {
+      findings.add(
+          Finding.unknown(
+              COLD + ", module",
+              "the module's maximum system voltage is not stated",
+              "nobody can say what its insulation bears: state max_system_voltage, from the"
+                  + " sticker"));
+    }
+  }
+
+  /**
+   * What is certain without record temperatures: too high at 25 °C is higher still in the cold, too
+   * low at test conditions lower still in the heat.
+   */
+  static void voltageWithoutRecords(
+      ModuleSpec module,
+      ControllerSpec controller,
+      StringRules rules,
+      int inSeries,
+      List<Finding> findings) {
+    double openV = inSeries * module.openCircuitV();
+    for (Limit limit : limits(module, controller, rules)) {
+      if (!(openV <= limit.voltageV)) {
+        findings.add(
+            Finding.fail(
+                COLD + ", " + limit.name,
+                string(inSeries)
+                    + (inSeries == 1 ? " reaches " : " reach ")
+                    + volts(openV)
+                    + " at 25 °C already, limit "
+                    + volts(limit.voltageV)
+                    + ": "
+                    + volts(openV - limit.voltageV)
+                    + " too high, and more in the cold",
+                limit.reason));
+      }
+    }
+    unstated(module, controller, findings);
+    double neededV = neededV(controller, rules);
+    double workV = inSeries * module.maxPowerV();
+    if (!(workV >= neededV)) {
+      findings.add(
+          Finding.fail(
+              HOT,
+              string(inSeries)
+                  + (inSeries == 1 ? " works at " : " work at ")
+                  + volts(workV)
+                  + " with cells at 25 °C already, "
+                  + volts(neededV)
+                  + " are needed",
+              "in the heat it is lower still"));
+    }
   }
 
   private static Finding cold(StringVoltages volts, StringRules rules, int inSeries, Limit limit) {
@@ -97,7 +148,9 @@ final class StringFindings {
             + volts(openV)
             + " at "
             + Show.temperature(low == null ? Double.NaN : low)
-            + (tableEachV == null ? "" : " (" + volts(tableV) + " by the handbook's table)")
+            + (tableEachV == null
+                ? " (the handbook's table ends at -40 °C)"
+                : " (" + volts(tableV) + " by the handbook's table)")
             + ", limit "
             + volts(limit.voltageV)
             + ": ";
@@ -273,10 +326,10 @@ final class StringFindings {
     String source = "factors of NEC 690.8, 2017 to 2023 editions (from memory)";
     if (most == null) {
       findings.add(
-          Finding.caution(
+          Finding.unknown(
               SHORT_CIRCUIT,
               text + "; the controller's highest input current is not stated",
-              source));
+              "state max_short_circuit_current, from its data sheet; " + source));
     } else if (!(circuitA <= most)) {
       boolean isPlainAbove = shortCircuitA > most;
       findings.add(

@@ -20,9 +20,10 @@ import org.jspecify.annotations.Nullable;
  * controller share  = rated power / min(most power, most charging current × bank voltage)
  * </pre>
  *
- * Above a limit of voltage or current: fail. Within the margin of a limit, or where a limit is not
- * stated: caution. Power that is only clipped, and three or more strings side by side: caution.
- * Currents are reckoned on the strings that one controller gets.
+ * Above a limit of voltage or current: fail. Where such a limit is not stated: unknown, and no
+ * arrangement is called allowed. Within the margin of a limit: caution. Power that is only clipped,
+ * and three or more strings side by side: caution. Currents are reckoned on the strings that one
+ * controller gets.
  *
  * <p>Source of the factors: NEC 690.8(A) and (B), of the rule for parallel strings: NEC 690.9, 2017
  * to 2023 editions (from memory). Held by ElectricalPublishedTest and StringJudgeTest.
@@ -143,9 +144,11 @@ public final class StringJudge {
   /**
    * The arrays of a house as they are stated, all on one kind of controller.
    *
-   * @param missing as in {@link StringJudgement}
-   * @param arrays one a plane, in order; each with the findings about its voltages
-   * @param together findings about the currents and powers that meet at the controller
+   * @param missing as in {@link StringJudgement}; currents are judged all the same
+   * @param arrays one a plane, in order; each with the findings about its voltages; empty if a
+   *     record temperature is missing
+   * @param together findings about the currents and powers that meet at the controller; where a
+   *     record temperature is missing, also what is certain about the voltages without it
    */
   public record Built(List<String> missing, List<Arrangement> arrays, List<Finding> together) {
     public Built {
@@ -171,33 +174,30 @@ public final class StringJudge {
       List<ArraySpec> arrays, ControllerSpec controller, StringRules rules) {
     Double low = rules.recordLowC();
     Double high = rules.recordHighC();
-    if (low == null || high == null) {
-      return new Built(missing(rules), List.of(), List.of());
-    }
     var each = new ArrayList<Arrangement>();
     var together = new ArrayList<Finding>();
     var lengths = new TreeSet<String>();
     for (ArraySpec array : arrays) {
       ModuleSpec module = array.module();
-      var volts = StringVoltages.of(module, low, high);
       var findings = new ArrayList<Finding>();
-      StringFindings.voltage(module, volts, controller, rules, array.inSeries(), findings);
-      var named = new ArrayList<Finding>();
-      for (Finding f : findings) {
-        named.add(
-            new Finding(f.severity(), array.name() + ": " + f.subject(), f.text(), f.reason()));
+      if (low == null || high == null) {
+        StringFindings.voltageWithoutRecords(module, controller, rules, array.inSeries(), findings);
+        together.addAll(named(array.name(), findings));
+      } else {
+        var volts = StringVoltages.of(module, low, high);
+        StringFindings.voltage(module, volts, controller, rules, array.inSeries(), findings);
+        each.add(
+            built(
+                module,
+                volts,
+                controller,
+                rules,
+                array.inSeries(),
+                array.inParallel(),
+                array.inParallel(),
+                array.ratedPowerW(),
+                named(array.name(), findings)));
       }
-      each.add(
-          built(
-              module,
-              volts,
-              controller,
-              rules,
-              array.inSeries(),
-              array.inParallel(),
-              array.inParallel(),
-              array.ratedPowerW(),
-              named));
       lengths.add(Show.voltage(array.inSeries() * module.maxPowerV()));
     }
     var shared = new SharedControllers(arrays, controller);
@@ -213,7 +213,15 @@ public final class StringJudge {
               "on one tracking input unlike strings pull each other off their best voltage; they"
                   + " need inputs of their own"));
     }
-    return new Built(List.of(), each, together);
+    return new Built(missing(rules), each, together);
+  }
+
+  private static List<Finding> named(String array, List<Finding> findings) {
+    var named = new ArrayList<Finding>();
+    for (Finding f : findings) {
+      named.add(new Finding(f.severity(), array + ": " + f.subject(), f.text(), f.reason()));
+    }
+    return named;
   }
 
   private static List<String> missing(StringRules rules) {
@@ -242,7 +250,7 @@ public final class StringJudge {
   private static @Nullable Arrangement best(List<Arrangement> arrangements) {
     Arrangement best = null;
     for (Arrangement a : arrangements) {
-      if (a.verdict() != Finding.Severity.FAIL && (best == null || BETTER.compare(a, best) < 0)) {
+      if (!a.verdict().isRefused() && (best == null || BETTER.compare(a, best) < 0)) {
         best = a;
       }
     }
@@ -254,7 +262,7 @@ public final class StringJudge {
     int allowed = 0;
     Arrangement next = null;
     for (Arrangement a : all) {
-      if (a.verdict() == Finding.Severity.FAIL) {
+      if (a.verdict().isRefused()) {
         continue;
       }
       allowed++;
@@ -263,7 +271,7 @@ public final class StringJudge {
       }
     }
     if (next == null) {
-      why.append("The only arrangement that does not fail");
+      why.append("The only arrangement that is allowed");
     } else if (next.verdict() != best.verdict()) {
       why.append("The only one of ").append(allowed).append(" allowed that passes everything");
     } else if (cautions(next) != cautions(best)) {
@@ -302,21 +310,36 @@ public final class StringJudge {
   }
 
   private static String noneFits(List<Arrangement> all) {
+    boolean isOne = all.size() == 1;
+    String fails = subjects(all, Finding.Severity.FAIL);
+    String unknown = subjects(all, Finding.Severity.UNKNOWN);
+    var why =
+        new StringBuilder(
+            isOne
+                ? "The only arrangement is not allowed"
+                : "None of " + all.size() + " is allowed");
+    if (!fails.isEmpty()) {
+      why.append(isOne ? "; it fails by " : "; they fail by ").append(fails);
+    }
+    if (!unknown.isEmpty()) {
+      why.append("; what cannot be judged is not passed: ").append(unknown);
+    }
+    return why.append('.').toString();
+  }
+
+  /** "coldest morning, controller (3), short-circuit current (1)". */
+  private static String subjects(List<Arrangement> all, Finding.Severity severity) {
     var reasons = new LinkedHashMap<String, Integer>();
     for (Arrangement a : all) {
       for (Finding f : a.findings()) {
-        if (f.severity() == Finding.Severity.FAIL) {
+        if (f.severity() == severity) {
           reasons.merge(f.subject(), 1, Integer::sum);
         }
       }
     }
     var told = new ArrayList<String>();
     reasons.forEach((subject, n) -> told.add(subject + " (" + n + ")"));
-    return (all.size() == 1
-            ? "The only arrangement is not allowed; it fails by "
-            : "None of " + all.size() + " is allowed; they fail by ")
-        + String.join(", ", told)
-        + ".";
+    return String.join(", ", told);
   }
 
   private static String unequalNote(int count) {

@@ -22,8 +22,11 @@ import java.util.Locale;
  *
  * One point gives v, two give v and r, three or more the least squares of the right-hand side, with
  * v and r not negative. The no-load part is booked apart every hour, so the hourly loop gets v and
- * r alone. Where the points cannot be met with the stated standby, a caution says by how much;
- * nothing is changed in silence. Above p = 1 the inverter serves nothing.
+ * r alone. Where the points cannot be met with the sheet's own no-load draw, a caution says by how
+ * much: the sheet contradicts itself. Where a home states less standby than the sheet (switched off
+ * by hand), v and r take the rest of the loss and miss the points by some per cent; a note says
+ * which efficiencies are used. Nothing is changed in silence. Above p = 1 the inverter serves
+ * nothing.
  *
  * <p>Source: Schmidt, Sauer (1996), Wechselrichter-Wirkungsgrade, Sonnenenergie 4, 43-47 (from
  * memory). Held by PowerPublishedTest and InverterCurveTest.
@@ -35,8 +38,14 @@ import java.util.Locale;
 public record InverterCurve(double noLoadShare, double linearLossShare, double quadraticLossShare) {
   private static final double NOTABLE_MISS = 0.01;
 
-  /** The curve of an inverter, with what had to be said about its data sheet. */
-  public record Fit(InverterCurve curve, InverterLimits limits, List<String> cautions) {
+  /**
+   * The curve of an inverter, with what had to be said about its data sheet.
+   *
+   * @param cautions where the sheet contradicts itself
+   * @param note which efficiencies are used where a home's own standby moves them; empty if none
+   */
+  public record Fit(
+      InverterCurve curve, InverterLimits limits, List<String> cautions, String note) {
     public Fit {
       cautions = List.copyOf(cautions);
     }
@@ -48,7 +57,26 @@ public record InverterCurve(double noLoadShare, double linearLossShare, double q
     var limits =
         new InverterLimits(
             inverter.continuousW(), curve.linearLossShare(), curve.quadraticLossShare());
-    return new Fit(curve, limits, cautions(inverter, curve));
+    if (!(inverter.sheetNoLoadW() > inverter.noLoadW())) {
+      return new Fit(curve, limits, cautions(inverter, inverter.noLoadW(), curve), "");
+    }
+    InverterCurve ofSheet =
+        leastSquares(inverter.sheetNoLoadW() / inverter.continuousW(), inverter.efficiencies());
+    return new Fit(
+        curve,
+        limits,
+        cautions(inverter, inverter.sheetNoLoadW(), ofSheet),
+        usedNote(inverter, curve));
+  }
+
+  /** "87.2 % at 10 %, 87.3 % at 40 % of full load". */
+  private static String usedNote(InverterSpec inverter, InverterCurve curve) {
+    var used = new ArrayList<String>();
+    for (EfficiencyAt at : inverter.efficiencies()) {
+      used.add(
+          Show.percent(curve.efficiency(at.loadShare())) + " at " + Show.percent(at.loadShare()));
+    }
+    return String.join(", ", used) + " of full load";
   }
 
   /**
@@ -93,7 +121,8 @@ public record InverterCurve(double noLoadShare, double linearLossShare, double q
     return new InverterCurve(ps, Math.max(0.0, v), r);
   }
 
-  private static List<String> cautions(InverterSpec inverter, InverterCurve curve) {
+  private static List<String> cautions(
+      InverterSpec inverter, double standbyW, InverterCurve curve) {
     var cautions = new ArrayList<String>();
     for (EfficiencyAt at : inverter.efficiencies()) {
       double got = curve.efficiency(at.loadShare());
@@ -106,7 +135,7 @@ public record InverterCurve(double noLoadShare, double linearLossShare, double q
                 inverter.name(),
                 100.0 * at.efficiency(),
                 100.0 * at.loadShare(),
-                Show.power(inverter.noLoadW()),
+                Show.power(standbyW),
                 100.0 * got));
       }
     }

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param efficiencies data-sheet points, one to many; standby is in them, as on data sheets
  * @param search null if it never sleeps
  * @param charger its charger side, null if it has none
+ * @param sheetNoLoadW the no-load draw of the sheet that the points come from, where the home
+ *     states less standby than that (switched off by hand); else that of this record
  */
 public record InverterSpec(
     String name,
@@ -25,8 +27,10 @@ public record InverterSpec(
     double standbyNightW,
     List<EfficiencyAt> efficiencies,
     @Nullable Search search,
-    @Nullable Charger charger) {
+    @Nullable Charger charger,
+    double sheetNoLoadW) {
   public InverterSpec {
+    Check.notNegative("sheetNoLoadW", sheetNoLoadW);
     Check.within("count", count, 1, 1000);
     Check.positive("continuousW", continuousW);
     if (surgeW != null) {
@@ -36,6 +40,30 @@ public record InverterSpec(
     Check.notNegative("standbyNightW", standbyNightW);
     efficiencies = List.copyOf(efficiencies);
     Check.within("points of efficiencies", efficiencies.size(), 1, 1000);
+  }
+
+  /** Points and standby from one sheet. */
+  public InverterSpec(
+      String name,
+      int count,
+      double continuousW,
+      @Nullable Double surgeW,
+      double standbyDayW,
+      double standbyNightW,
+      List<EfficiencyAt> efficiencies,
+      @Nullable Search search,
+      @Nullable Charger charger) {
+    this(
+        name,
+        count,
+        continuousW,
+        surgeW,
+        standbyDayW,
+        standbyNightW,
+        efficiencies,
+        search,
+        charger,
+        Math.max(standbyDayW, standbyNightW));
   }
 
   /** One that never sleeps and does not charge. */

@@ -9,6 +9,9 @@ import java.util.List;
 
 /** Everything that was looked at, on one screen: what fails first, what passes counted. */
 public final class CheckText {
+  static final List<Severity> WORST_FIRST =
+      List.of(Severity.FAIL, Severity.UNKNOWN, Severity.CAUTION, Severity.PASS);
+
   private CheckText() {}
 
   /** One screen, or with everything: what passed, the wires size by size, the checklist. */
@@ -33,7 +36,9 @@ public final class CheckText {
 
   /** "1 failure, no cautions, 12 passed". */
   static String counts(List<Finding> findings) {
+    int unknown = Finding.count(findings, Severity.UNKNOWN);
     return count(Finding.count(findings, Severity.FAIL), "failure", "failures")
+        + (unknown == 0 ? "" : ", " + unknown + " unknown")
         + ", "
         + count(Finding.count(findings, Severity.CAUTION), "caution", "cautions")
         + ", "
@@ -41,7 +46,7 @@ public final class CheckText {
         + " passed";
   }
 
-  /** Failures first, then cautions. */
+  /** Failures first, then what cannot be judged, then cautions. */
   private static void findings(
       StringBuilder out, String home, List<Group> groups, boolean isEveryFindingShown) {
     var all = new ArrayList<Finding>();
@@ -60,7 +65,7 @@ public final class CheckText {
                   : passed == group.findings().size()
                       ? (passed == 1 ? "passed" : "all " + passed + " passed")
                       : passed + " of " + group.findings().size() + " passed"));
-      for (Severity severity : List.of(Severity.FAIL, Severity.CAUTION, Severity.PASS)) {
+      for (Severity severity : WORST_FIRST) {
         if (severity != Severity.PASS || isEveryFindingShown) {
           StringsText.findings(
               out, group.findings().stream().filter(f -> f.severity() == severity).toList());

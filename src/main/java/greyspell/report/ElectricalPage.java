@@ -61,14 +61,14 @@ public record ElectricalPage(
 
   private static Table findings(ElectricalCheck check) {
     var rows = new ArrayList<Row>();
-    for (Severity severity : List.of(Severity.FAIL, Severity.CAUTION, Severity.PASS)) {
+    for (Severity severity : CheckText.WORST_FIRST) {
       for (Group group : check.groups()) {
         for (Finding f : group.findings()) {
           if (f.severity() == severity) {
             rows.add(
                 new Row(
                     List.of(severity.word(), f.subject(), f.text(), f.reason()),
-                    severity == Severity.FAIL));
+                    severity.isRefused()));
           }
         }
       }
@@ -101,7 +101,7 @@ public record ElectricalPage(
                   Show.number(stated.dropV(), 2) + " V, " + Show.percent(stated.dropShare()),
                   kwh(run, run.yearLossWh()),
                   share(run)),
-              run.judged().verdict() == Severity.FAIL));
+              run.judged().verdict().isRefused()));
     }
     if (runs.size() > 1) {
       rows.add(

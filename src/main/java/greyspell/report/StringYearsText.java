@@ -1,7 +1,6 @@
 package greyspell.report;
 
 import greyspell.electrical.Arrangement;
-import greyspell.electrical.Finding.Severity;
 import greyspell.electrical.StringJudgement;
 import greyspell.quantity.Show;
 import greyspell.study.StringYears;
@@ -153,7 +152,7 @@ final class StringYearsText {
     return -1;
   }
 
-  /** That brings most of the others that do not fail. */
+  /** That brings most of the others that are allowed. */
   private int next(int best) {
     int next = -1;
     double mostWh = -1.0;
@@ -162,7 +161,7 @@ final class StringYearsText {
       if (k != best
           && year != null
           && year.outputWh() > mostWh
-          && judged.arrangements().get(k).verdict().compareTo(Severity.CAUTION) <= 0) {
+          && !judged.arrangements().get(k).verdict().isRefused()) {
         next = k;
         mostWh = year.outputWh();
       }

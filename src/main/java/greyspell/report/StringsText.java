@@ -60,6 +60,7 @@ public final class StringsText {
         "  ",
         "cold: open circuit at the record low by the maker's coefficient; table: the same by "
             + ColdTable.SOURCE
+            + (hasTable(judged) ? "" : ", which ends at -40 °C, hence \"-\"")
             + "; hot: operating voltage in full sun at the record high; needs: what it must stay"
             + " above; Isc: short-circuit current × 1.25. Voltages in V, currents in A"
             + (judged.controller().count() > 1 ? ", for one controller. " : ". ")
@@ -83,6 +84,13 @@ public final class StringsText {
     out.append('\n');
     judged.notes().forEach(note -> Columns.wrap(out, "", note));
     return out.append('\n').append(governs()).toString();
+  }
+
+  /** What goes before everything: where the record temperatures come from. */
+  public static String notes(List<Finding> findings) {
+    var out = new StringBuilder();
+    findings(out, findings);
+    return findings.isEmpty() ? "" : out.append('\n').toString();
   }
 
   /** What goes before the text of one plane of several. */
@@ -141,11 +149,18 @@ public final class StringsText {
     return table;
   }
 
+  private static boolean hasTable(StringJudgement judged) {
+    return judged.arrangements().stream().allMatch(a -> a.coldOpenTableV() != null);
+  }
+
   private static String verdict(Arrangement a) {
     int cautions = Finding.count(a.findings(), Severity.CAUTION);
     int fails = Finding.count(a.findings(), Severity.FAIL);
     if (fails > 0) {
       return "fail";
+    }
+    if (a.verdict() == Severity.UNKNOWN) {
+      return "not judged, so not allowed";
     }
     return cautions == 0 ? "pass" : count(cautions);
   }
@@ -182,6 +197,7 @@ public final class StringsText {
     return switch (severity) {
       case PASS -> "ok     ";
       case CAUTION -> "CAUTION";
+      case UNKNOWN -> "UNKNOWN";
       case FAIL -> "FAIL   ";
     };
   }

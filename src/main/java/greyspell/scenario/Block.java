@@ -156,6 +156,17 @@ final class Block {
         && scalar.isPlain();
   }
 
+  /** The library's entry that this block is laid over, null if there is none. */
+  @Nullable Block under() {
+    return under;
+  }
+
+  /** Whether this block itself holds it, not the library's entry. */
+  boolean isOwn(Key key) {
+    int i = at(key.name);
+    return i >= 0 && !isNothing(values[i]);
+  }
+
   boolean has(Key key) {
     return find(key) != null;
   }
@@ -309,16 +320,21 @@ final class Block {
     if (text == null) {
       return Double.NaN;
     }
-    Quantity quantity = parse(key, text, key.dimensions, any, inFile);
+    Quantity quantity = parse(key, text, key.dimensions, any, inFile, factor);
     return quantity == null ? Double.NaN : ranged(key, quantity, text, any, inFile, factor);
   }
 
   private @Nullable Quantity parse(
-      Key key, String text, List<Dimension> dimensions, Node any, String inFile) {
+      Key key, String text, List<Dimension> dimensions, Node any, String inFile, double factor) {
     try {
       return Quantity.parse(text, dimensions);
     } catch (Quantity.NotUnderstood e) {
-      border.fault(placeIn(any, inFile), Border.found(key.name, text), e.expected(), e.mend());
+      String guess = key == Vocabulary.VOLTAGE_COEFFICIENT ? UnitGuess.voltage(text, factor) : "";
+      border.fault(
+          placeIn(any, inFile),
+          Border.found(key.name, text),
+          e.expected(),
+          guess.isEmpty() ? e.mend() : guess);
       return null;
     }
   }
@@ -446,7 +462,7 @@ final class Block {
     if (text == null) {
       return Double.NaN;
     }
-    Quantity x = parse(key, text, key.dimensions.subList(0, 1), any, inFile);
+    Quantity x = parse(key, text, key.dimensions.subList(0, 1), any, inFile, Double.NaN);
     if (x == null) {
       return Double.NaN;
     }
@@ -462,7 +478,7 @@ final class Block {
     if (text == null) {
       return Double.NaN;
     }
-    Quantity y = parse(key, text, key.dimensions.subList(1, 2), any, inFile);
+    Quantity y = parse(key, text, key.dimensions.subList(1, 2), any, inFile, Double.NaN);
     if (y == null) {
       return Double.NaN;
     }

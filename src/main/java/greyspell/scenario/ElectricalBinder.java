@@ -3,6 +3,7 @@ package greyspell.scenario;
 import greyspell.electrical.Ampacity;
 import greyspell.electrical.ConductorRun;
 import greyspell.electrical.StringRules;
+import greyspell.electrical.UnknownRun;
 import greyspell.electrical.WireResistance;
 import greyspell.electrical.WireSize;
 import greyspell.quantity.Nearest;
@@ -15,6 +16,7 @@ import org.yaml.snakeyaml.nodes.Node;
 
 /** What the electrical checks need, and the wires with the planes that they serve. */
 final class ElectricalBinder {
+  static final String UNKNOWN_SIZE = "unknown";
   private final Border border;
   private final String file;
   private final List<String> planes;
@@ -28,8 +30,13 @@ final class ElectricalBinder {
     this.planes = planes;
   }
 
+  /**
+   * What is under {@code electrical}, with the wires.
+   *
+   * @param lowestInputV lowest voltage at which the inverter works, null if its sheet is silent
+   */
   Scenario.Electrical electrical(
-      Block block, @Nullable BankSpec bank, List<Scenario.Wire> conductors) {
+      Block block, @Nullable BankSpec bank, @Nullable Double lowestInputV, Wires conductors) {
     Key charging = Vocabulary.CHARGING_VOLTAGE;
     Double chargingV = block.optional(charging);
     if (chargingV == null && bank != null) {
@@ -40,33 +47,64 @@ final class ElectricalBinder {
         block.flag(Vocabulary.DWELLING),
         chargingV,
         block.optional(Vocabulary.BANK_RESISTANCE),
-        block.optional(Vocabulary.CUT_OFF_VOLTAGE),
-        conductors);
+        cutOffV(block, lowestInputV),
+        conductors.known(),
+        conductors.unknown());
   }
+
+  /** An inverter stops at its own lowest voltage, whatever is set. */
+  private @Nullable Double cutOffV(Block block, @Nullable Double lowestInputV) {
+    Key key = Vocabulary.CUT_OFF_VOLTAGE;
+    Double statedV = block.optional(key);
+    if (lowestInputV == null || Double.isNaN(lowestInputV)) {
+      return statedV;
+    }
+    if (statedV == null) {
+      border.assume(
+          block.path(key),
+          Unit.VOLT.text(lowestInputV),
+          "the inverter's lowest_input_voltage: nothing else is stated");
+      return lowestInputV;
+    }
+    if (statedV < lowestInputV) {
+      border.caution(
+          "cut_off_voltage "
+              + Unit.VOLT.text(statedV)
+              + " lies below the "
+              + Unit.VOLT.text(lowestInputV)
+              + " down to which the inverter works (lowest_input_voltage): it stops there, and that"
+              + " is what is reckoned with.");
+      return lowestInputV;
+    }
+    return statedV;
+  }
+
+  /** The wires of a home, those of unknown size apart. */
+  record Wires(List<Scenario.Wire> known, List<Scenario.UnknownWire> unknown) {}
 
   // ---- conductors -------------------------------------------------------------------------------
 
-  List<Scenario.Wire> conductors(Block home) {
+  Wires conductors(Block home) {
     var wires = new ArrayList<Scenario.Wire>();
+    var unknown = new ArrayList<Scenario.UnknownWire>();
+    var ways = new ArrayList<Way>();
     List<Node> items = home.list(Vocabulary.CONDUCTORS);
     for (int i = 0; i < items.size(); i++) {
       String path = "conductors[".concat(Integer.toString(i)).concat("]");
       var block = new Block(Vocabulary.CONDUCTOR, items.get(i), file, path, border, null);
-      Scenario.Wire wire = wire(block);
-      if (wire != null) {
-        refuseTwice(block, wire, wires);
-        wires.add(wire);
-      }
+      wire(block, wires, unknown, ways);
     }
-    return List.copyOf(wires);
+    return new Wires(List.copyOf(wires), List.copyOf(unknown));
   }
 
-  /** Null after a fault. */
-  private Scenario.@Nullable Wire wire(Block block) {
+  /** Nothing is added after a fault. */
+  private void wire(
+      Block block, List<Scenario.Wire> wires, List<Scenario.UnknownWire> unknown, List<Way> ways) {
     boolean isRunTold = block.has(Vocabulary.RUN);
     ConductorRun.Kind kind = block.word(Vocabulary.RUN, ConductorRun.Kind.values());
     String plane = isRunTold ? plane(block, kind) : "";
-    WireSize size = size(block);
+    boolean isSizeUnknown = block.has(Vocabulary.WIRE_SIZE) && isUnknownSize(block);
+    WireSize size = isSizeUnknown ? null : size(block);
     Ampacity.Insulation insulation = insulation(block);
     double lengthM = block.measure(Vocabulary.WIRE_LENGTH);
     var strands = block.word(Vocabulary.STRANDS, WireSize.Strands.values());
@@ -74,20 +112,46 @@ final class ElectricalBinder {
     int inParallel = block.whole(Vocabulary.WIRES_IN_PARALLEL);
     double ambientC = block.measure(Vocabulary.AMBIENT);
     Double allowedA = block.optional(Vocabulary.ALLOWED_CURRENT);
-    if (!isRunTold || size == null) {
-      return null;
+    if (!isRunTold) {
+      return;
     }
     String name =
         block.has(Vocabulary.WIRE_NAME)
             ? block.text(Vocabulary.WIRE_NAME)
             : kind.words().concat(plane.isEmpty() ? "" : ", ".concat(plane));
     if (Double.isNaN(lengthM) || Double.isNaN(ambientC) || isNoNumber(allowedA)) {
-      return null;
+      return;
     }
-    return new Scenario.Wire(
-        new ConductorRun(
-            kind, name, lengthM, size, strands, metal, inParallel, ambientC, insulation, allowedA),
-        plane);
+    if (isSizeUnknown) {
+      unknown.add(new Scenario.UnknownWire(new UnknownRun(kind, name, allowedA), plane));
+    } else if (size == null) {
+      return;
+    } else {
+      wires.add(
+          new Scenario.Wire(
+              new ConductorRun(
+                  kind,
+                  name,
+                  lengthM,
+                  size,
+                  strands,
+                  metal,
+                  inParallel,
+                  ambientC,
+                  insulation,
+                  allowedA),
+              plane));
+    }
+    var way = new Way(kind, plane);
+    refuseTwice(block, way, ways);
+    ways.add(way);
+  }
+
+  /** A part of the way from the sun to the inverter; an empty plane stands for all. */
+  private record Way(ConductorRun.Kind kind, String plane) {}
+
+  private static boolean isUnknownSize(Block block) {
+    return block.text(Vocabulary.WIRE_SIZE).strip().equalsIgnoreCase(UNKNOWN_SIZE);
   }
 
   private static boolean isNoNumber(@Nullable Double value) {
@@ -138,7 +202,7 @@ final class ElectricalBinder {
       border.fault(
           block.place(key),
           Border.found(key.name, text),
-          "must be " + WireSize.EXPECTED,
+          "must be " + WireSize.EXPECTED + ", or unknown",
           "It is printed along the cable.");
     }
     return size;
@@ -163,22 +227,22 @@ final class ElectricalBinder {
   }
 
   /** Each way has one run: a run without a plane serves them all. */
-  private void refuseTwice(Block block, Scenario.Wire wire, List<Scenario.Wire> before) {
-    for (Scenario.Wire other : before) {
+  private void refuseTwice(Block block, Way way, List<Way> before) {
+    for (Way other : before) {
       boolean isSameWay =
-          other.run().kind() == wire.run().kind()
-              && (other.arrayName().equals(wire.arrayName())
-                  || other.arrayName().isEmpty()
-                  || wire.arrayName().isEmpty());
+          other.kind() == way.kind()
+              && (other.plane().equals(way.plane())
+                  || other.plane().isEmpty()
+                  || way.plane().isEmpty());
       if (isSameWay) {
-        String plane = wire.arrayName().isEmpty() ? other.arrayName() : wire.arrayName();
+        String plane = way.plane().isEmpty() ? other.plane() : way.plane();
         border.fault(
             block.place(),
-            wire.run().kind().words()
+            way.kind().words()
                 + " a second time"
                 + (plane.isEmpty() ? "" : " for " + Border.shown(plane)),
             "each way has one run",
-            wire.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
+            way.kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
                 ? "Name another array, or write \"in_parallel\" for wires side by side."
                 : "Write \"in_parallel\" for wires side by side.");
         return;

@@ -299,10 +299,26 @@ final class EquipmentBinder {
           standbyNightW * count,
           efficiencies,
           search(block, count, Math.max(standbyDayW, standbyNightW)),
-          charger(block, count));
+          charger(block, count),
+          Math.max(sheetNoLoadW(block), Math.max(standbyDayW, standbyNightW)) * count);
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_INVERTER);
     }
+  }
+
+  /**
+   * The no-load draw that lies in the efficiency points: of the library's sheet where the points
+   * are the library's; a figure of this file's own goes with points of its own. 0 if not stated.
+   */
+  private static double sheetNoLoadW(Block block) {
+    Block sheet = block.under();
+    if (sheet == null || block.isOwn(Vocabulary.INVERTER_EFFICIENCY)) {
+      return 0.0;
+    }
+    Double dayW = sheet.optional(Vocabulary.STANDBY_DAY);
+    Double nightW = sheet.optional(Vocabulary.STANDBY_NIGHT);
+    double mostW = Math.max(dayW == null ? 0.0 : dayW, nightW == null ? 0.0 : nightW);
+    return Double.isNaN(mostW) ? 0.0 : mostW;
   }
 
   /** Null if it never sleeps. */

@@ -3,6 +3,7 @@ package greyspell.scenario;
 import greyspell.array.ArraySpec;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleSpec;
+import greyspell.electrical.StringGlance;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.LoadPlan;
 import greyspell.power.InverterSpec;
@@ -20,7 +21,6 @@ import org.jspecify.annotations.Nullable;
 final class Plausibility {
   private static final double HALF_TURN_DEG = 180.0;
   private static final double DEG_PER_H = 15.0;
-  private static final double TEST_CELL_C = 25.0;
   private static final double EVENING_H = 17.0;
   private static final double MORNING_H = 7.0;
   private static final double MOST_CHARGING = 1.35;
@@ -44,9 +44,9 @@ final class Plausibility {
     for (ArraySpec array : arrays) {
       judgePlane(site, array);
       judgeSheet(array.module());
-      judgeString(site, array, controller);
       fieldW += array.ratedPowerW();
     }
+    StringGlance.of(arrays, controller, site.recordLowC()).forEach(border::caution);
     judgeSizes(fieldW, bank);
     judgeBank(site, bank);
     judgeLoads(site, bank, inverter, load);
@@ -104,56 +104,6 @@ final class Plausibility {
               + Show.percent(Math.abs(off))
               + (off > 0 ? " more" : " less")
               + "): one of the three is misread.");
-    }
-  }
-
-  private void judgeString(Site site, ArraySpec array, ControllerSpec controller) {
-    ModuleSpec module = array.module();
-    double coldC = site.recordLowC() == null ? TEST_CELL_C : site.recordLowC();
-    double openV =
-        array.inSeries()
-            * module.openCircuitV()
-            * (1.0 + module.openCircuitPerK() * (coldC - TEST_CELL_C));
-    Double mostV = controller.absoluteMaximumV();
-    if (mostV != null && openV > mostV) {
-      border.caution(
-          array.name()
-              + ": "
-              + array.inSeries()
-              + " in series reach "
-              + Show.voltage(openV)
-              + " with nothing drawn at "
-              + Show.temperature(coldC)
-              + ", above the "
-              + Show.voltage(mostV)
-              + " that "
-              + controller.name()
-              + " bears: it would be destroyed. Fewer in series.");
-    }
-    Double systemV = module.maxSystemV();
-    if (systemV != null && openV > systemV) {
-      border.caution(
-          array.name()
-              + ": the string reaches "
-              + Show.voltage(openV)
-              + ", above the "
-              + Show.voltage(systemV)
-              + " that the panels are made for.");
-    }
-    Double leastV = controller.lowestTrackingV();
-    double workV = array.inSeries() * module.maxPowerV();
-    if (leastV != null && workV < leastV) {
-      border.caution(
-          array.name()
-              + ": "
-              + array.inSeries()
-              + " in series work at "
-              + Show.voltage(workV)
-              + ", below the "
-              + Show.voltage(leastV)
-              + " from which "
-              + controller.name()
-              + " follows them. More in series.");
     }
   }
 

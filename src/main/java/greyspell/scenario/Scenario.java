@@ -3,6 +3,7 @@ package greyspell.scenario;
 import greyspell.array.ArraySpec;
 import greyspell.array.ControllerSpec;
 import greyspell.electrical.ConductorRun;
+import greyspell.electrical.UnknownRun;
 import greyspell.load.LoadPlan;
 import greyspell.power.GeneratorRules;
 import greyspell.power.GeneratorSpec;
@@ -160,15 +161,33 @@ public record Scenario(
    * @param chargingV highest voltage at which the bank is charged, null to take the chemistry's
    *     usual one
    * @param bankOhm internal resistance of the whole bank, null if not stated
-   * @param cutOffV below which the inverter switches off, null if not stated
+   * @param cutOffV below which the inverter switches off: as stated, but never below the lowest
+   *     voltage that its sheet states, which is taken where nothing is stated; null if neither is
    * @param conductors the wires as the user states them
+   * @param unknownConductors wires that are there, but whose size nobody knows
    */
   public record Electrical(
       boolean isDwelling,
       @Nullable Double chargingV,
       @Nullable Double bankOhm,
       @Nullable Double cutOffV,
-      List<Wire> conductors) {
+      List<Wire> conductors,
+      List<UnknownWire> unknownConductors) {
+    public Electrical {
+      conductors = List.copyOf(conductors);
+      unknownConductors = List.copyOf(unknownConductors);
+    }
+
+    /** All wires known. */
+    public Electrical(
+        boolean isDwelling,
+        @Nullable Double chargingV,
+        @Nullable Double bankOhm,
+        @Nullable Double cutOffV,
+        List<Wire> conductors) {
+      this(isDwelling, chargingV, bankOhm, cutOffV, conductors, List.of());
+    }
+
     public static final Electrical NONE = new Electrical(true, null, null, null, List.of());
   }
 
@@ -179,4 +198,11 @@ public record Scenario(
    *     of its own
    */
   public record Wire(ConductorRun run, String arrayName) {}
+
+  /**
+   * A run of wire of unknown size.
+   *
+   * @param arrayName as in {@link Wire}
+   */
+  public record UnknownWire(UnknownRun run, String arrayName) {}
 }

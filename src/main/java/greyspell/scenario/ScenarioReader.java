@@ -116,8 +116,8 @@ public final class ScenarioReader {
     SkyChoices sky = sky(home);
     List<Block> arrayBlocks = arrayBlocks(home);
     var electricalBinder = new ElectricalBinder(border, file, names(arrayBlocks));
-    List<Scenario.Wire> wires = electricalBinder.conductors(home);
-    List<ArraySpec> arrays = arrays(arrayBlocks, wires);
+    ElectricalBinder.Wires wires = electricalBinder.conductors(home);
+    List<ArraySpec> arrays = arrays(arrayBlocks, wires.known());
     Block inverterBlock = equipment.find(home, Vocabulary.HOME_INVERTER);
     InverterSpec inverter = inverterBlock == null ? null : equipment.inverter(inverterBlock);
     ControllerSpec controller = controller(home, inverterBlock);
@@ -132,7 +132,12 @@ public final class ScenarioReader {
     if (electricalBlock == null) {
       electricalBlock = nothing(home, Vocabulary.ELECTRICAL, Vocabulary.HOME_ELECTRICAL);
     }
-    Scenario.Electrical electrical = electricalBinder.electrical(electricalBlock, bank, wires);
+    Scenario.Electrical electrical =
+        electricalBinder.electrical(
+            electricalBlock,
+            bank,
+            inverterBlock == null ? null : inverterBlock.optional(Vocabulary.LOWEST_INPUT_VOLTAGE),
+            wires);
     Scenario.Generator generator = generator(home, inverter, site);
     Scenario.OtherSource otherSource = otherSource(home);
     bank = withResistance(bank, electrical);

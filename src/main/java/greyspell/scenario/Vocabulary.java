@@ -1059,7 +1059,11 @@ final class Vocabulary {
           .within(0, 10)
           .into("bankOhm");
   static final Key CUT_OFF_VOLTAGE =
-      Key.measure("cut_off_voltage", "Below it the inverter switches off.", Dimension.VOLTAGE)
+      Key.measure(
+              "cut_off_voltage",
+              "Below it the inverter switches off; without it the inverter's lowest_input_voltage"
+                  + " is taken, and never less than that.",
+              Dimension.VOLTAGE)
           .within(1, 1500)
           .into("cutOffV");
   static final Shape ELECTRICAL =
@@ -1093,7 +1097,8 @@ final class Vocabulary {
       Key.of(
               "size",
               Key.Kind.TEXT,
-              "As printed along the cable: \"10 AWG\", \"2/0 AWG\" or \"16 mm2\".")
+              "As printed along the cable: \"10 AWG\", \"2/0 AWG\" or \"16 mm2\"; \"unknown\" is a"
+                  + " finding of the check, and no loss of the wire is booked.")
           .required()
           .into("size");
   static final Key STRANDS =

@@ -14,16 +14,17 @@ import greyspell.electrical.ConductorRun;
 import greyspell.electrical.Finding;
 import greyspell.electrical.LoadJudge;
 import greyspell.electrical.RunLoad;
+import greyspell.electrical.StringGlance;
 import greyspell.electrical.StringJudge;
 import greyspell.electrical.StringRules;
 import greyspell.electrical.SurgeJudge;
+import greyspell.electrical.UnknownRun;
 import greyspell.outcome.Figures.Named;
 import greyspell.power.InverterCurve;
 import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
+import greyspell.scenario.Scenario.UnknownWire;
 import greyspell.scenario.Scenario.Wire;
-import greyspell.weather.SiteExtremes;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,6 +37,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   private static final String WIRES = "Wires";
+  private static final String NOT_BOOKED = "no loss of it is booked";
 
   public ElectricalCheck {
     groups = List.copyOf(groups);
@@ -67,13 +69,14 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
 
   /** With a result the wires are also held against the simulated year. */
   public static ElectricalCheck of(Scenario home, @Nullable StudyResult result) {
-    StringRules rules = rules(home);
+    Records records = Records.of(home);
+    StringRules rules = rules(home, records);
     List<Run> runs = runs(home, rules, result);
     return new ElectricalCheck(
         List.of(
             new Group("Data sheets", sheets(home), "no modules"),
-            new Group("Strings as built", strings(home, rules), "no strings"),
-            wires(runs),
+            new Group("Strings as built", strings(home, records, rules), "no strings"),
+            wires(home, runs),
             new Group(
                 "Motor starts on the bank",
                 surge(home),
@@ -92,29 +95,30 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     List<Run> year = runs(home, rules(home), result);
     var all = new ArrayList<Group>();
     for (Group group : groups) {
-      all.add(group.title().equals(WIRES) ? wires(year) : group);
+      all.add(group.title().equals(WIRES) ? wires(home, year) : group);
     }
     return new ElectricalCheck(all, year);
   }
 
-  private static Group wires(List<Run> runs) {
+  private static Group wires(Scenario home, List<Run> runs) {
     var findings = new ArrayList<Finding>();
     runs.forEach(run -> findings.addAll(run.judged().namedFindings()));
+    for (UnknownWire wire : home.electrical().unknownConductors()) {
+      unknown(home, wire, findings);
+    }
     return new Group(
         WIRES, findings, "none stated, so neither their heat nor their drop is judged");
   }
 
   /** What strings of this home are held against. */
   public static StringRules rules(Scenario home) {
+    return rules(home, Records.of(home));
+  }
+
+  /** With record temperatures that may come from elsewhere. */
+  public static StringRules rules(Scenario home, Records records) {
     Scenario.Electrical electrical = home.electrical();
-    Double lowC = home.site().recordLowC();
-    Double highC = home.site().recordHighC();
-    SiteExtremes stated = stated(home);
-    if (stated != null) {
-      lowC = lowC == null ? Double.valueOf(stated.lowC()) : lowC;
-      highC = highC == null ? Double.valueOf(stated.highC()) : highC;
-    }
-    StringRules rules = StringRules.usual(lowC, highC, home.bank());
+    StringRules rules = StringRules.usual(records.lowC(), records.highC(), home.bank());
     if (!electrical.isDwelling()) {
       rules = rules.withDwellingLimitV(null);
     }
@@ -123,29 +127,6 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
       rules = rules.withChargingV(chargingV);
     }
     return rulesFor(home.controller(), rules);
-  }
-
-  /**
-   * What the weather file states of its place, where the scenario leaves a record out; else null.
-   */
-  private static @Nullable SiteExtremes stated(Scenario home) {
-    boolean isSilent = home.site().recordLowC() == null || home.site().recordHighC() == null;
-    return isSilent ? SiteExtremes.find(Path.of(home.weather().resolvedPath())) : null;
-  }
-
-  /**
-   * Where record temperatures come from if not from the scenario; empty if they do, or are not
-   * known.
-   */
-  public static String recordsFrom(Scenario home) {
-    SiteExtremes stated = stated(home);
-    return stated == null
-        ? ""
-        : "Record temperatures that the scenario leaves out are those of the weather file: "
-            + Show.temperature(stated.lowC())
-            + " and "
-            + Show.temperature(stated.highC())
-            + ", expected once in 50 years. State record_low and record_high if you know the place's own.";
   }
 
   /** A controller that does not track joins the strings straight to the bank. */
@@ -157,17 +138,25 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return Finding.worst(findings());
   }
 
-  /** What fails, for those who only look at the energy; empty if nothing does. */
+  /** What fails or cannot be judged, for those who only look at the energy; empty if nothing. */
   public String failing() {
-    var subjects = new ArrayList<String>();
+    String fails = subjects(Finding.Severity.FAIL);
+    String unknown = subjects(Finding.Severity.UNKNOWN);
+    return (fails.isEmpty() ? "" : "The electrical check fails: " + fails + ".")
+        + (fails.isEmpty() || unknown.isEmpty() ? "" : " ")
+        + (unknown.isEmpty()
+            ? ""
+            : "The electrical check cannot judge, and so does not pass: " + unknown + ".");
+  }
+
+  private String subjects(Finding.Severity severity) {
+    var subjects = new LinkedHashSet<String>();
     for (Finding finding : findings()) {
-      if (finding.severity() == Finding.Severity.FAIL) {
+      if (finding.severity() == severity) {
         subjects.add(finding.subject());
       }
     }
-    return subjects.isEmpty()
-        ? ""
-        : "The electrical check fails: " + String.join("; ", subjects) + ".";
+    return String.join("; ", subjects);
   }
 
   /** Of all groups. */
@@ -213,29 +202,18 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return findings;
   }
 
-  private static List<Finding> strings(Scenario home, StringRules rules) {
+  private static List<Finding> strings(Scenario home, Records records, StringRules rules) {
     StringJudge.Built built = StringJudge.asBuilt(home.arrays(), home.controller(), rules);
-    var findings = new ArrayList<Finding>();
-    String from = recordsFrom(home);
-    if (!from.isEmpty()) {
-      findings.add(
-          Finding.caution(
-              "record temperatures",
-              from.substring(0, from.length() - 1),
-              "a record may lie beyond"));
-    }
-    if (built.missing().isEmpty()) {
-      findings.addAll(built.findings());
-      return findings;
-    }
+    var findings = new ArrayList<Finding>(records.findings());
     for (String sentence : built.missing()) {
       findings.add(
-          Finding.caution(
-              "strings",
+          Finding.unknown(
+              "strings in cold and heat",
               "not judged. " + sentence,
               "under \"site\" write for instance \"record_low: -16 °C\" and \"record_high: 34 °C\","
                   + " from the nearest weather station's records"));
     }
+    findings.addAll(built.findings());
     return findings;
   }
 
@@ -256,9 +234,14 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
             null, home.electrical().bankOhm(), cableOhm, home.electrical().cutOffV()));
   }
 
+  /** What the scenario's reader noticed, but for what is told of the strings above. */
   private static List<Finding> plausibility(Scenario home) {
+    List<String> told = StringGlance.of(home.arrays(), home.controller(), home.site().recordLowC());
     var findings = new ArrayList<Finding>();
     for (String caution : home.cautions()) {
+      if (told.contains(caution)) {
+        continue;
+      }
       String plain = caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
       findings.add(Finding.caution("scenario", plain, "is it meant?"));
     }
@@ -305,14 +288,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
       if (!isFor(wire, array)) {
         continue;
       }
-      ModuleSpec module = array.module();
-      RunLoad load =
-          new RunLoad(
-              array.inParallel() * module.maxPowerA(),
-              StringJudge.BRIGHT_SUN_FACTOR * array.inParallel() * module.shortCircuitA(),
-              array.inSeries() * module.maxPowerV(),
-              0.0,
-              0.0);
+      RunLoad load = RunLoad.ofArray(array, home.controller(), home.bank().nominalV());
       if (result != null) {
         StudyResult.PlaneBooks books = result.planes().get(k);
         double lostWh = books.cableHeatWh();
@@ -322,6 +298,48 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
       ConductorRun run =
           isNamed ? named(wire.run(), wire.run().name() + ", " + array.name()) : wire.run();
       runs.add(new Run(ConductorJudge.judge(run, load), 1));
+    }
+  }
+
+  /** A wire of unknown size, for each plane that it may serve. */
+  private static void unknown(Scenario home, UnknownWire wire, List<Finding> findings) {
+    UnknownRun run = wire.run();
+    switch (run.kind()) {
+      case ARRAY_TO_CONTROLLER -> {
+        for (ArraySpec array : home.arrays()) {
+          if (wire.arrayName().isEmpty() || wire.arrayName().equals(array.name())) {
+            boolean isNamed = home.arrays().size() > 1 && !run.name().contains(array.name());
+            add(
+                run.name() + (isNamed ? ", " + array.name() : ""),
+                run.findings(
+                    RunLoad.ofArray(array, home.controller(), home.bank().nominalV()),
+                    "no loss of it is booked but the plane's flat wiring_loss of "
+                        + Show.percent(array.wiringFraction())),
+                findings);
+          }
+        }
+      }
+      case CONTROLLER_TO_BANK ->
+          add(
+              run.name(),
+              run.findings(
+                  RunLoad.ofController(
+                      home.controller(), rules(home), ratedW(home) / home.controller().count()),
+                  NOT_BOOKED),
+              findings);
+      case BANK_TO_INVERTER ->
+          add(
+              run.name(),
+              run.findings(
+                  RunLoad.ofInverter(home.inverter(), home.bank(), home.electrical().cutOffV()),
+                  NOT_BOOKED),
+              findings);
+    }
+  }
+
+  private static void add(String name, List<Finding> found, List<Finding> findings) {
+    for (Finding f : found) {
+      findings.add(new Finding(f.severity(), name + ": " + f.subject(), f.text(), f.reason()));
     }
   }
 

@@ -4,6 +4,8 @@ import greyspell.array.ControllerKind;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
 import greyspell.outcome.OutcomeReader;
+import greyspell.power.InverterCurve;
+import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.storage.step.BankDetail;
@@ -89,7 +91,24 @@ public final class Study {
   }
 
   private Design design() {
+    noteEfficiency();
     return new HomeDesign(scenario, without).make(weather, cautions);
+  }
+
+  /** Where the home's own standby moves the efficiencies that are used. */
+  private void noteEfficiency() {
+    String used = InverterCurve.fit(scenario.inverter()).note();
+    if (!used.isEmpty()) {
+      assumptions.add(
+          new Assumption(
+              "inverter.efficiency",
+              used,
+              "standby of "
+                  + Show.power(scenario.inverter().noLoadW())
+                  + " as you state, where the sheet's points hold "
+                  + Show.power(scenario.inverter().sheetNoLoadW())
+                  + ": the losses while it runs are drawn through the points all the same"));
+    }
   }
 
   /**

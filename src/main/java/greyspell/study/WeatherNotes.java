@@ -12,8 +12,8 @@ import java.util.List;
 
 /** What has to be said about a weather file before anyone believes a result that rests on it. */
 final class WeatherNotes {
-  private static final double FAR_DEG = 1.0;
-  private static final double FAR_M = 300.0;
+  static final double FAR_DEG = 1.0;
+  static final double FAR_M = 300.0;
   private static final double NIGHT_LIGHT_SHARE = 0.01;
 
   private WeatherNotes() {}

@@ -24,14 +24,18 @@ final class Wires {
 
   /** Of a plane's cable to the controller, there and back; 0 where none is stated. */
   double arrayOhm(ArraySpec array) {
-    double ratedA = array.inParallel() * array.module().maxPowerA();
     for (Wire wire : scenario.electrical().conductors()) {
       if (wire.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
           && (wire.arrayName().isEmpty() || wire.arrayName().equals(array.name()))) {
-        return ConductorJudge.workingOhm(wire.run(), ratedA);
+        return ConductorJudge.workingOhm(wire.run(), ratedA(array));
       }
     }
     return 0.0;
+  }
+
+  /** At test conditions, at the voltage at which the controller works the plane. */
+  double ratedA(ArraySpec array) {
+    return RunLoad.ofArray(array, scenario.controller(), scenario.bank().nominalV()).ratedA();
   }
 
   /**

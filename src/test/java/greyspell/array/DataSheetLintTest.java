@@ -176,23 +176,37 @@ class DataSheetLintTest {
 
   @ParameterizedTest
   @CsvSource({
-    "-0.116, V/K, -0.289", // 0.116 V/K of 40.1 V
-    "-1.93, mV/K a cell, -0.289",
-    "-0.0029, a share of 1 per K, -0.29",
+    "-0.116, V/K, -0.116 V/K on 40.1 V is -0.289",
+    "-1.93, mV/K a cell, -1.93 mV/K a cell on 40.1 V of 60 cells is -0.289",
+    "-0.0029, a share of 1 per K, that is -0.29",
   })
   void voltageCoefficientInAnotherUnit(double asPercent, String unit, String meant) {
     var sheet = new Sheet();
     sheet.beta = asPercent;
     String told = sheet.finding("temperature coefficient of open-circuit voltage").finding();
-    assertTrue(told.endsWith("; was " + unit + " meant? That would be " + meant + " %/K"), told);
+    assertTrue(told.endsWith("; it looks like " + unit + "; " + meant + " %/K"), told);
+  }
+
+  /** -0.13 / 49.6 = -0.00262. */
+  @Test
+  void aVoltageCoefficientInVoltsIsNamedWithItsNumbers() {
+    var sheet = new Sheet();
+    sheet.voc = 49.6;
+    sheet.vmp = 41.7;
+    sheet.cells = 72;
+    sheet.rated = 41.7 * sheet.imp;
+    sheet.area = 2.0;
+    sheet.beta = -0.13;
+    String told = sheet.finding("temperature coefficient of open-circuit voltage").finding();
+    assertTrue(told.endsWith("; it looks like V/K; -0.13 V/K on 49.6 V is -0.262 %/K"), told);
   }
 
   @ParameterizedTest
   @CsvSource({
-    "0.0049, A/K, 0.05",
+    "0.0049, A/K, 0.0049 A/K on 9.83 A is 0.05",
     "0.49, mA/K, 0.005",
-    "0.0005, a share of 1 per K, 0.05",
-    "-0.05, %/K with a wrong sign, 0.05",
+    "0.0005, a share of 1 per K, that is 0.05",
+    "-0.05, %/K with a wrong sign, that is 0.05",
   })
   void currentCoefficientInAnotherUnit(double asPercent, String unit, String meant) {
     var sheet = new Sheet();
@@ -205,7 +219,7 @@ class DataSheetLintTest {
       return;
     }
     String told = sheet.finding("temperature coefficient of short-circuit current").finding();
-    assertTrue(told.endsWith("; was " + unit + " meant? That would be " + meant + " %/K"), told);
+    assertTrue(told.endsWith("; it looks like " + unit + "; " + meant + " %/K"), told);
   }
 
   @Test
@@ -220,7 +234,7 @@ class DataSheetLintTest {
         sheet
             .finding("temperature coefficient of short-circuit current")
             .finding()
-            .endsWith("was mA/K meant? That would be 0.058 %/K"));
+            .endsWith("it looks like mA/K; 0.35 mA/K on 0.6 A is 0.058 %/K"));
   }
 
   @Test
@@ -229,7 +243,9 @@ class DataSheetLintTest {
     sheet.gamma = -1.16;
     SheetFinding got = sheet.finding("temperature coefficient of power");
     assertEquals(Severity.FAIL, got.severity());
-    assertTrue(got.finding().endsWith("was W/K meant? That would be -0.38 %/K"), got.finding());
+    assertTrue(
+        got.finding().endsWith("it looks like W/K; -1.16 W/K on 305 W is -0.38 %/K"),
+        got.finding());
   }
 
   @Test

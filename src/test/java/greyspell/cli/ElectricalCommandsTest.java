@@ -141,12 +141,47 @@ class ElectricalCommandsTest {
   void missingRecordsAreAskedForNeverGuessed() throws IOException {
     String file = changed("(?m)^ *record_(low|high):.*\n", "");
     Cli check = Cli.run("check", file, "--library", "shared");
-    assertEquals(0, check.code, check.err);
+    assertEquals(1, check.code, check.err);
+    assertTrue(check.out.startsWith("Whin Cabin: no failures, 2 unknown, "), check.out);
     assertTrue(flat(check).contains("never guessed"), check.out);
     assertTrue(flat(check).contains("record_low: -16 °C"), check.out);
     Cli strings = Cli.run("strings", file, "--library", "shared");
     assertEquals(1, strings.code, strings.err);
     assertTrue(strings.out.contains("! State the record low"), strings.out);
+  }
+
+  /** One rule in both commands: what cannot be judged is not passed. */
+  @Test
+  void anUnstatedHighestVoltageIsNotPassedByEither() throws IOException {
+    String file =
+        changed(
+            "(?m)^controller:.*$",
+            "controller: {max_output_current: 50 A, max_short_circuit_current: 60 A}");
+    Cli check = Cli.run("check", file, "--library", "shared");
+    assertEquals(1, check.code, check.out + check.err);
+    assertTrue(check.out.contains("UNKNOWN gable: coldest morning, controller"), check.out);
+    assertTrue(flat(check).contains("state absolute_maximum_voltage"), check.out);
+    Cli strings = Cli.run("strings", file, "--library", "shared");
+    assertEquals(1, strings.code, strings.out + strings.err);
+    assertFalse(strings.out.contains("Best: "), strings.out);
+    assertTrue(flat(strings).contains("what cannot be judged is not passed"), strings.out);
+    assertTrue(flat(strings).contains("state absolute_maximum_voltage"), strings.out);
+    assertGoodText(strings);
+  }
+
+  /** Below -40 °C the handbook's table has no figure, and the column says why. */
+  @Test
+  void belowTheTablesEndTheColumnSaysWhy() {
+    Cli said =
+        Cli.run("strings", "scenarios/alder-fold.yaml", "--library", "shared", "--record-low=-45C");
+    assertTrue(flat(said).contains("which ends at -40 °C, hence \"-\""), said.out);
+    assertGoodText(said);
+  }
+
+  @Test
+  void anyNumberOfModulesFitsTheScreen() {
+    assertGoodText(bare("--modules", "1000"));
+    assertGoodText(bare("--modules", "997"));
   }
 
   @Test

@@ -84,11 +84,17 @@ class ConductorJudgeTest {
     var metric = Equipment.run(WireSize.MM2_6, 10.0, 30.0, Insulation.C90);
     var judged = ConductorJudge.judge(metric, load);
     assertNull(judged.ampacityA());
-    assertEquals(Severity.CAUTION, finding(judged, "heat").severity());
+    assertEquals(Severity.UNKNOWN, finding(judged, "heat").severity());
     assertTrue(finding(judged, "heat").text().endsWith("not judged"));
+    assertTrue(finding(judged, "heat").reason().contains("state allowed_current"));
     assertEquals(90.0, judged.stated().conductorC()); // overstated on purpose
     assertEquals(Severity.PASS, finding(stated(metric, 40.0, load), "heat").severity());
-    assertEquals(Severity.FAIL, finding(stated(metric, 31.0, load), "heat").severity());
+    var tooLittle = finding(stated(metric, 31.0, load), "heat");
+    assertEquals(Severity.FAIL, tooLittle.severity());
+    // a stated current is the cable's: of its terminals nothing is known
+    assertTrue(
+        tooLittle.reason().startsWith("too much for hours on end; by the"), tooLittle.reason());
+    assertTrue(tooLittle.reason().endsWith("its terminals are not looked at"), tooLittle.reason());
     var aluminium =
         new ConductorRun(
             metric.kind(),
@@ -283,7 +289,9 @@ class ConductorJudgeTest {
     var best =
         Objects.requireNonNull(
             StringJudge.judge(Equipment.M410, Equipment.c250(), rules, Wanted.modules(12)).best());
-    var strings = RunLoad.ofStrings(best, Equipment.M410);
+    var strings =
+        RunLoad.ofArray(
+            Equipment.array("roof", Equipment.M410, 4, 3), Equipment.c250(), rules.bankV());
     assertEquals(39.18, strings.ratedA(), 1e-9);
     assertEquals(52.125, strings.circuitA(), 1e-9);
     assertEquals(125.6, strings.voltageV(), 1e-9);
@@ -293,6 +301,46 @@ class ConductorJudgeTest {
     var inverter = RunLoad.ofInverter(Equipment.inverter(null), Equipment.bank(), 44.0);
     assertEquals(6000.0 / 0.9 / 51.2, inverter.ratedA(), 1e-9);
     assertEquals(6000.0 / 0.9 / 44.0, inverter.circuitA(), 1e-9);
+  }
+
+  /**
+   * Without tracking, two strings of one module work at the bank's 24 V, where the curve gives more
+   * than at its best point and less than at short circuit: 2 × 13.06 to 2 × 13.9 A.
+   */
+  @Test
+  void withoutTrackingTheCableWorksAtTheBanksVoltage() {
+    var array = Equipment.array("roof", Equipment.M410, 1, 2);
+    var atBank = RunLoad.ofArray(array, Equipment.pwm(), 24.0);
+    assertEquals(24.0, atBank.voltageV());
+    assertTrue(atBank.ratedA() > 27.4 && atBank.ratedA() < 27.8, "" + atBank.ratedA());
+    assertEquals(2 * 1.25 * 13.9, atBank.circuitA(), 1e-9);
+    var tracked = RunLoad.ofArray(array, Equipment.c150(), 24.0);
+    assertEquals(31.4, tracked.voltageV());
+    assertEquals(26.12, tracked.ratedA(), 1e-9);
+    var run = Equipment.run(WireSize.AWG_10, 5.0, 30.0, Insulation.C90);
+    double share = ConductorJudge.judge(run, atBank).stated().dropShare();
+    // 31.4 / 24 × 27.6 / 26.1 and somewhat warmer metal: more than a third above
+    assertTrue(share > 1.37 * ConductorJudge.judge(run, tracked).stated().dropShare());
+    // a bank above the module's open circuit takes nothing
+    assertEquals(0.0, RunLoad.ofArray(array, Equipment.pwm(), 48.0).ratedA());
+  }
+
+  @Test
+  void ofACableOfUnknownSizeOnlyAStatedCurrentIsJudged() {
+    var load = new RunLoad(20.0, 25.0, 100.0, 0.0, 0.0);
+    var silent = new UnknownRun(ConductorRun.Kind.ARRAY_TO_CONTROLLER, "roof", null);
+    List<Finding> found = silent.findings(load, "no loss of it is booked");
+    assertEquals(Severity.UNKNOWN, StringJudgeTest.finding(found, "heat").severity());
+    assertTrue(StringJudgeTest.finding(found, "heat").reason().contains("allowed_current"));
+    var drop = StringJudgeTest.finding(found, "voltage drop");
+    assertEquals(Severity.CAUTION, drop.severity());
+    assertTrue(drop.reason().startsWith("no loss of it is booked"), drop.reason());
+    var stated = new UnknownRun(ConductorRun.Kind.ARRAY_TO_CONTROLLER, "roof", 40.0);
+    assertEquals(
+        Severity.PASS, StringJudgeTest.finding(stated.findings(load, "-"), "heat").severity());
+    var small = new UnknownRun(ConductorRun.Kind.ARRAY_TO_CONTROLLER, "roof", 24.0);
+    assertEquals(
+        Severity.FAIL, StringJudgeTest.finding(small.findings(load, "-"), "heat").severity());
   }
 
   private static RunLoad load(double powerW, double voltageV) {

@@ -72,6 +72,24 @@ public final class Equipment {
         List.of());
   }
 
+  /** Joins the strings straight to the bank. */
+  public static ControllerSpec pwm() {
+    return new ControllerSpec(
+        "Test straight",
+        1,
+        null,
+        40.0,
+        0.98,
+        null,
+        null,
+        null,
+        60.0,
+        40.0,
+        0.1,
+        ControllerKind.PWM,
+        List.of());
+  }
+
   /** 150 V, 60 A out, 50 A in. */
   public static ControllerSpec c150() {
     return controller(1, 60.0, 20.0, 145.0, 25.0, 150.0, 50.0);

@@ -128,10 +128,56 @@ class StringJudgeTest {
     assertNull(three.limitV());
     assertNull(three.marginShare());
     assertNull(three.controllerShare());
-    assertEquals(Severity.CAUTION, finding(three, "coldest morning, controller").severity());
-    assertEquals(Severity.CAUTION, finding(three, "coldest morning, module").severity());
-    assertEquals(Severity.CAUTION, finding(three, "short-circuit current").severity());
-    assertEquals(three, judged.best());
+    for (String[] asked :
+        new String[][] {
+          {"coldest morning, controller", "absolute_maximum_voltage"},
+          {"coldest morning, module", "max_system_voltage"},
+          {"short-circuit current", "max_short_circuit_current"}
+        }) {
+      assertEquals(Severity.UNKNOWN, finding(three, asked[0]).severity());
+      assertTrue(finding(three, asked[0]).reason().contains("state " + asked[1]), asked[1]);
+    }
+    assertEquals(Severity.UNKNOWN, three.verdict());
+    assertNull(judged.best());
+    assertTrue(
+        judged
+            .why()
+            .contains("what cannot be judged is not passed: coldest morning, controller (2)"),
+        judged.why());
+  }
+
+  /** What is certain at 25 °C needs no record: 5 × 37.5 V = 187.5 V on 150 V. */
+  @Test
+  void withoutRecordsWhatIsCertainIsJudgedAllTheSame() {
+    var rules = Equipment.rules(null, 35.0);
+    var built =
+        StringJudge.asBuilt(List.of(Equipment.array("barn", M410, 5, 4)), Equipment.c150(), rules);
+    assertEquals(1, built.missing().size());
+    var cold = finding(built.findings(), "barn: coldest morning, controller");
+    assertEquals(Severity.FAIL, cold.severity());
+    assertTrue(cold.text().contains("187.5 V at 25 °C already, limit 150 V"), cold.text());
+    assertEquals(Severity.FAIL, finding(built.findings(), "short-circuit current").severity());
+    // one module works at 31.4 V, the bank wants 57.6 V
+    var one =
+        StringJudge.asBuilt(List.of(Equipment.array("barn", M410, 1, 1)), Equipment.c150(), rules);
+    assertEquals(Severity.FAIL, finding(one.findings(), "barn: hottest afternoon").severity());
+    var sound =
+        StringJudge.asBuilt(List.of(Equipment.array("barn", M410, 3, 1)), Equipment.c150(), rules);
+    assertEquals(Severity.PASS, Finding.worst(sound.findings()));
+  }
+
+  @Test
+  void aGlanceSaysWhatASingleModuleIs() {
+    var small = Equipment.controller(1, 20.0, 35.0, 70.0, 17.0, 30.0, 15.0);
+    List<String> told = StringGlance.of(List.of(Equipment.array("hut", M410, 1, 1)), small, -10.0);
+    assertEquals(2, told.size());
+    assertTrue(told.get(0).startsWith("hut: one module reaches 41 V"), told.get(0));
+    assertTrue(told.get(0).endsWith("This module does not suit it."), told.get(0));
+    assertTrue(told.get(1).startsWith("hut: one module works at 31.4 V"), told.get(1));
+    assertTrue(
+        StringGlance.of(List.of(Equipment.array("hut", M410, 2, 1)), small, null)
+            .get(0)
+            .endsWith("Fewer in series."));
   }
 
   /**

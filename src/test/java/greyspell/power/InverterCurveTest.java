@@ -1,6 +1,7 @@
 package greyspell.power;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -50,6 +51,44 @@ class InverterCurveTest {
     assertTrue(got.limits().quadraticLossShare() >= 0.0);
     assertTrue(
         got.cautions().get(0).startsWith("inverter unit: 93.0 % at 10 % load does not suit"));
+  }
+
+  /** Points and 30 W of standby of one sheet; at home it is switched off by hand. */
+  @Test
+  void aHomesSmallerStandbyIsNoContradictionOfTheSheet() {
+    List<EfficiencyAt> points =
+        List.of(
+            new EfficiencyAt(0.1, 0.84), new EfficiencyAt(0.5, 0.92), new EfficiencyAt(1.0, 0.91));
+    Fit sheet = fit(30.0, points.toArray(EfficiencyAt[]::new));
+    assertTrue(sheet.cautions().isEmpty() && sheet.note().isEmpty());
+    Fit bare = fit(0.2, points.toArray(EfficiencyAt[]::new));
+    assertFalse(bare.cautions().isEmpty(), "alone, 0.2 W and these points do not agree");
+    Fit home =
+        InverterCurve.fit(
+            new InverterSpec("unit", 1, 2000.0, null, 0.2, 0.1, points, null, null, 30.0));
+    assertTrue(home.cautions().isEmpty(), home.cautions().toString());
+    assertTrue(home.note().endsWith(" of full load"), home.note());
+    assertEquals(bare.limits(), home.limits(), "the hours are reckoned as before");
+    // a sheet that contradicts itself is told all the same
+    Fit wrong =
+        InverterCurve.fit(
+            new InverterSpec(
+                "unit",
+                1,
+                2000.0,
+                null,
+                0.2,
+                0.1,
+                List.of(new EfficiencyAt(0.1, 0.93), new EfficiencyAt(1.0, 0.90)),
+                null,
+                null,
+                100.0));
+    assertTrue(wrong.cautions().get(0).contains("does not suit its standby of 100 W"));
+    // more than the sheet's is measured: then the points are held against it
+    Fit more =
+        InverterCurve.fit(
+            new InverterSpec("unit", 1, 2000.0, null, 200.0, 200.0, points, null, null, 200.0));
+    assertFalse(more.cautions().isEmpty());
   }
 
   @Test

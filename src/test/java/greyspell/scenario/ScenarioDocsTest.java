@@ -12,6 +12,7 @@ import greyspell.array.EfficiencyPoint;
 import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
 import greyspell.electrical.ConductorRun;
+import greyspell.electrical.UnknownRun;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.DegreeHours;
 import greyspell.load.LoadPlan;
@@ -167,6 +168,8 @@ class ScenarioDocsTest {
     FILLED_BY.put(CellSheet.class, List.of(Vocabulary.BANK, Vocabulary.BATTERY));
     FILLED_BY.put(KineticSheet.class, List.of(Vocabulary.BATTERY));
     FILLED_BY.put(LifeSheet.class, List.of(Vocabulary.BANK, Vocabulary.BATTERY));
+    FILLED_BY.put(Scenario.UnknownWire.class, List.of(Vocabulary.CONDUCTOR));
+    FILLED_BY.put(UnknownRun.class, List.of(Vocabulary.CONDUCTOR));
     FILLED_BY.put(InverterSpec.class, List.of(Vocabulary.INVERTER));
     FILLED_BY.put(LoadPlan.class, List.of(Vocabulary.LOADS));
     FILLED_BY.put(ApplianceSpec.class, List.of(Vocabulary.APPLIANCE));
@@ -191,6 +194,8 @@ class ScenarioDocsTest {
           "Scenario.file",
           "Scenario.assumptions",
           "Scenario.cautions",
+          "Electrical.unknownConductors",
+          "InverterSpec.sheetNoLoadW",
           "WeatherChoice.resolvedPath",
           "OtherSource.resolvedPath",
           "ApplianceSpec.energyFactor",

@@ -12,11 +12,13 @@ import greyspell.array.ModuleChoices;
 import greyspell.calendar.Monthly;
 import greyspell.electrical.Ampacity;
 import greyspell.electrical.ConductorRun;
+import greyspell.electrical.UnknownRun;
 import greyspell.electrical.WireResistance;
 import greyspell.electrical.WireSize;
 import greyspell.load.ApplianceSpec.HourSpan;
 import greyspell.load.Evidence;
 import greyspell.load.Priority;
+import greyspell.power.InverterSpec;
 import greyspell.sky.Horizon;
 import greyspell.storage.BankDefaults;
 import greyspell.storage.BankSpec;
@@ -301,6 +303,62 @@ class ScenarioReaderTest {
                         null),
                     ""))),
         electrical);
+  }
+
+  @Test
+  void aWireOfUnknownSizeIsKeptApart() {
+    Scenario home =
+        with(
+            "seed: 3",
+            "conductors:\n  - {run: array_to_controller, length: 5 m, size: Unknown}\n"
+                + "  - {run: bank_to_inverter, length: 1 m, size: unknown, allowed_current: 90 A}");
+    assertEquals(List.of(), home.electrical().conductors());
+    assertEquals(
+        List.of(
+            new Scenario.UnknownWire(
+                new UnknownRun(ConductorRun.Kind.ARRAY_TO_CONTROLLER, "array to controller", null),
+                ""),
+            new Scenario.UnknownWire(
+                new UnknownRun(ConductorRun.Kind.BANK_TO_INVERTER, "bank to inverter", 90.0), "")),
+        home.electrical().unknownConductors());
+    // its loss is not known, so the usual flat share stays
+    assertEquals(0.02, home.arrays().get(0).wiringFraction());
+  }
+
+  @Test
+  void anInverterStopsAtItsOwnLowestVoltage() {
+    String lowest = "inverter:\n  lowest_input_voltage: 42 V\n";
+    Scenario silent = with("inverter:\n", lowest);
+    assertEquals(42.0, silent.electrical().cutOffV());
+    assertTrue(
+        silent.assumptions().stream()
+            .anyMatch(
+                a -> a.key().equals("electrical.cut_off_voltage") && a.value().equals("42 V")));
+    String set = lowest.replace("inverter:", "electrical: {cut_off_voltage: CUT}\ninverter:");
+    Scenario below = with("inverter:\n", set.replace("CUT", "40 V"));
+    assertEquals(42.0, below.electrical().cutOffV());
+    assertTrue(
+        below.cautions().toString().contains("cut_off_voltage 40 V lies below the 42 V"),
+        below.cautions().toString());
+    Scenario above = with("inverter:\n", set.replace("CUT", "44 V"));
+    assertEquals(44.0, above.electrical().cutOffV());
+    assertEquals(List.of(), above.cautions());
+  }
+
+  /** Switched off by hand: the sheet's points go with the sheet's no-load draw, BR-400's 5 W. */
+  @Test
+  void lessStandbyThanTheSheetsDoesNotContradictIt() {
+    String good = TestFolder.good();
+    String less =
+        good.substring(0, good.indexOf("inverter:\n"))
+            + "inverter: {from: Brill BR-400, count: 2, standby_day: 0.2 W}\n"
+            + good.substring(good.indexOf("loads:\n"));
+    InverterSpec inverter = folder.read(less).inverter();
+    assertEquals(0.4, inverter.standbyDayW());
+    assertEquals(10.0, inverter.sheetNoLoadW());
+    assertEquals(30.0, folder.read(less.replace("0.2 W", "15 W")).inverter().sheetNoLoadW());
+    String own = less.replace("0.2 W", "0.2 W, efficiency: [[10 %, 70 %], [100 %, 90 %]]");
+    assertEquals(4.0, folder.read(own).inverter().sheetNoLoadW());
   }
 
   @Test

@@ -12,21 +12,45 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SiteExtremesTest {
+  private static final String PLACE = "LOCATION,Tarn Head,-,ARD,Made,1,53.1,-1.9,0.0,210.0";
+
   /** Invented figures in the order of such a header. */
   private static final String LINE =
       "DESIGN CONDITIONS,1,Handbook,,Heating,12,-2.6,Extremes,10,9,8,27,-7.5,31,3,2,-10,33,-12,34.5,-14,36,-17.4,37.6";
 
   @Test
   void takesTheFiftyYearFigures() {
-    assertEquals(new SiteExtremes(-17.4, 37.6), SiteExtremes.parse(LINE));
+    assertEquals(
+        new SiteExtremes(-17.4, 37.6, "Tarn Head", 53.1, -1.9, 210.0),
+        SiteExtremes.parse(PLACE, LINE));
+  }
+
+  /** Headers of another age: one figure fewer before the pairs, one more behind. */
+  @Test
+  void takesThePairsWhereTheyStand() {
+    String later = LINE.replace("10,9,8,27,", "10,9,8,").concat(",-16.5");
+    assertEquals(
+        new SiteExtremes(-17.4, 37.6, "Tarn Head", 53.1, -1.9, 210.0),
+        SiteExtremes.parse(PLACE, later));
+  }
+
+  /** Pairs that do not spread with the years are something else. */
+  @Test
+  void takesNothingWhereThePairsDoNotSpread() {
+    assertNull(SiteExtremes.parse(PLACE, LINE.replace("-12,34.5", "-9,34.5")));
+    assertNull(SiteExtremes.parse(PLACE, LINE.replace("-12,34.5", "-12,32")));
+    assertNull(SiteExtremes.parse(PLACE, LINE.replace("37.6", "64")));
+    assertNull(SiteExtremes.parse(PLACE, LINE.replace("-7.5,31,3,2", "-7.5,31,-3,2")));
   }
 
   @Test
   void takesNothingThatIsMissingOrCannotBe() {
-    assertNull(SiteExtremes.parse("DESIGN CONDITIONS,0"));
-    assertNull(SiteExtremes.parse(LINE.substring(0, LINE.lastIndexOf(','))));
-    assertNull(SiteExtremes.parse(LINE.replace("-17.4", "17.4")));
-    assertNull(SiteExtremes.parse(LINE.replace("37.6", "n/a")));
+    assertNull(SiteExtremes.parse(PLACE, "DESIGN CONDITIONS,0"));
+    assertNull(SiteExtremes.parse(PLACE, LINE.substring(0, LINE.lastIndexOf(','))));
+    assertNull(SiteExtremes.parse(PLACE, LINE.replace("-17.4", "17.4")));
+    assertNull(SiteExtremes.parse(PLACE, LINE.replace("37.6", "n/a")));
+    assertNull(SiteExtremes.parse(PLACE.replace("210.0", ""), LINE));
+    assertNull(SiteExtremes.parse("LOCATION,Tarn Head", LINE));
     assertNull(SiteExtremes.find(Path.of("weather-samples/grey-maritime.csv")));
     assertNull(SiteExtremes.find(Path.of("no-such-file")));
   }
