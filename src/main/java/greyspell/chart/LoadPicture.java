@@ -61,12 +61,11 @@ public final class LoadPicture extends Picture {
   }
 
   private LoadPicture(Day winter, Day summer) {
-    super("load", title(winter, summer), note(), describe(winter, summer), PLOT_HEIGHT);
+    super("load", title(winter, summer), howToRead(), describe(winter, summer), PLOT_HEIGHT);
     this.winter = winter;
     this.summer = summer;
     mostWh =
-        Math.max(
-            Math.max(winter.sumWh[winter.mostHour()], summer.sumWh[summer.mostHour()]), 1.0);
+        Math.max(Math.max(winter.sumWh[winter.mostHour()], summer.sumWh[summer.mostHour()]), 1.0);
   }
 
   public static LoadPicture of(LoadAudit audit) {
@@ -88,7 +87,7 @@ public final class LoadPicture extends Picture {
         + ".";
   }
 
-  private static String note() {
+  private static String howToRead() {
     return "Mean of the month's days, each hour of local standard time; the loss of the inverter is"
         + " not in it. The system itself: standby of inverter, controller and bank.";
   }
@@ -161,8 +160,7 @@ public final class LoadPicture extends Picture {
 
   private static void hourMark(Canvas canvas, int hour, double x, double bottom) {
     canvas.line(x, bottom, x, bottom + 4.0, Look.AXIS, 1.0, false);
-    canvas.text(
-        x, bottom + 17.0, hour + " h", Look.TICK, false, Look.FAINT_INK, Anchor.MIDDLE);
+    canvas.text(x, bottom + 17.0, hour + " h", Look.TICK, false, Look.FAINT_INK, Anchor.MIDDLE);
   }
 
   /** Dark, middle and pale, and a hatch, so that they part without colour. */

@@ -32,7 +32,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class)
 public final class Main implements Runnable {
-  private static final List<String> COMMANDS = List.of("new", "check", "strings", "load", "run", "weather");
+  private static final List<String> COMMANDS =
+      List.of("new", "check", "strings", "load", "run", "weather");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;

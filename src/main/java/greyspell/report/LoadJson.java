@@ -37,8 +37,7 @@ public final class LoadJson {
       json.writeObjectFieldStart("always_on");
       json.writeNumberField("mean_w", ResultsJson.rounded(audit.alwaysOnW()));
       json.writeNumberField(
-          "winter_day_pct",
-          ResultsJson.rounded(100.0 * audit.alwaysOnShare(audit.winterMonth())));
+          "winter_day_pct", ResultsJson.rounded(100.0 * audit.alwaysOnShare(audit.winterMonth())));
       json.writeArrayFieldStart("parts");
       parts(json, audit.system());
       parts(json, audit.alwaysOn());

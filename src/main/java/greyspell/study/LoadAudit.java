@@ -76,8 +76,7 @@ public final class LoadAudit {
     parts.add(new AlwaysOn.Part("inverter, standing by", inverterWh / sunlitShare.length));
     parts.add(
         new AlwaysOn.Part(
-            "controller, standing by",
-            home.controller().standbyW() * home.controller().count()));
+            "controller, standing by", home.controller().standbyW() * home.controller().count()));
     parts.add(new AlwaysOn.Part("the bank's own electronics", home.bank().standbyW()));
     parts.removeIf(part -> !(part.meanW() > 0.0));
     return new AlwaysOn(parts);

@@ -50,8 +50,8 @@ class LoadClassesLawTest {
             from == to ? List.of() : List.of(new HourSpan(from, to)),
             days,
             Monthly.of(months),
-            Priority.values()[random.nextInt(3)],
-            Evidence.values()[random.nextInt(3)],
+            List.of(Priority.values()).get(random.nextInt(3)),
+            List.of(Evidence.values()).get(random.nextInt(3)),
             random.nextInt(4) == 0,
             false);
     WeatherDraw draw =
@@ -128,8 +128,7 @@ class LoadClassesLawTest {
     assertArrayEquals(first.acWh(), again.acWh());
     assertArrayEquals(first.dcWh(), again.dcWh());
     assertArrayEquals(first.peakW(), again.peakW());
-    var plain =
-        new LoadPlan(plan.appliances(), null, 0, 0, plan.growthFraction(), LoadPolicy.NONE);
+    var plain = new LoadPlan(plan.appliances(), null, 0, 0, plan.growthFraction(), LoadPolicy.NONE);
     double plainWh = sum(LoadHours.of(plain, null, weather, seed));
     assertEquals(plainWh, sum(first), 1e-9 * (1 + plainWh));
   }

@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 class LoadPeaksTest {
   private static final LoadWeather MILD = Mild.of(HourCalendar.of(2018, 1));
   private static final ApplianceSpec PUMP =
-      thing(
-          "pump", 1, 800, 0, 3600.0, 0.1, Priority.MUST_RUN, false, new HourSpan(8, 10));
+      thing("pump", 1, 800, 0, 3600.0, 0.1, Priority.MUST_RUN, false, new HourSpan(8, 10));
   private static final ApplianceSpec FRIDGE =
       thing("fridge", 2, 100, 0, 600.0, 0.3, Priority.MUST_RUN, false, ALL_DAY);
   private static final ApplianceSpec TELEVISION =
@@ -27,7 +26,9 @@ class LoadPeaksTest {
   private static final ApplianceSpec ON_THE_BUS =
       thing("bus", 1, 500, 0, 5000.0, 1.0, Priority.MUST_RUN, true, ALL_DAY);
 
-  /** 0 h: two fridges, one starts: 200 + 500, the television stands by. 8 h: all, the pump starts. */
+  /**
+   * 0 h: two fridges, one starts: 200 + 500, the television stands by. 8 h: all, the pump starts.
+   */
   @Test
   void everythingThatCanRunTogetherAndOneStart() {
     double[] peakW =
@@ -84,7 +85,6 @@ class LoadPeaksTest {
                 plan(FRIDGE, TELEVISION, thing("router", 12, 1, ALL_DAY), PUMP), null, MILD, 1L)
             .alwaysOn();
     assertEquals(17.0, got.meanW(), 1e-9);
-    assertEquals(
-        List.of("router", "tv"), got.parts().stream().map(AlwaysOn.Part::name).toList());
+    assertEquals(List.of("router", "tv"), got.parts().stream().map(AlwaysOn.Part::name).toList());
   }
 }

@@ -83,8 +83,7 @@ class WeatherLoadsTest {
   @Test
   void aFridgeRunsByItsRoom() {
     var fridge =
-        thing("fridge", 100, 0.5, ALL_DAY)
-            .with(null, new RoomDraw(null, -60, 60, 0.04, 20), null);
+        thing("fridge", 100, 0.5, ALL_DAY).with(null, new RoomDraw(null, -60, 60, 0.04, 20), null);
     double[] wh = hours(fridge);
     assertEquals(20.0, wh[0], 1e-9);
     assertEquals(26.0, wh[30], 1e-9, "the day's mean, not the hour's");
@@ -137,8 +136,7 @@ class WeatherLoadsTest {
   void refusesWhatCannotBe() {
     assertThrows(
         IllegalArgumentException.class,
-        () ->
-            new DegreeHours(true, 60, 15, List.of(new CopAt(5, 3), new CopAt(5, 2))));
+        () -> new DegreeHours(true, 60, 15, List.of(new CopAt(5, 3), new CopAt(5, 2))));
     assertThrows(
         IllegalArgumentException.class,
         () ->
