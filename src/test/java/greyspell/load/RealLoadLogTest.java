@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -98,8 +99,8 @@ class RealLoadLogTest {
     LoadLog log = LoadLogReader.read(spec, 1.0);
     var plan = new LoadPlan(List.of(), spec, 0.0);
     LoadHours got = LoadHours.of(plan, log, Mild.of(HourCalendar.of(2016, 1)), 1L);
-    LogFit fit = got.logFit();
-    assertTrue(fit != null && fit.isUsable());
+    LogFit fit = Objects.requireNonNull(got.logFit());
+    assertTrue(fit.isUsable());
     double cosineWh =
         fit.coefficients().stream()
             .filter(c -> c.term() == LogFit.Term.COSINE)
