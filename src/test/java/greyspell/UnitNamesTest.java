@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 class UnitNamesTest {
   private static final Pattern UNIT =
       Pattern.compile(
-          ".*(W|Wh|Wm2|Whm2|Wm2K|WPerK|V|A|Ah|Ohm|C|K|PerK|PerMs|Deg|Rad|M|M2|Ms|Pa|Cost|H|D|Days|Hours|Efficiency|Fraction|Share"
-              + "|Factor|Albedo|PerH|PerW|Exponent|Depth|Probability|Kwh|L|LPerH|Correlation|Cycles)$");
+          ".*(W|Wh|Wm2|Whm2|Wm2K|WPerK|V|A|Ah|Ohm|C|K|PerK|PerMs|Deg|Rad|M|M2|Ms|Pa|Cost|H|D|Days|Hours|Years|Efficiency|Fraction|Share"
+              + "|Factor|Albedo|PerH|PerW|Exponent|Depth|Probability|Kwh|Kg|L|LPerH|Correlation|Cycles)$");
 
   /** Names that are a unit or share word by themselves. */
   private static final Set<String> WHOLE =
@@ -22,6 +22,7 @@ class UnitNamesTest {
           "wh",
           "efficiency",
           "factor",
+          "exponent",
           "number",
           "clearness",
           "low",

@@ -41,6 +41,23 @@ public record ArraySpec(
     Check.share("ageingFraction", ageingFraction);
   }
 
+  /** Other modules or other strings in the same place. */
+  public ArraySpec withStrings(ModuleSpec of, int newInSeries, int newInParallel) {
+    return new ArraySpec(
+        name,
+        tiltDeg,
+        azimuthDeg,
+        of,
+        newInSeries,
+        newInParallel,
+        soilingFraction,
+        shadeFraction,
+        mismatchFraction,
+        wiringFraction,
+        ageingFraction,
+        choices);
+  }
+
   public int modules() {
     return inSeries * inParallel;
   }

@@ -7,18 +7,20 @@ import org.jspecify.annotations.Nullable;
  * At which voltage the panels work on a controller's input.
  *
  * <pre>
- * MPPT   V = Vmp held within Vlow .. Vhigh, from the hour on in which Voc reaches Vstart until dark
+ * MPPT   V = Vmp held within max(Vlow, Vbank) .. Vhigh, from the hour on in which Voc reaches Vstart
+ *        until dark
  * PWM    V = Vbank
  *
  * Vmp, Voc      of the string at the hour's light and cell temperature       V
  * Vlow, Vhigh   tracking window; an end that is not stated does not bind     V
- * Vstart        voltage from which the controller starts                     V   not stated: Vlow
+ * Vstart        voltage from which the controller starts                     V   not stated: the low end
  * Vbank         voltage of the bank; the drop of the cables is left out      V
  * </pre>
  *
- * Whether the open-circuit voltage exceeds the absolute maximum, which destroys a controller, is
- * not judged here. An hour is judged by its mean light. Source: common practice, no source. Held by
- * ControllerInputTest.
+ * A tracking controller is taken to step the voltage down, as nearly all do: it passes nothing on
+ * from below the bank's voltage, for which the nominal one stands. Whether the open-circuit voltage
+ * exceeds the absolute maximum, which destroys a controller, is not judged here. An hour is judged
+ * by its mean light. Source: common practice, no source. Held by ControllerInputTest.
  */
 public final class ControllerInput {
   private final ControllerKind kind;
@@ -59,7 +61,7 @@ public final class ControllerInput {
         Double low = controller.lowestTrackingV();
         Double high = controller.highestTrackingV();
         Double start = controller.startV();
-        double lowV = low == null ? 0.0 : low;
+        double lowV = Math.max(bankV, low == null ? 0.0 : low);
         yield window(
             lowV,
             high == null ? Double.POSITIVE_INFINITY : high,

@@ -63,9 +63,14 @@ public record ControllerSpec(
 
   /** So many times as many of the same. */
   public ControllerSpec times(int more) {
+    return withCount(count * more);
+  }
+
+  /** The same, so many of it. */
+  public ControllerSpec withCount(int newCount) {
     return new ControllerSpec(
         name,
-        count * more,
+        newCount,
         maxOutputW,
         maxOutputA,
         efficiency,

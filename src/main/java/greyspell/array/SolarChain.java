@@ -108,6 +108,7 @@ public final class SolarChain {
     double[] ageingWh = out.lossWh(ArrayLoss.AGEING);
     double[] wiringWh = out.lossWh(ArrayLoss.ARRAY_WIRING);
     double[] heldWh = out.lossWh(input.loss());
+    double[] cableHeatWh = out.cableHeatWh();
     double[] availableWh = out.availableWh();
 
     int modules = array.modules();
@@ -145,6 +146,7 @@ public final class SolarChain {
         double heatWh = currentA * currentA * cableOhm;
         heatWh = heatWh < keptWh ? heatWh : keptWh;
         wiringWh[h] += heatWh;
+        cableHeatWh[h] = heatWh;
         keptWh -= heatWh;
       }
       availableWh[h] = keptWh;

@@ -12,6 +12,7 @@ import java.util.Objects;
 public final class SolarHours {
   private final double[] nominalWh;
   private final Map<ArrayLoss, double[]> lossWh = new EnumMap<>(ArrayLoss.class);
+  private final double[] cableHeatWh;
   private final double[] availableWh;
 
   SolarHours(int hours) {
@@ -19,6 +20,7 @@ public final class SolarHours {
     for (ArrayLoss loss : ArrayLoss.values()) {
       lossWh.put(loss, new double[hours]);
     }
+    cableHeatWh = new double[hours];
     availableWh = new double[hours];
   }
 
@@ -33,6 +35,14 @@ public final class SolarHours {
 
   public double[] lossWh(ArrayLoss loss) {
     return Objects.requireNonNull(lossWh.get(loss));
+  }
+
+  /**
+   * Heat of the stated cable alone: the part of {@link ArrayLoss#ARRAY_WIRING} that is no flat
+   * share.
+   */
+  public double[] cableHeatWh() {
+    return cableHeatWh;
   }
 
   /** At the controller's input. */
@@ -50,6 +60,7 @@ public final class SolarHours {
             "planes of " + hours + " and " + plane.hours() + " hours");
       }
       add(plane.nominalWh, sum.nominalWh);
+      add(plane.cableHeatWh, sum.cableHeatWh);
       add(plane.availableWh, sum.availableWh);
       for (ArrayLoss loss : ArrayLoss.values()) {
         add(plane.lossWh(loss), sum.lossWh(loss));

@@ -22,6 +22,13 @@ public final class Forcing {
     public double[] bankTemperatureC = {};
     public double[] lockedShare = {};
     public double[] chargeShare = {};
+    public double[] acShouldRunWh = {};
+    public double[] acCanWaitWh = {};
+    public double[] dcShouldRunWh = {};
+    public double[] dcCanWaitWh = {};
+    public double[] otherBusWh = {};
+    public boolean[] asleep = {};
+    public double[] resistanceFactor = {};
     public List<NamedHours> arrayLosses = List.of();
     public List<NamedHours> standingParts = List.of();
     public List<NamedHours> controllerParts = List.of();
@@ -33,6 +40,33 @@ public final class Forcing {
   public Forcing(HourCalendar calendar, Columns columns) {
     this.calendar = calendar;
     this.columns = columns;
+  }
+
+  /** The same columns in a new bundle, to change some of them for another forcing. */
+  public Columns columns() {
+    var copy = new Columns();
+    copy.solarNominalWh = columns.solarNominalWh;
+    copy.solarAvailableWh = columns.solarAvailableWh;
+    copy.clippedWh = columns.clippedWh;
+    copy.controllerLossWh = columns.controllerLossWh;
+    copy.solarBusWh = columns.solarBusWh;
+    copy.acAskedWh = columns.acAskedWh;
+    copy.dcAskedWh = columns.dcAskedWh;
+    copy.standingWh = columns.standingWh;
+    copy.bankTemperatureC = columns.bankTemperatureC;
+    copy.lockedShare = columns.lockedShare;
+    copy.chargeShare = columns.chargeShare;
+    copy.acShouldRunWh = columns.acShouldRunWh;
+    copy.acCanWaitWh = columns.acCanWaitWh;
+    copy.dcShouldRunWh = columns.dcShouldRunWh;
+    copy.dcCanWaitWh = columns.dcCanWaitWh;
+    copy.otherBusWh = columns.otherBusWh;
+    copy.asleep = columns.asleep;
+    copy.resistanceFactor = columns.resistanceFactor;
+    copy.arrayLosses = columns.arrayLosses;
+    copy.standingParts = columns.standingParts;
+    copy.controllerParts = columns.controllerParts;
+    return copy;
   }
 
   public HourCalendar calendar() {
@@ -116,5 +150,45 @@ public final class Forcing {
   /** Share of the charge limit that the cells accept in this hour: 0 when too cold, else 1. */
   public double[] chargeShare() {
     return columns.chargeShare;
+  }
+
+  /** Part of the demand at the sockets that should run; empty if none may be let go. */
+  public double[] acShouldRunWh() {
+    return columns.acShouldRunWh;
+  }
+
+  /** Part of the demand at the sockets that can wait; empty if none can. */
+  public double[] acCanWaitWh() {
+    return columns.acCanWaitWh;
+  }
+
+  /** Part of the demand on the bus that should run; empty if none may be let go. */
+  public double[] dcShouldRunWh() {
+    return columns.dcShouldRunWh;
+  }
+
+  /** Part of the demand on the bus that can wait; empty if none can. */
+  public double[] dcCanWaitWh() {
+    return columns.dcCanWaitWh;
+  }
+
+  /** From a second source, wind or water, on the bus; empty if there is none. */
+  public double[] otherBusWh() {
+    return columns.otherBusWh;
+  }
+
+  /** Hours in which the inverter searches and what is asked does not wake it; empty if never. */
+  public boolean[] asleep() {
+    return columns.asleep;
+  }
+
+  /** By which temperature changes the bank's resistance; empty for not at all. */
+  public double[] resistanceFactor() {
+    return columns.resistanceFactor;
+  }
+
+  /** Wh of an array that may be empty, which means none. */
+  static double at(double[] wh, int hour) {
+    return wh.length == 0 ? 0.0 : wh[hour];
   }
 }

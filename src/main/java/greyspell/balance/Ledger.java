@@ -25,9 +25,35 @@ public final class Ledger {
   final double[] unmetInverterWh;
   final double[] unmetRateWh;
   final double[] unmetEmptyWh;
+  final double[] curtailedAbsorptionWh;
+  final double[] otherCurtailedWh;
+  final double[] generatorWh;
+  final double[] chargerLossWh;
+  final double[] unmetCutOffWh;
+  final double[] unmetSlowWh;
+  final double[] unmetAsleepWh;
+  final double[] shedWh;
+  final double[] putOffWh;
+  final double[] madeUpWh;
+  final double[] waitingWh;
+  private final double[] noneWh;
+  final boolean[] generatorOn;
+  final double[] bankV;
+  final boolean isFull;
   double startChargeWh;
 
+  /** For a design that {@link HourLoop} follows. */
   public Ledger(Forcing forcing, double windowWh) {
+    this(forcing, windowWh, false);
+  }
+
+  /** For any design: with the books of {@link FullLoop} where it is needed. */
+  public static Ledger of(Forcing forcing, Design design) {
+    return new Ledger(forcing, design.bank().windowWh(), FullLoop.isNeeded(forcing, design));
+  }
+
+  Ledger(Forcing forcing, double windowWh, boolean isFull) {
+    this.isFull = isFull;
     this.forcing = forcing;
     this.windowWh = windowWh;
     int hours = forcing.hours();
@@ -49,6 +75,20 @@ public final class Ledger {
     unmetInverterWh = new double[hours];
     unmetRateWh = new double[hours];
     unmetEmptyWh = new double[hours];
+    noneWh = new double[hours];
+    generatorOn = new boolean[isFull ? hours : 0];
+    curtailedAbsorptionWh = isFull ? new double[hours] : noneWh;
+    otherCurtailedWh = isFull ? new double[hours] : noneWh;
+    generatorWh = isFull ? new double[hours] : noneWh;
+    chargerLossWh = isFull ? new double[hours] : noneWh;
+    unmetCutOffWh = isFull ? new double[hours] : noneWh;
+    unmetSlowWh = isFull ? new double[hours] : noneWh;
+    unmetAsleepWh = isFull ? new double[hours] : noneWh;
+    shedWh = isFull ? new double[hours] : noneWh;
+    putOffWh = isFull ? new double[hours] : noneWh;
+    madeUpWh = isFull ? new double[hours] : noneWh;
+    waitingWh = isFull ? new double[hours] : noneWh;
+    bankV = isFull ? new double[hours] : noneWh;
   }
 
   public Forcing forcing() {
@@ -76,11 +116,42 @@ public final class Ledger {
 
   /** All that was asked for and not served in this hour, whatever the reason. */
   public double unmetWh(int hour) {
-    return unmetInverterWh[hour] + unmetRateWh[hour] + unmetEmptyWh[hour];
+    double wh = unmetInverterWh[hour] + unmetRateWh[hour] + unmetEmptyWh[hour];
+    return isFull ? wh + unmetCutOffWh[hour] + unmetSlowWh[hour] + unmetAsleepWh[hour] : wh;
   }
 
   /** Asked for at the sockets and on the bus. */
   public double askedWh(int hour) {
     return forcing.acAskedWh()[hour] + forcing.dcAskedWh()[hour];
+  }
+
+  double[] otherAvailableWh() {
+    double[] otherWh = forcing.otherBusWh();
+    return otherWh.length == 0 ? noneWh : otherWh;
+  }
+
+  /** Whether the books of generator, second source, rules and cells were kept. */
+  public boolean isFull() {
+    return isFull;
+  }
+
+  /** Voltage of the bank at its terminals over each hour; zeros where it is not followed. */
+  public double[] bankV() {
+    return bankV;
+  }
+
+  /** Let go by rule. */
+  public double letGoWh(int hour) {
+    return isFull ? shedWh[hour] : 0.0;
+  }
+
+  /** From the generator, at its own terminals. */
+  public double generatorWh(int hour) {
+    return isFull ? generatorWh[hour] : 0.0;
+  }
+
+  /** Whether the generator ran in this hour. */
+  public boolean isGeneratorOn(int hour) {
+    return isFull && generatorOn[hour];
   }
 }

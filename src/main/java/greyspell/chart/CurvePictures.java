@@ -65,6 +65,16 @@ public final class CurvePictures {
    * @param shadeWords what is shaded, such as "one module of eight half in shade"
    */
   public static Picture shade(String shadeWords, PanelCurve unshaded, PanelCurve shaded) {
+    return shade(shadeWords, "", unshaded, shaded);
+  }
+
+  /**
+   * The same, told which string it is.
+   *
+   * @param stringWords whole sentences and a blank to begin the note with, or empty
+   */
+  static Picture shade(
+      String shadeWords, String stringWords, PanelCurve unshaded, PanelCurve shaded) {
     CurveTrace full = unshaded.trace(STEPS);
     CurveTrace left = shaded.trace(STEPS);
     CurvePoint best = left.maxPower();
@@ -81,7 +91,8 @@ public final class CurvePictures {
             + " less";
     var note =
         new StringBuilder(
-            "Filled dot: the most power. Bypass diodes carry the current past cells that are too dark.");
+            stringWords
+                + "Filled dot: the most power. Bypass diodes carry the current past cells that are too dark.");
     CurvePoint second = secondBest(left);
     if (second.powerW() > 0.0) {
       note.append(" The shaded line has ")

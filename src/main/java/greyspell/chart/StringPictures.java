@@ -1,5 +1,6 @@
 package greyspell.chart;
 
+import greyspell.array.ArraySpec;
 import greyspell.array.CellGroup;
 import greyspell.array.DataSheetFit;
 import greyspell.array.LitString;
@@ -13,6 +14,7 @@ import greyspell.electrical.StringJudgement;
 import greyspell.study.PlanesCompared;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The pictures that go with a choice of strings, each under the name of its file. */
 public final class StringPictures {
@@ -36,10 +38,13 @@ public final class StringPictures {
   /**
    * Arrangements, module and shade.
    *
+   * @param built the plane as it stands on the roof, null if there is none; its string is shown in
+   *     shade if it is one of the arrangements, else the best
    * @param after behind the files' names: empty, or "-2" for the second plane
    * @return fewer where nothing was judged or no curve fits the module
    */
-  public static List<Named> of(StringJudgement judged, List<Condition> conditions, String after) {
+  public static List<Named> of(
+      StringJudgement judged, List<Condition> conditions, @Nullable ArraySpec built, String after) {
     var pictures = new ArrayList<Named>();
     Picture strings = StringsPicture.of(judged);
     if (strings != null) {
@@ -53,10 +58,20 @@ public final class StringPictures {
     pictures.add(
         new Named("module-curves" + after, CurvePictures.module(module.name(), diode, conditions)));
     Arrangement best = judged.best();
-    if (best != null) {
-      pictures.add(new Named("shade" + after, shade(diode, best.inSeries())));
+    if (built != null && isOneOf(judged, built)) {
+      pictures.add(new Named("shade" + after, shade(diode, built.inSeries(), "as built")));
+    } else if (best != null) {
+      pictures.add(
+          new Named("shade" + after, shade(diode, best.inSeries(), "as in the best arrangement")));
     }
     return pictures;
+  }
+
+  private static boolean isOneOf(StringJudgement judged, ArraySpec built) {
+    return judged.module().equals(built.module())
+        && judged.arrangements().stream()
+            .anyMatch(
+                a -> a.inSeries() == built.inSeries() && a.inParallel() == built.inParallel());
   }
 
   /** The two planes in the hour that was looked at. */
@@ -79,7 +94,7 @@ public final class StringPictures {
   }
 
   /** One string at test conditions, and with the cells of one bypass diode in shade. */
-  private static Picture shade(SingleDiode diode, int inSeries) {
+  private static Picture shade(SingleDiode diode, int inSeries, String which) {
     var full = new LitString(diode, inSeries, LitString.USUAL_BYPASS_GROUPS, FULL_SUN_WM2, CELL_C);
     CellGroup all = full.cells();
     var groups = new ArrayList<CellGroup>();
@@ -92,6 +107,12 @@ public final class StringPictures {
             + " shaded to "
             + Say.number(SHADED_WM2, 0)
             + " W/m²",
+        "One string "
+            + which
+            + (inSeries == 1 ? ", one module" : ", " + inSeries + " in series")
+            + ", in full sun with cells at "
+            + Say.number(CELL_C, 0)
+            + " °C. ",
         PanelCurve.of(StringCurve.of(full)),
         PanelCurve.of(StringCurve.of(groups, StringCurve.USUAL_BYPASS_DROP_V)));
   }

@@ -23,6 +23,7 @@ import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioReader;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.PlanesCompared;
+import greyspell.study.StringYears;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -43,6 +44,7 @@ import picocli.CommandLine.Spec;
     name = "strings",
     description = {
       "Judges every arrangement of equal strings, cold and hot, and names the best.",
+      "Of a scenario's planes also what each brings in an average year of its weather.",
       "For the planes of a scenario, or for a module and a controller of the equipment library."
     },
     footer = {
@@ -152,6 +154,7 @@ final class StringsCommand implements Callable<Integer> {
 
   @Mixin private LibraryOption library = new LibraryOption();
 
+  private StringYears.@Nullable Weather weather;
   private final List<Fault> faults = new ArrayList<>();
 
   @Override
@@ -169,13 +172,17 @@ final class StringsCommand implements Callable<Integer> {
         screen.println();
       }
       if (home != null && home.arrays().size() > 1) {
-        String name = array == null ? home.arrays().get(k).name() : array;
-        screen.print(StringsText.plane(name, home.arrays().size()));
+        screen.print(StringsText.plane(plane(home, k).name(), home.arrays().size()));
       }
-      screen.print(StringsText.of(judged));
+      screen.print(home == null ? StringsText.of(judged) : withYears(home, k, judged));
       isSomethingAllowed &= judged.best() != null;
       if (pictures != null) {
-        drawn.addAll(StringPictures.of(judged, conditions, k == 0 ? "" : "-" + (k + 1)));
+        drawn.addAll(
+            StringPictures.of(
+                judged,
+                conditions,
+                home == null ? null : plane(home, k),
+                k == 0 ? "" : "-" + (k + 1)));
       }
     }
     Path folder = pictures;
@@ -226,6 +233,40 @@ final class StringsCommand implements Callable<Integer> {
       judged.add(StringJudge.judge(of, on, rules, wanted));
     }
     return judged;
+  }
+
+  /** The plane of the judgement in this place. */
+  private ArraySpec plane(Scenario home, int place) {
+    return chosen(home).get(place);
+  }
+
+  /** Weather that cannot be read hides the energy, not what is safe. */
+  private String withYears(Scenario home, int place, StringJudgement judged) {
+    if (!judged.isJudged()) {
+      return StringsText.of(judged);
+    }
+    try {
+      StringYears.Weather known = weather;
+      if (known == null) {
+        known = StringYears.Weather.read(home);
+        weather = known;
+      }
+      StringYears years = known.of(plane(home, place), judged);
+      return StringsText.of(
+          judged,
+          years,
+          "kWh a year are left out: no curve fits this module, and the controller does not track.");
+    } catch (BadInput e) {
+      Fault first = e.faults().get(0);
+      return StringsText.of(
+          judged,
+          null,
+          "kWh a year are left out, because the weather cannot be read: "
+              + first.place()
+              + ", "
+              + first.found()
+              + ".");
+    }
   }
 
   private StringJudgement bare() {

@@ -47,6 +47,8 @@ public final class LoadHours {
   private final double[] dcWh;
   private final List<LoadBook> books;
 
+  private @Nullable Peaks peaks;
+
   private LoadHours(LoadPlan plan, @Nullable LoadLog read, LoadWeather weather, long seed) {
     this.plan = plan;
     this.seed = seed;
@@ -129,17 +131,40 @@ public final class LoadHours {
 
   /**
    * Greatest AC power within each hour, a motor's start included; how it is made up stands at
-   * {@link LoadPeaks}. Worked out anew at each call.
+   * {@link LoadPeaks}. Not to be written.
    */
   public double[] peakW() {
-    boolean isVaried = plan.dailyVariationFraction() > 0.0 || plan.hourlyVariationFraction() > 0.0;
-    double[] peakW =
-        LoadPeaks.of(appliances, calendar, 1.0 + plan.growthFraction(), isVaried, seed);
-    for (int h = 0; h < peakW.length; h++) {
-      double loggedW = log == null ? 0.0 : logFactor * log.peakW()[h];
-      peakW[h] = Math.max(acWh[h], peakW[h] + loggedW);
+    return peaks().peakW;
+  }
+
+  /** The same without the start. Not to be written. */
+  public double[] runningW() {
+    return peaks().runningW;
+  }
+
+  /** Worked out at the first call: most readers do not ask. */
+  private Peaks peaks() {
+    if (peaks == null) {
+      peaks = new Peaks();
     }
-    return peakW;
+    return peaks;
+  }
+
+  private final class Peaks {
+    final double[] runningW = new double[calendar.hours()];
+    final double[] peakW = new double[calendar.hours()];
+
+    Peaks() {
+      boolean isVaried =
+          plan.dailyVariationFraction() > 0.0 || plan.hourlyVariationFraction() > 0.0;
+      LoadPeaks.fill(
+          appliances, calendar, 1.0 + plan.growthFraction(), isVaried, seed, runningW, peakW);
+      for (int h = 0; h < peakW.length; h++) {
+        double loggedW = log == null ? 0.0 : logFactor * log.peakW()[h];
+        runningW[h] = Math.max(acWh[h], runningW[h] + loggedW);
+        peakW[h] = Math.max(runningW[h], peakW[h] + loggedW);
+      }
+    }
   }
 
   /** What is drawn at every moment; of a log the mean of each day's lowest hour. */

@@ -37,14 +37,20 @@ final class LoadPeaks {
     this.growthFactor = growthFactor;
   }
 
-  /** Of the appliances alone. */
-  static double[] of(
+  /**
+   * Of the appliances alone.
+   *
+   * @param runningW filled with what runs together
+   * @param peakW filled with the same and the start that adds most
+   */
+  static void fill(
       List<ApplianceHours> appliances,
       HourCalendar calendar,
       double growthFactor,
       boolean isVaried,
-      long seed) {
-    var peakW = new double[calendar.hours()];
+      long seed,
+      double[] runningW,
+      double[] peakW) {
     var peaks = new LoadPeaks(appliances.size(), growthFactor);
     int year = 0;
     var random = new SplittableRandom(seed);
@@ -58,11 +64,11 @@ final class LoadPeaks {
         peaks.share[a] = appliances.get(a).runOf(d);
       }
       for (int i = 0; i < 24; i++) {
-        double runningW = isVaried ? peaks.drawnW(i, random) : peaks.togetherW(i);
-        peakW[d * 24 + i] = runningW + peaks.startW(i);
+        double nowW = isVaried ? peaks.drawnW(i, random) : peaks.togetherW(i);
+        runningW[d * 24 + i] = nowW;
+        peakW[d * 24 + i] = nowW + peaks.startW(i);
       }
     }
-    return peakW;
   }
 
   private double togetherW(int i) {

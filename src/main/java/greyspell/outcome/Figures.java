@@ -15,6 +15,7 @@ import java.util.List;
  * @param startChargeWh above the reserve
  * @param lowestChargeWh above the reserve, at the end of {@code lowestChargeHour}
  * @param equivalentFullCycles energy drawn from the cells over the usable energy
+ * @param beyond what only the full loop books
  */
 public record Figures(
     int hours,
@@ -42,12 +43,46 @@ public record Figures(
     double endChargeWh,
     double lowestChargeWh,
     int lowestChargeHour,
-    double equivalentFullCycles) {
+    double equivalentFullCycles,
+    Beyond beyond) {
   /** A named sum. */
   public record Named(String name, double wh) {}
 
+  /**
+   * Generator, second source, rules and the voltage of the bank: zeros where there is none of it.
+   *
+   * @param generatorWh at its own terminals
+   * @param generatorStarts how often it was started
+   * @param otherUsedWh from the second source, put on the bus
+   * @param otherCurtailedWh from it, not taken
+   * @param curtailedAbsorptionWh sun not taken because the bank takes less near full
+   * @param unmetCutOffWh not served because the voltage fell to the cut-off
+   * @param unmetSlowWh not served because charge could not be reached in time
+   * @param unmetAsleepWh not served because it did not wake the inverter
+   * @param shedWh let go by rule
+   * @param putOffWh put off by rule
+   * @param madeUpWh served of what was put off
+   */
+  public record Beyond(
+      double generatorWh,
+      int generatorHours,
+      int generatorStarts,
+      double otherUsedWh,
+      double otherCurtailedWh,
+      double curtailedAbsorptionWh,
+      double unmetCutOffWh,
+      double unmetSlowWh,
+      double unmetAsleepWh,
+      double shedWh,
+      double putOffWh,
+      double madeUpWh) {
+    public static final Beyond NONE =
+        new Beyond(0.0, 0, 0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0);
+  }
+
+  /** Sun that was not taken, for whatever reason. */
   public double curtailedWh() {
-    return curtailedFullWh + curtailedRateWh + curtailedColdWh;
+    return curtailedFullWh + curtailedRateWh + curtailedColdWh + beyond.curtailedAbsorptionWh;
   }
 
   /** Share of the hours in which something was not served. */

@@ -3,6 +3,7 @@ package greyspell.outcome;
 import greyspell.balance.Ledger;
 import greyspell.balance.LedgerColumn;
 import greyspell.balance.NamedHours;
+import greyspell.outcome.Figures.Beyond;
 import greyspell.outcome.Figures.Named;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,12 +41,18 @@ final class FiguresReader {
     double bankOutWh = sum(LedgerColumn.BANK_OUT, from, to);
     double dischargeLossWh = sum(LedgerColumn.DISCHARGE_LOSS, from, to);
     double windowWh = ledger.windowWh();
+    Beyond beyond = ledger.isFull() ? beyond(from, to) : Beyond.NONE;
     return new Figures(
         to - from,
         (to - from) / 24,
         loadWh,
         sum(LedgerColumn.SERVED, from, to),
-        unmetEmptyWh + unmetRateWh + unmetInverterWh,
+        unmetEmptyWh
+            + unmetRateWh
+            + unmetInverterWh
+            + beyond.unmetCutOffWh()
+            + beyond.unmetSlowWh()
+            + beyond.unmetAsleepWh(),
         unmetEmptyWh,
         unmetRateWh,
         unmetInverterWh,
@@ -66,7 +73,32 @@ final class FiguresReader {
         chargeWh[to - 1],
         chargeWh[lowestHour],
         lowestHour,
-        windowWh > 0.0 ? (bankOutWh + dischargeLossWh) / windowWh : 0.0);
+        windowWh > 0.0 ? (bankOutWh + dischargeLossWh) / windowWh : 0.0,
+        beyond);
+  }
+
+  private Beyond beyond(int from, int to) {
+    int hours = 0, starts = 0;
+    for (int h = from; h < to; h++) {
+      if (ledger.isGeneratorOn(h)) {
+        hours++;
+        starts += h == 0 || !ledger.isGeneratorOn(h - 1) ? 1 : 0;
+      }
+    }
+    double otherCurtailedWh = sum(LedgerColumn.OTHER_CURTAILED, from, to);
+    return new Beyond(
+        sum(LedgerColumn.GENERATOR, from, to),
+        hours,
+        starts,
+        sum(LedgerColumn.OTHER_AVAILABLE, from, to) - otherCurtailedWh,
+        otherCurtailedWh,
+        sum(LedgerColumn.CURTAILED_ABSORPTION, from, to),
+        sum(LedgerColumn.UNMET_CUT_OFF, from, to),
+        sum(LedgerColumn.UNMET_SLOW, from, to),
+        sum(LedgerColumn.UNMET_ASLEEP, from, to),
+        sum(LedgerColumn.SHED, from, to),
+        sum(LedgerColumn.PUT_OFF, from, to),
+        sum(LedgerColumn.MADE_UP, from, to));
   }
 
   private List<Named> losses(int from, int to) {
@@ -86,6 +118,9 @@ final class FiguresReader {
     losses.add(new Named("self_discharge", sum(LedgerColumn.SELF_DISCHARGE, from, to)));
     losses.add(new Named("inverter", sum(LedgerColumn.INVERTER_LOSS, from, to)));
     losses.add(new Named("inverter_wiring", sum(LedgerColumn.INVERTER_WIRING, from, to)));
+    if (ledger.isFull()) {
+      losses.add(new Named("generator_charger", sum(LedgerColumn.CHARGER_LOSS, from, to)));
+    }
     parts(
         ledger.forcing().standingParts(),
         LedgerColumn.STANDING.of(ledger),

@@ -115,6 +115,16 @@ public enum Unit {
         : scaled.divide(divisor, MathContext.DECIMAL128).doubleValue();
   }
 
+  /** A value in this unit to the inside unit: 1 gal is 3.785 l. */
+  public double toInside(double value) {
+    return inside(BigDecimal.valueOf(value));
+  }
+
+  /** A value in the inside unit to this one: 3.785 l are 1 gal. */
+  public double fromInside(double value) {
+    return outside(value, 17).doubleValue();
+  }
+
   /** From the inside unit to this one, with at most so many digits. */
   BigDecimal outside(double inside, int digits) {
     var mathContext = new MathContext(digits);

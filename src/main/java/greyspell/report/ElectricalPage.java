@@ -126,8 +126,7 @@ public record ElectricalPage(
     return runs.isEmpty()
         ? ""
         : "Lost in the simulated hours, as an average year; the books above hold the same. Each wire is"
-            + " taken as warm as at its rated current, which overstates its loss a little. Several"
-            + " planes share the one sum of the books by their rated currents and resistances.";
+            + " taken as warm as at its rated current, which overstates its loss a little.";
   }
 
   private static Sizes sizes(Run run) {

@@ -95,12 +95,18 @@ final class Facts {
     return askedWh / hours * 24.0;
   }
 
-  /** Lost in inverter and bank; the same names as the outcome gives them. */
+  /** Lost in inverter, its wires, charger and bank; the same names as the outcome gives them. */
   static double conversionLossWh(Figures figures) {
     double wh = 0.0;
     for (Named loss : figures.lossesWh()) {
       switch (loss.name()) {
-        case "charging", "discharging", "self_discharge", "inverter" -> wh += loss.wh();
+        case "charging",
+            "discharging",
+            "self_discharge",
+            "inverter",
+            "inverter_wiring",
+            "generator_charger" ->
+            wh += loss.wh();
         default -> {}
       }
     }

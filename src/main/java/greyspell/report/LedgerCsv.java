@@ -15,14 +15,16 @@ import java.util.List;
 
 /**
  * The hourly books as CSV. Flows are printed to 0.1 Wh, and what rounding drops is carried into the
- * column's next hour, so that a column's sum is right to 0.1 Wh however many rows it has. Charge
- * and temperature, which are not summed, are rounded by themselves.
+ * column's next hour, so that a column's sum is right to 0.1 Wh however many rows it has. Charge,
+ * what waits, voltage and temperature, which are not summed, are rounded by themselves. Columns of
+ * generator, second source, rules and voltage stand only in homes that have one of them.
  */
 final class LedgerCsv {
   static final String LOCAL_TIME = "local_standard_time";
   static final String UTC = "utc";
   static final String AIR = "air_temperature_c";
   static final String BANK = "bank_temperature_c";
+  static final String BANK_V = "bank_v";
 
   private static final class Column {
     private final String header;
@@ -52,8 +54,15 @@ final class LedgerCsv {
     var columns = new ArrayList<Column>();
     columns.add(new Column(AIR, weather.airTemperatureC(), false));
     columns.add(new Column(BANK, ledger.forcing().bankTemperatureC(), false));
+    if (ledger.isFull()) {
+      columns.add(new Column(BANK_V, ledger.bankV(), false));
+    }
     for (LedgerColumn c : LedgerColumn.values()) {
-      columns.add(new Column(c.header(), c.of(ledger), c != LedgerColumn.CHARGE));
+      if (c.isFull() && !ledger.isFull()) {
+        continue;
+      }
+      boolean isFlow = c != LedgerColumn.CHARGE && c != LedgerColumn.WAITING;
+      columns.add(new Column(c.header(), c.of(ledger), isFlow));
       if (c == LedgerColumn.SOLAR_NOMINAL) {
         for (NamedHours loss : ledger.forcing().arrayLosses()) {
           columns.add(new Column(loss.name() + "_wh", loss.wh(), true));

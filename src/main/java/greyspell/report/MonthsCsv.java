@@ -1,6 +1,7 @@
 package greyspell.report;
 
 import greyspell.outcome.Figures;
+import greyspell.outcome.Figures.Beyond;
 import greyspell.outcome.Figures.Named;
 import greyspell.outcome.Outcome.MonthBooks;
 import greyspell.study.StudyResult;
@@ -9,6 +10,22 @@ import java.util.List;
 
 /** The books month by month as CSV, kWh to three decimals. */
 final class MonthsCsv {
+  /** Only in homes with generator, second source, rules or a bank followed by its voltage. */
+  private static final List<String> BEYOND =
+      List.of(
+          "unmet_cut_off_kwh",
+          "unmet_slow_kwh",
+          "unmet_asleep_kwh",
+          "shed_kwh",
+          "put_off_kwh",
+          "made_up_kwh",
+          "curtailed_absorption_kwh",
+          "other_used_kwh",
+          "other_curtailed_kwh",
+          "generator_kwh",
+          "generator_hours",
+          "generator_starts");
+
   private MonthsCsv() {}
 
   static String text(StudyResult result) {
@@ -24,12 +41,34 @@ final class MonthsCsv {
       }
       out.append(',').append(f.unmetHours()).append(',').append(f.unmetDays());
       out.append(',').append(thousandths(f.equivalentFullCycles() * 1000.0));
+      if (f.beyond() != Beyond.NONE) {
+        beyond(f.beyond(), out);
+      }
       for (Named loss : f.lossesWh()) {
         out.append(',').append(thousandths(loss.wh()));
       }
       out.append('\n');
     }
     return out.toString();
+  }
+
+  private static void beyond(Beyond b, StringBuilder out) {
+    double[] wh = {
+      b.unmetCutOffWh(),
+      b.unmetSlowWh(),
+      b.unmetAsleepWh(),
+      b.shedWh(),
+      b.putOffWh(),
+      b.madeUpWh(),
+      b.curtailedAbsorptionWh(),
+      b.otherUsedWh(),
+      b.otherCurtailedWh(),
+      b.generatorWh()
+    };
+    for (double x : wh) {
+      out.append(',').append(thousandths(x));
+    }
+    out.append(',').append(b.generatorHours()).append(',').append(b.generatorStarts());
   }
 
   static List<String> headers(Figures f) {
@@ -58,6 +97,9 @@ final class MonthsCsv {
                 "unmet_hours",
                 "unmet_days",
                 "equivalent_full_cycles"));
+    if (f.beyond() != Beyond.NONE) {
+      headers.addAll(BEYOND);
+    }
     for (Named loss : f.lossesWh()) {
       headers.add(loss.name() + "_loss_kwh");
     }

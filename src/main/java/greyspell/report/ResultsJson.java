@@ -5,12 +5,14 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import greyspell.calendar.HourCalendar;
 import greyspell.outcome.Autonomy;
 import greyspell.outcome.Figures;
+import greyspell.outcome.Figures.Beyond;
 import greyspell.outcome.Figures.Named;
 import greyspell.outcome.GreySpell;
 import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.outcome.Shortfall;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.study.ElectricalCheck;
+import greyspell.study.Fuel;
 import greyspell.study.StudyResult;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -114,8 +116,28 @@ final class ResultsJson {
     json.writeStringField("lowest_charge_at", time(f.lowestChargeHour()));
     number("equivalent_full_cycles", f.equivalentFullCycles());
     spells(fromHour, toHour);
-    json.writeNumberField("generator_hours", 0);
-    json.writeNumberField("generator_fuel_l", 0);
+    beyond(f.beyond());
+    Fuel fuel = result.fuelBetween(fromHour, toHour);
+    json.writeNumberField("generator_hours", f.beyond().generatorHours());
+    number("generator_fuel_l", fuel.fuelL());
+    number("generator_co2_kg", fuel.co2Kg());
+    if (fuel.fuelCost() != null) {
+      number("generator_fuel_cost", fuel.fuelCost());
+    }
+  }
+
+  private void beyond(Beyond b) throws IOException {
+    kwh("unmet_cut_off_kwh", b.unmetCutOffWh());
+    kwh("unmet_slow_kwh", b.unmetSlowWh());
+    kwh("unmet_asleep_kwh", b.unmetAsleepWh());
+    kwh("shed_kwh", b.shedWh());
+    kwh("put_off_kwh", b.putOffWh());
+    kwh("made_up_kwh", b.madeUpWh());
+    kwh("curtailed_absorption_kwh", b.curtailedAbsorptionWh());
+    kwh("other_used_kwh", b.otherUsedWh());
+    kwh("other_curtailed_kwh", b.otherCurtailedWh());
+    kwh("generator_kwh", b.generatorWh());
+    json.writeNumberField("generator_starts", b.generatorStarts());
   }
 
   private void spells(int fromHour, int toHour) throws IOException {

@@ -8,13 +8,27 @@ import greyspell.electrical.LocalCode;
 import greyspell.electrical.StringJudgement;
 import greyspell.quantity.Show;
 import greyspell.quantity.Unit;
+import greyspell.study.StringYears;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Which strings a controller accepts, for a terminal. */
 public final class StringsText {
   private StringsText() {}
 
+  /** Without a home there is no weather, so no energy. */
   public static String of(StringJudgement judged) {
+    return of(judged, null, "kWh a year are left out: they need a scenario with its weather.");
+  }
+
+  /**
+   * With what each arrangement brings in a year.
+   *
+   * @param years null if not known
+   * @param whyNoYears a sentence for that
+   */
+  public static String of(StringJudgement judged, @Nullable StringYears years, String whyNoYears) {
+    StringYearsText energy = years == null ? null : new StringYearsText(judged, years);
     var out = new StringBuilder();
     Columns.wrap(
         out,
@@ -39,7 +53,7 @@ public final class StringsText {
             + ", charged at up to "
             + Show.voltage(judged.rules().chargingV()));
     out.append('\n');
-    table(judged).write(out, true);
+    table(judged, energy).write(out, true);
     out.append('\n');
     Columns.wrap(
         out,
@@ -48,11 +62,15 @@ public final class StringsText {
             + ColdTable.SOURCE
             + "; hot: operating voltage in full sun at the record high; needs: what it must stay"
             + " above; Isc: short-circuit current × 1.25. Voltages in V, currents in A"
-            + (judged.controller().count() > 1 ? ", for one controller." : "."));
+            + (judged.controller().count() > 1 ? ", for one controller. " : ". ")
+            + (energy == null ? whyNoYears : energy.legend()));
     out.append('\n');
     Arrangement best = judged.best();
     Columns.wrap(
         out, "", (best == null ? "" : "Best: " + best.words() + ". ").concat(judged.why()));
+    if (energy != null) {
+      energy.write(out);
+    }
     for (Arrangement a : judged.arrangements()) {
       out.append('\n');
       Columns.wrap(out, "", a.words() + " (" + Show.power(a.ratedPowerW()) + "): " + verdict(a));
@@ -87,12 +105,23 @@ public final class StringsText {
     return (count == 1 ? "" : count + " × ") + judged.controller().name();
   }
 
-  private static Columns table(StringJudgement judged) {
+  /** Rated power, which follows from the numbers of modules, makes room for the energy. */
+  private static Columns table(StringJudgement judged, @Nullable StringYearsText energy) {
     var table = new Columns();
     table.row(
-        "series", "strings", "cold", "table", "limit", "room", "hot", "needs", "Isc", "array",
+        "series",
+        "strings",
+        "cold",
+        "table",
+        "limit",
+        "room",
+        "hot",
+        "needs",
+        "Isc",
+        energy == null ? "array" : "kWh a year",
         "verdict");
-    for (Arrangement a : judged.arrangements()) {
+    for (int k = 0; k < judged.arrangements().size(); k++) {
+      Arrangement a = judged.arrangements().get(k);
       Double tableV = a.coldOpenTableV();
       Double limitV = a.limitV();
       Double marginShare = a.marginShare();
@@ -106,7 +135,7 @@ public final class StringsText {
           Show.number(a.hotPowerV(), 1),
           Show.number(a.neededV(), 1),
           Show.number(a.circuitA(), 1),
-          Show.power(a.ratedPowerW()),
+          energy == null ? Show.power(a.ratedPowerW()) : energy.cell(k),
           a.verdict().word() + (judged.isBest(a) ? ", best" : ""));
     }
     return table;

@@ -8,6 +8,7 @@ import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.study.StudyResult;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The answer in plain words: a count of winters, then the worst of them.
@@ -24,14 +25,14 @@ public record Verdict(String headline, List<String> more, boolean isAllServed) {
     HourCalendar calendar = Facts.calendar(result);
     int failed = 0;
     double emptyWh = 0.0;
-    double rateWh = 0.0;
-    double inverterWh = 0.0;
+    Reason[] reasons = reasons();
     for (WinterBooks w : winters) {
       Figures f = w.figures();
       failed += f.unmetHours() > 0 ? 1 : 0;
       emptyWh += f.unmetEmptyWh();
-      rateWh += f.unmetRateWh();
-      inverterWh += f.unmetInverterWh();
+      for (Reason r : reasons) {
+        r.add(f);
+      }
     }
     var more = new ArrayList<String>();
     String headline;
@@ -43,15 +44,16 @@ public record Verdict(String headline, List<String> more, boolean isAllServed) {
     } else if (emptyWh > 0.0) {
       headline = "The lights went out in " + countOf(failed, winters, calendar) + worst(result);
       middling(winters, more);
-      otherReasons(rateWh, inverterWh, more);
+      otherReasons(reasons, more);
     } else {
-      headline = limitOnly(result, failed, rateWh, inverterWh);
+      headline = limitOnly(result, failed, reasons);
     }
     if (calendar.isTypical()) {
       more.add(
           "A typical year is one middling draw: it holds no hard winter, and real winters differ from it"
               + " both ways.");
     }
+    rules(result, more);
     halfWinters(result, more);
     medical(result, more);
     return new Verdict(headline, List.copyOf(more), failed == 0);
@@ -128,47 +130,84 @@ public record Verdict(String headline, List<String> more, boolean isAllServed) {
     more.add("A middling winter is " + Say.kwh(medianWh) + " short.");
   }
 
-  private static void otherReasons(double rateWh, double inverterWh, List<String> more) {
-    if (inverterWh > 0.0) {
-      more.add(
-          "In all, "
-              + Say.kwh(inverterWh)
-              + " of what was not served was not a matter of charge: the inverter was too small.");
-    }
-    if (rateWh > 0.0) {
-      more.add(
-          "In all, "
-              + Say.kwh(rateWh)
-              + " was not served because the bank could not give it fast enough.");
+  private static void otherReasons(Reason[] reasons, List<String> more) {
+    for (Reason r : reasons) {
+      if (r.wh > 0.0) {
+        more.add("In all, " + Say.kwh(r.wh) + " was not served because " + r.words + ".");
+      }
     }
   }
 
-  private static String limitOnly(
-      StudyResult result, int failed, double rateWh, double inverterWh) {
+  private static String limitOnly(StudyResult result, int failed, Reason[] reasons) {
     var winters = Facts.wholeWinters(result);
     int hours = 0;
+    double wh = 0.0;
+    var what = new ArrayList<String>();
     for (WinterBooks w : winters) {
       hours += w.figures().unmetHours();
+    }
+    for (Reason r : reasons) {
+      wh += r.wh;
+      if (r.wh > 0.0) {
+        what.add(r.words);
+      }
     }
     HourCalendar calendar = Facts.calendar(result);
     String where =
         winters.size() == 1 ? "" : " of " + failed + " of " + winters.size() + " winters";
-    String what =
-        inverterWh > 0.0 && rateWh > 0.0
-            ? "the inverter or the bank's discharge limit was too small"
-            : inverterWh > 0.0
-                ? "the inverter was too small"
-                : "the bank's discharge limit was too low";
     return "The bank held through "
         + allOf(winters.size(), calendar)
         + ", but "
-        + what
+        + String.join(" or ", what)
         + " in "
         + Say.hours(hours)
         + where
         + ": "
-        + Say.kwh(inverterWh + rateWh)
+        + Say.kwh(wh)
         + " was not served.";
+  }
+
+  /** What kept a load from being served other than an empty bank. */
+  private static final class Reason {
+    final String words;
+    private final ToDoubleFunction<Figures> unmetWh;
+    double wh;
+
+    Reason(String words, ToDoubleFunction<Figures> unmetWh) {
+      this.words = words;
+      this.unmetWh = unmetWh;
+    }
+
+    void add(Figures f) {
+      wh += unmetWh.applyAsDouble(f);
+    }
+  }
+
+  private static Reason[] reasons() {
+    return new Reason[] {
+      new Reason("the inverter was too small", Figures::unmetInverterWh),
+      new Reason("the bank's discharge limit was too low", Figures::unmetRateWh),
+      new Reason("the bank's voltage fell to the cut-off", f -> f.beyond().unmetCutOffWh()),
+      new Reason(
+          "the charge in the bank could not be reached in time", f -> f.beyond().unmetSlowWh()),
+      new Reason("it was too little to wake the inverter", f -> f.beyond().unmetAsleepWh())
+    };
+  }
+
+  private static void rules(StudyResult result, List<String> more) {
+    var total = result.outcome().total().beyond();
+    double years = Facts.calendar(result).years();
+    if (total.shedWh() > 0.0) {
+      more.add(
+          "By the house's own rules "
+              + Say.kwh(total.shedWh() / years)
+              + " a year was let go when the charge was low; it is not counted as a shortfall.");
+    }
+    if (total.madeUpWh() > 0.0) {
+      more.add(
+          Say.kwh(total.madeUpWh() / years)
+              + " a year waited for sun or charge and was served later.");
+    }
   }
 
   private static void halfWinters(StudyResult result, List<String> more) {

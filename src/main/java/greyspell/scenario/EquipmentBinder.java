@@ -4,7 +4,7 @@ import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
 import greyspell.array.EfficiencyPoint;
 import greyspell.array.ModuleSpec;
-import greyspell.power.GeneratorSpec;
+import greyspell.power.Charger;
 import greyspell.power.InverterSpec;
 import greyspell.quantity.Dimension;
 import greyspell.quantity.Quantity;
@@ -70,10 +70,6 @@ final class EquipmentBinder {
           0.0,
           ControllerKind.MPPT,
           List.of());
-  private static final GeneratorSpec NO_GENERATOR =
-      new GeneratorSpec(
-          "", 1.0, GeneratorSpec.Fuel.DIESEL, List.of(new GeneratorSpec.FuelAt(1.0, 1.0)));
-
   private final Library library;
   private final Border border;
 
@@ -489,7 +485,7 @@ final class EquipmentBinder {
     }
   }
 
-  // ---- inverter, generator ----------------------------------------------------------------------
+  // ---- inverter ---------------------------------------------------------------------------------
 
   InverterSpec inverter(Block block) {
     int count = block.whole(Vocabulary.COUNT);
@@ -522,10 +518,41 @@ final class EquipmentBinder {
           surgeW == null ? null : surgeW * count,
           standbyDayW * count,
           standbyNightW * count,
-          efficiencies);
+          efficiencies,
+          search(block, count, Math.max(standbyDayW, standbyNightW)),
+          charger(block, count));
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_INVERTER);
     }
+  }
+
+  /** Null if it never sleeps. */
+  private InverterSpec.@Nullable Search search(Block inverter, int count, double standbyW) {
+    Key key = Vocabulary.INVERTER_SEARCH;
+    Block block = inverter.block(key);
+    if (block == null) {
+      return null;
+    }
+    double drawW = block.measure(Vocabulary.SEARCH_DRAW);
+    double wakesAtW = block.measure(Vocabulary.WAKES_AT);
+    if (drawW > standbyW) {
+      border.fault(
+          block.place(Vocabulary.SEARCH_DRAW),
+          Vocabulary.SEARCH_DRAW.name + ": found " + Unit.WATT.text(drawW),
+          "must not exceed the standby of " + Unit.WATT.text(standbyW),
+          "Asleep it draws less than awake.");
+    }
+    try {
+      return new InverterSpec.Search(drawW * count, wakesAtW);
+    } catch (IllegalArgumentException refused) {
+      return border.refused(block.place(), refused, new InverterSpec.Search(0.0, 1.0));
+    }
+  }
+
+  /** Null if it does not charge. */
+  private static @Nullable Charger charger(Block inverter, int count) {
+    Block block = inverter.block(Vocabulary.INVERTER_CHARGER);
+    return block == null ? null : GeneratorBinder.charger(block).times(count);
   }
 
   private double standbyDayW(Block block, double continuousW) {
@@ -538,26 +565,5 @@ final class EquipmentBinder {
       border.assume(block.path(key), Unit.WATT.text(usualW) + " each", key.why);
     }
     return usualW;
-  }
-
-  GeneratorSpec generator(Block block) {
-    double ratedPowerW = block.measure(Vocabulary.GENERATOR_POWER);
-    var fuel = block.word(Vocabulary.FUEL, GeneratorSpec.Fuel.values());
-    var points = new ArrayList<GeneratorSpec.FuelAt>();
-    List<Block.PointXY> written = block.curve(Vocabulary.FUEL_USE);
-    if (written != null) {
-      for (Block.PointXY p : written) {
-        try {
-          points.add(new GeneratorSpec.FuelAt(p.x, p.y));
-        } catch (IllegalArgumentException refused) {
-          points.add(border.refused(block.place(), refused, new GeneratorSpec.FuelAt(1.0, 1.0)));
-        }
-      }
-    }
-    try {
-      return new GeneratorSpec(block.text(Vocabulary.GENERATOR_NAME), ratedPowerW, fuel, points);
-    } catch (IllegalArgumentException refused) {
-      return border.refused(block.place(), refused, NO_GENERATOR);
-    }
   }
 }

@@ -26,6 +26,7 @@ final class Key {
     HOURS,
     DAYS,
     MONTHS,
+    MONTH_SPANS,
     WHEN,
     START,
     BLOCK,

@@ -321,7 +321,7 @@ final class LoadBinder {
   }
 
   /** One value, or the values of a list with commas between; null if it is left out or no word. */
-  private static @Nullable String words(Block block, Key key) {
+  static @Nullable String words(Block block, Key key) {
     Node node = block.node(key);
     if (node == null) {
       return null;
@@ -340,7 +340,7 @@ final class LoadBinder {
     return block.scalar(key, node, block.file(key));
   }
 
-  private static void refuse(Block block, Key key, String text, String expected, String mend) {
+  static void refuse(Block block, Key key, String text, String expected, String mend) {
     block.border().fault(block.place(key), Border.found(key.name, text), expected, mend);
   }
 }

@@ -4,6 +4,8 @@ import greyspell.array.ArraySpec;
 import greyspell.array.ControllerSpec;
 import greyspell.electrical.ConductorRun;
 import greyspell.load.LoadPlan;
+import greyspell.power.GeneratorRules;
+import greyspell.power.GeneratorSpec;
 import greyspell.power.InverterSpec;
 import greyspell.sky.Site;
 import greyspell.sky.SkyChoices;
@@ -21,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param startChargeFraction of the usable window, null to start from the steady state of the
  *     weather repeated
  * @param electrical what only the electrical checks and the wires need
+ * @param generator null if there is none
+ * @param otherSource null if there is none
  * @param seed for whatever is drawn at random
  * @param assumptions every default that was used
  * @param cautions unusual but possible
@@ -40,9 +44,89 @@ public record Scenario(
     @Nullable Double startChargeFraction,
     Costs costs,
     Electrical electrical,
+    @Nullable Generator generator,
+    @Nullable OtherSource otherSource,
     long seed,
     List<Assumption> assumptions,
     List<String> cautions) {
+  /** The same home with another bank. */
+  public Scenario withBank(BankSpec other) {
+    return new Scenario(
+        file,
+        name,
+        note,
+        site,
+        weather,
+        sky,
+        arrays,
+        controller,
+        other,
+        inverter,
+        load,
+        startChargeFraction,
+        costs,
+        electrical,
+        generator,
+        otherSource,
+        seed,
+        assumptions,
+        cautions);
+  }
+
+  /** One without a generator and a second source. */
+  public Scenario(
+      String file,
+      String name,
+      String note,
+      Site site,
+      WeatherChoice weather,
+      SkyChoices sky,
+      List<ArraySpec> arrays,
+      ControllerSpec controller,
+      BankSpec bank,
+      InverterSpec inverter,
+      LoadPlan load,
+      @Nullable Double startChargeFraction,
+      Costs costs,
+      Electrical electrical,
+      long seed,
+      List<Assumption> assumptions,
+      List<String> cautions) {
+    this(
+        file,
+        name,
+        note,
+        site,
+        weather,
+        sky,
+        arrays,
+        controller,
+        bank,
+        inverter,
+        load,
+        startChargeFraction,
+        costs,
+        electrical,
+        null,
+        null,
+        seed,
+        assumptions,
+        cautions);
+  }
+
+  /** An engine and when it runs. */
+  public record Generator(GeneratorSpec spec, GeneratorRules rules) {}
+
+  /**
+   * A second source, as hourly watts.
+   *
+   * @param file path as written
+   * @param resolvedPath relative to where the program runs
+   * @param isDirectCurrent feeds the bus, not the sockets' side
+   */
+  public record OtherSource(
+      String name, String file, String resolvedPath, boolean isDirectCurrent) {}
+
   /** A weather file; the path is as written, relative to the scenario file's folder. */
   public record WeatherChoice(String file, String resolvedPath) {}
 

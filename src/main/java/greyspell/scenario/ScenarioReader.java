@@ -12,6 +12,7 @@ import greyspell.quantity.Dimension;
 import greyspell.quantity.Place;
 import greyspell.quantity.Quantity;
 import greyspell.quantity.Show;
+import greyspell.quantity.Unit;
 import greyspell.sky.Site;
 import greyspell.sky.SkyChoices;
 import greyspell.storage.BankSpec;
@@ -131,6 +132,8 @@ public final class ScenarioReader {
       electricalBlock = nothing(home, Vocabulary.ELECTRICAL, Vocabulary.HOME_ELECTRICAL);
     }
     Scenario.Electrical electrical = electricalBinder.electrical(electricalBlock, bank, wires);
+    Scenario.Generator generator = generator(home, inverter, site);
+    Scenario.OtherSource otherSource = otherSource(home);
     Scenario.Costs costs = costs(home);
     int seed = home.whole(Vocabulary.SEED);
     if (site == null || inverter == null || bank == null || load == null || !border.isClean()) {
@@ -161,6 +164,8 @@ public final class ScenarioReader {
         start,
         costs,
         electrical,
+        generator,
+        otherSource,
         seed,
         List.copyOf(border.assumptions()),
         List.copyOf(border.cautions()));
@@ -319,6 +324,29 @@ public final class ScenarioReader {
     return null;
   }
 
+  private Scenario.@Nullable Generator generator(
+      Block home, @Nullable InverterSpec inverter, @Nullable Site site) {
+    Block block = equipment.find(home, Vocabulary.HOME_GENERATOR);
+    return block == null
+        ? null
+        : new GeneratorBinder(border, file)
+            .generator(
+                block,
+                inverter == null ? null : inverter.charger(),
+                site == null ? 0.0 : site.elevationM());
+  }
+
+  private Scenario.@Nullable OtherSource otherSource(Block home) {
+    Block block = home.block(Vocabulary.HOME_OTHER_SOURCE);
+    return block == null
+        ? null
+        : new Scenario.OtherSource(
+            block.text(Vocabulary.SOURCE_NAME),
+            block.has(Vocabulary.SOURCE_FILE) ? block.text(Vocabulary.SOURCE_FILE) : "",
+            paths.resolved(block, Vocabulary.SOURCE_FILE),
+            block.word(Vocabulary.SOURCE_BUS, Vocabulary.Supply.values()) == Vocabulary.Supply.DC);
+  }
+
   private static Scenario.Costs costs(Block home) {
     Block block = home.block(Vocabulary.HOME_COSTS);
     return block == null
@@ -327,7 +355,25 @@ public final class ScenarioReader {
             block.text(Vocabulary.CURRENCY),
             block.optional(Vocabulary.PER_MODULE),
             block.optional(Vocabulary.PER_PACK),
-            block.optional(Vocabulary.FUEL_PER_LITRE),
+            fuelPerLitreCost(block),
             block.optional(Vocabulary.YEARLY));
+  }
+
+  /** Null if no price is stated. */
+  private static @Nullable Double fuelPerLitreCost(Block block) {
+    Double perLitreCost = block.optional(Vocabulary.FUEL_PER_LITRE);
+    Double perGallonCost = block.optional(Vocabulary.FUEL_PER_GALLON);
+    if (perLitreCost != null && perGallonCost != null) {
+      block
+          .border()
+          .fault(
+              block.place(Vocabulary.FUEL_PER_GALLON),
+              "\"fuel_per_gallon\" beside \"fuel_per_litre\" in costs",
+              "must be one price",
+              "Leave one of them out.");
+    }
+    return perGallonCost == null
+        ? perLitreCost
+        : Double.valueOf(Unit.GALLON.fromInside(perGallonCost));
   }
 }

@@ -7,7 +7,8 @@ import greyspell.electrical.WireResistance;
 import greyspell.electrical.WireSize;
 import greyspell.load.Evidence;
 import greyspell.load.Priority;
-import greyspell.power.GeneratorSpec;
+import greyspell.power.Fuel;
+import greyspell.power.GeneratorRules;
 import greyspell.quantity.Dimension;
 import greyspell.sky.SkyChoices;
 import greyspell.storage.BankDefaults;
@@ -518,6 +519,43 @@ final class Vocabulary {
           .within(1, 2000);
   static final Key BUILT_IN_CONTROLLER =
       Key.block("controller", "The charge controller inside it, if it has one.", CONTROLLER);
+  static final Key SEARCH_DRAW =
+      Key.measure("draw", "Drawn by one from the bus while it sleeps.", Dimension.POWER)
+          .within(0, 500)
+          .required()
+          .into("drawW");
+  static final Key WAKES_AT =
+      Key.measure("wakes_at", "Power asked at the sockets from which it wakes.", Dimension.POWER)
+          .within(0.1, 5000)
+          .required()
+          .into("wakesAtW");
+  static final Shape SEARCH =
+      Shape.of(
+          "search",
+          "An inverter that sleeps while nothing worth waking for is on. What asks for less than"
+              + " wakes_at gets nothing while it sleeps.",
+          SEARCH_DRAW,
+          WAKES_AT);
+  static final Key INVERTER_SEARCH =
+      Key.block("search", "How it sleeps; left out, it is always awake.", SEARCH).into("search");
+  static final Key CHARGER_POWER =
+      Key.measure("power", "Most that it takes from the generator.", Dimension.POWER)
+          .within(10, 200_000)
+          .required()
+          .into("mostAcW");
+  static final Key CHARGER_EFFICIENCY =
+      Key.measure("efficiency", "From the generator to the bus.", Dimension.SHARE)
+          .within(0.3, 1)
+          .usual("90 %", PRACTICE)
+          .into("efficiency");
+  static final Shape CHARGER =
+      Shape.of(
+          "charger",
+          "What turns a generator's current into charge.",
+          CHARGER_POWER,
+          CHARGER_EFFICIENCY);
+  static final Key INVERTER_CHARGER =
+      Key.block("charger", "Its charger side, of one, if it has one.", CHARGER).into("charger");
   static final Shape INVERTER =
       Shape.equipment(
           "inverter",
@@ -532,40 +570,196 @@ final class Vocabulary {
           STANDBY_DAY,
           STANDBY_NIGHT,
           INVERTER_EFFICIENCY,
+          INVERTER_SEARCH,
+          INVERTER_CHARGER,
           LOWEST_INPUT_VOLTAGE,
           HIGHEST_INPUT_VOLTAGE,
           BUILT_IN_CONTROLLER);
 
-  // ---- generator (library only, for now) --------------------------------------------------------
+  // ---- generator ------------------------------------------------------------------------------
 
   static final Key GENERATOR_NAME = name("generator");
   static final Key GENERATOR_POWER =
-      Key.measure("rated_power", "AC power that it can hold.", Dimension.POWER)
+      Key.measure("rated_power", "AC power that one can hold.", Dimension.POWER)
           .within(100, 100_000)
           .required()
-          .into("ratedPowerW");
+          .into("spec.ratedPowerW");
   static final Key FUEL =
-      Key.word("fuel", "What it burns.", GeneratorSpec.Fuel.values()).required().into("fuel");
+      Key.word("fuel", "What it burns; propane is counted as liquid.", Fuel.values())
+          .required()
+          .into("fuel");
   static final Key FUEL_USE =
       Key.curve(
               "fuel_use",
-              "Points [share of rated power, litres or gallons an hour].",
+              "Points [share of rated power, litres or gallons an hour], of one; straight lines"
+                  + " between, the outer lines carried on. This, or the two keys below.",
               Dimension.SHARE,
               Dimension.FUEL_RATE)
           .within(0, 100)
-          .required()
           .into("fuelUse");
+  static final Key FUEL_AT_NO_LOAD =
+      Key.measure(
+              "fuel_at_no_load",
+              "Burnt in an hour with nothing drawn; with the next key a straight line, instead of"
+                  + " fuel_use.",
+              Dimension.FUEL_RATE)
+          .within(0, 100)
+          .into("fuelUse");
+  static final Key FUEL_AT_FULL_LOAD =
+      Key.measure("fuel_at_full_load", "Burnt in an hour at rated power.", Dimension.FUEL_RATE)
+          .within(0, 100)
+          .into("fuelUse");
+  private static final String THIN_AIR =
+      PRACTICE + "; makers' sheets differ, from sea level to 1500 m and from 25 °C to 40 °C";
+  static final Key ABOVE_ELEVATION =
+      Key.measure("above_elevation", "Height from which it loses power.", Dimension.LENGTH)
+          .within(-450, 6000)
+          .usual("0 m", THIN_AIR)
+          .into("fromElevationM");
+  static final Key PER_300_M =
+      Key.measure("per_300_m", "Power lost for each 300 m (1000 ft) above.", Dimension.SHARE)
+          .within(0, 0.3)
+          .usual("3.5 %", THIN_AIR)
+          .into("perMShare");
+  static final Key ABOVE_TEMPERATURE =
+      Key.measure(
+              "above_temperature",
+              "Air temperature from which it loses power.",
+              Dimension.TEMPERATURE)
+          .within(-40, 60)
+          .usual("25 °C", THIN_AIR)
+          .into("fromTemperatureC");
+  static final Key PER_DEGREE =
+      Key.measure("per_degree", "Power lost for each degree above.", Dimension.SHARE_PER_KELVIN)
+          .within(0, 0.05)
+          .mend("Written without a minus sign: 0.18 %/K, or 0.1 %/°F.")
+          .usual("0.18 %/K", "1 % for each 10 °F; " + THIN_AIR)
+          .into("perK");
+  static final Shape DERATING =
+      Shape.of(
+          "derating",
+          "What thin and hot air take from a generator's rated power.",
+          ABOVE_ELEVATION,
+          PER_300_M,
+          ABOVE_TEMPERATURE,
+          PER_DEGREE);
+  static final Key GENERATOR_DERATING =
+      Key.block("derating", "What thin and hot air take from its power.", DERATING)
+          .into("derating");
+  static final Key POLICY =
+      Key.word(
+              "policy",
+              "Starts by itself (auto), or only when someone is at home to start it and stay"
+                  + " (manual).",
+              GeneratorRules.Policy.values())
+          .usual("auto", "it starts by itself")
+          .into("rules.policy");
+  static final Key START_BELOW =
+      Key.measure(
+              "start_below", "It starts below this charge, of the usable window.", Dimension.SHARE)
+          .within(0, 0.99)
+          .usual("20 %", PRACTICE)
+          .into("startBelowShare");
+  static final Key STOP_ABOVE =
+      Key.measure(
+              "stop_above", "It stops above this charge, of the usable window.", Dimension.SHARE)
+          .within(0.01, 1)
+          .usual("80 %", "the last part fills slowly; " + PRACTICE)
+          .into("stopAboveShare");
+  static final Key MINIMUM_RUN =
+      Key.measure("minimum_run", "Shortest run, in whole hours.", Dimension.DURATION)
+          .within(0, 24)
+          .usual("2 h", "short runs wear an engine; " + PRACTICE)
+          .into("minimumRunH");
+  static final Key PERMITTED_HOURS =
+      Key.of(
+              "permitted_hours",
+              Key.Kind.HOURS,
+              "Spans of the day in which it may run; only whole hours within them count, the rest"
+                  + " are quiet hours.")
+          .usual("00:00-24:00", "no quiet hours stated")
+          .into("permitted.spans");
+  static final Key PERMITTED_DAYS =
+      Key.of("permitted_days", Key.Kind.DAYS, "Days of the week on which it may run.")
+          .usual("Mon-Sun", "")
+          .into("permitted.days");
+  static final Key PERMITTED_MONTHS =
+      Key.of("permitted_months", Key.Kind.MONTH_SPANS, "Months in which it may run: Oct-Mar.")
+          .usual("Jan-Dec", "")
+          .into("permitted.months");
+  static final Key HOME_HOURS =
+      Key.of(
+              "home_hours",
+              Key.Kind.HOURS,
+              "Spans of the day in which someone is at home; for policy: manual only.")
+          .usual("07:00-22:00", "awake and at home; own choice, no source")
+          .into("home.spans");
+  static final Key HOME_DAYS =
+      Key.of(
+              "home_days",
+              Key.Kind.DAYS,
+              "Days of the week on which someone is at home; for policy: manual only.")
+          .usual("Mon-Sun", "")
+          .into("home.days");
+  static final Key GENERATOR_CHARGER =
+      Key.block(
+              "charger", "What it charges through; left out, the inverter's charger side.", CHARGER)
+          .into("charger");
   static final Shape GENERATOR =
       Shape.equipment(
           "generator",
           "generators.yaml",
-          "An engine for the grey weeks. In the library only: scenarios do not run one yet.",
+          "An engine for the grey weeks, and when it runs. Its exhaust kills: outdoors only, away"
+              + " from every opening, joined to the house through a transfer switch by a licensed"
+              + " electrician.",
           FROM,
           GENERATOR_NAME,
           NOTE,
+          COUNT,
           GENERATOR_POWER,
           FUEL,
-          FUEL_USE);
+          FUEL_USE,
+          FUEL_AT_NO_LOAD,
+          FUEL_AT_FULL_LOAD,
+          GENERATOR_DERATING,
+          POLICY,
+          START_BELOW,
+          STOP_ABOVE,
+          MINIMUM_RUN,
+          PERMITTED_HOURS,
+          PERMITTED_DAYS,
+          PERMITTED_MONTHS,
+          HOME_HOURS,
+          HOME_DAYS,
+          GENERATOR_CHARGER);
+
+  // ---- a second source --------------------------------------------------------------------------
+
+  static final Key SOURCE_FILE =
+      Key.of(
+              "file",
+              Key.Kind.PATH,
+              "Hourly CSV with the columns local_start (or utc_start, or none) and source_w;"
+                  + " relative to this file.")
+          .required()
+          .into("file");
+  static final Key SOURCE_BUS =
+      Key.word(
+              "bus",
+              "Where it feeds in: beside the inverter on the sockets' side (ac), or on the bank's"
+                  + " (dc).",
+              Supply.values())
+          .usual("dc", "small turbines mostly charge the bank; " + PRACTICE)
+          .into("isDirectCurrent");
+  static final Key SOURCE_NAME = name("other source");
+  static final Shape OTHER_SOURCE =
+      Shape.shortened(
+          "other_source",
+          "A second source, such as a small wind or water turbine, as hourly watts. Hours without a"
+              + " value count as nothing; a log of one year repeats.",
+          SOURCE_FILE,
+          SOURCE_BUS,
+          SOURCE_NAME);
 
   // ---- loads ----------------------------------------------------------------------------------
 
@@ -950,6 +1144,13 @@ final class Vocabulary {
       Key.measure("fuel_per_litre", "Generator fuel.", Dimension.NUMBER)
           .within(0, 1e6)
           .into("fuelPerLitreCost");
+  static final Key FUEL_PER_GALLON =
+      Key.measure(
+              "fuel_per_gallon",
+              "Generator fuel for a US gallon, instead of fuel_per_litre.",
+              Dimension.NUMBER)
+          .within(0, 1e6)
+          .into("fuelPerLitreCost");
   static final Key YEARLY =
       Key.measure("yearly", "Upkeep each year.", Dimension.NUMBER)
           .within(0, 1e9)
@@ -962,6 +1163,7 @@ final class Vocabulary {
           PER_MODULE,
           PER_PACK,
           FUEL_PER_LITRE,
+          FUEL_PER_GALLON,
           YEARLY);
 
   static final Key HOME =
@@ -983,6 +1185,12 @@ final class Vocabulary {
   static final Key HOME_BANK = Key.block("bank", "The battery bank.", BANK).required().into("bank");
   static final Key HOME_INVERTER =
       Key.block("inverter", "The inverter.", INVERTER).required().into("inverter");
+  static final Key HOME_GENERATOR =
+      Key.block("generator", "An engine for the grey weeks, if there is one.", GENERATOR)
+          .into("generator");
+  static final Key HOME_OTHER_SOURCE =
+      Key.block("other_source", "A second source, if there is one.", OTHER_SOURCE)
+          .into("otherSource");
   static final Key HOME_LOADS =
       Key.block("loads", "What the house asks for.", LOADS).required().into("load");
   static final Key RESERVE =
@@ -1023,6 +1231,8 @@ final class Vocabulary {
           HOME_CONTROLLER,
           HOME_BANK,
           HOME_INVERTER,
+          HOME_GENERATOR,
+          HOME_OTHER_SOURCE,
           HOME_LOADS,
           RESERVE,
           START,
@@ -1045,6 +1255,11 @@ final class Vocabulary {
         BATTERY,
         ENCLOSURE,
         INVERTER,
+        SEARCH,
+        CHARGER,
+        GENERATOR,
+        DERATING,
+        OTHER_SOURCE,
         LOADS,
         APPLIANCE,
         LoadKeys.HEATING,
@@ -1055,7 +1270,6 @@ final class Vocabulary {
         LoadKeys.POLICY,
         ELECTRICAL,
         CONDUCTOR,
-        COSTS,
-        GENERATOR);
+        COSTS);
   }
 }

@@ -3,6 +3,7 @@ package greyspell.storage;
 import greyspell.quantity.Check;
 import greyspell.storage.step.BankLimits;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole bank, all packs together.
@@ -22,6 +23,12 @@ import java.util.List;
  *     temperature; straight lines between, level outside
  * @param coldestChargeC no charging below this
  * @param standbyW drawn from the bus by its own electronics
+ * @param fullChargeFromC charged at the full limit from here up, along a straight line below; the
+ *     same as {@code coldestChargeC} for a limit without slope
+ * @param healthShare capacity now over nominal
+ * @param cells null for constant efficiencies and no voltage
+ * @param tanks null for one tank
+ * @param life how it ages
  */
 public record BankSpec(
     String name,
@@ -39,7 +46,12 @@ public record BankSpec(
     List<CapacityAt> capacityByTemperature,
     double coldestChargeC,
     double standbyW,
-    Enclosure enclosure) {
+    Enclosure enclosure,
+    double fullChargeFromC,
+    double healthShare,
+    @Nullable CellSheet cells,
+    @Nullable KineticSheet tanks,
+    LifeSheet life) {
   private static final double HOURS_IN_30_DAYS = 720.0;
 
   public BankSpec {
@@ -56,6 +68,8 @@ public record BankSpec(
         "selfDischargePerMonthFraction", selfDischargePerMonthFraction, 0.0, Math.nextDown(1.0));
     Check.finite("coldestChargeC", coldestChargeC);
     Check.notNegative("standbyW", standbyW);
+    Check.within("fullChargeFromC", fullChargeFromC, coldestChargeC, 100.0);
+    Check.within("healthShare", healthShare, 0.01, 1.5);
     capacityByTemperature = List.copyOf(capacityByTemperature);
     Check.within("points of capacityByTemperature", capacityByTemperature.size(), 1, 1000);
     for (int i = 1; i < capacityByTemperature.size(); i++) {
@@ -67,6 +81,48 @@ public record BankSpec(
     }
   }
 
+  /** A new bank of constant efficiencies. */
+  public BankSpec(
+      String name,
+      Chemistry chemistry,
+      int packs,
+      double capacityWh,
+      double nominalV,
+      double fullFraction,
+      double reserveFraction,
+      double chargeEfficiency,
+      double dischargeEfficiency,
+      double maxChargeW,
+      double maxDischargeW,
+      double selfDischargePerMonthFraction,
+      List<CapacityAt> capacityByTemperature,
+      double coldestChargeC,
+      double standbyW,
+      Enclosure enclosure) {
+    this(
+        name,
+        chemistry,
+        packs,
+        capacityWh,
+        nominalV,
+        fullFraction,
+        reserveFraction,
+        chargeEfficiency,
+        dischargeEfficiency,
+        maxChargeW,
+        maxDischargeW,
+        selfDischargePerMonthFraction,
+        capacityByTemperature,
+        coldestChargeC,
+        standbyW,
+        enclosure,
+        coldestChargeC,
+        1.0,
+        null,
+        null,
+        LifeSheet.usual(chemistry));
+  }
+
   /** One point of the capacity curve; shares above 1 are allowed and count as 1. */
   public record CapacityAt(double temperatureC, double capacityShare) {
     public CapacityAt {
@@ -75,9 +131,101 @@ public record BankSpec(
     }
   }
 
+  /** Whether voltage, resistance and the like are reckoned. */
+  public boolean isDetailed() {
+    return cells != null;
+  }
+
+  /**
+   * All that the cells hold now, from empty to charged to the top: what shares of charge are
+   * counted over. With two tanks that is both, which is more than the nominal capacity.
+   */
+  public double contentWh() {
+    return (tanks == null ? capacityWh : tanks.tanksWh()) * healthShare;
+  }
+
   /** Energy between the reserve and full. */
   public double usableWh() {
-    return capacityWh * (fullFraction - reserveFraction);
+    return contentWh() * (fullFraction - reserveFraction);
+  }
+
+  /** Energy below the reserve. */
+  public double reserveWh() {
+    return contentWh() * reserveFraction;
+  }
+
+  /** Charge over all that the cells hold, from the energy above the reserve. */
+  public double chargeShare(double aboveReserveWh) {
+    return reserveFraction + aboveReserveWh / contentWh();
+  }
+
+  /**
+   * The same bank at another health. Its capacity goes with it, and its resistance as one over the
+   * square (own choice, no source: 1.56 times at 80 %, where one and a half to two times is often
+   * told); power limits and efficiencies that are stated stay.
+   */
+  public BankSpec withHealth(double newHealthShare) {
+    double before = healthShare / newHealthShare;
+    CellSheet aged =
+        cells == null ? null : cells.withResistanceOhm(cells.resistanceOhm() * before * before);
+    return new BankSpec(
+        name,
+        chemistry,
+        packs,
+        capacityWh,
+        nominalV,
+        fullFraction,
+        reserveFraction,
+        chargeEfficiency,
+        dischargeEfficiency,
+        maxChargeW,
+        maxDischargeW,
+        selfDischargePerMonthFraction,
+        capacityByTemperature,
+        coldestChargeC,
+        standbyW,
+        enclosure,
+        fullChargeFromC,
+        newHealthShare,
+        aged,
+        tanks,
+        life);
+  }
+
+  /**
+   * The same bank in detail; constant efficiencies become those near the losses of the resistance
+   * where these are not stated.
+   */
+  public BankSpec inDetail(CellSheet sheet, @Nullable KineticSheet twoTanks) {
+    double in = chargeEfficiency;
+    double out = dischargeEfficiency;
+    if (!sheet.isLossStated()) {
+      double[] near = CellModel.nearEfficiencies(sheet, capacityWh);
+      in = near[0];
+      out = near[1];
+    }
+    return new BankSpec(
+        name,
+        chemistry,
+        packs,
+        capacityWh,
+        nominalV,
+        fullFraction,
+        reserveFraction,
+        in,
+        out,
+        maxChargeW,
+        maxDischargeW,
+        selfDischargePerMonthFraction,
+        capacityByTemperature,
+        coldestChargeC,
+        standbyW,
+        enclosure,
+        fullChargeFromC,
+        healthShare,
+        sheet,
+        twoTanks,
+        life);
   }
 
   /**

@@ -57,6 +57,11 @@ public final class BankTemperature {
     return new BankTemperature(temperatureC, new double[hours]);
   }
 
+  /** Without a heater; the array is kept. */
+  static BankTemperature given(double[] temperatureC) {
+    return new BankTemperature(temperatureC, new double[temperatureC.length]);
+  }
+
   static BankTemperature lagging(double[] airC, double lagH) {
     return heated(airC, lagH, Double.NEGATIVE_INFINITY, 0.0);
   }

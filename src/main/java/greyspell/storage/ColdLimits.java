@@ -5,14 +5,16 @@ package greyspell.storage;
  *
  * <pre>
  * locked = 1 - capacity(T), held within 0 .. 1
- * charge = 0 below the coldest charging temperature, else 1
+ * charge = (T - Tc) / (Tf - Tc), held within 0 .. 1     where Tf = Tc: 0 below it, else 1
  *
  * capacity  share of the energy that can be drawn at T, see {@link CapacityCurve}
+ * Tc        coldest charging temperature               °C
+ * Tf        charged at the full limit from here up     °C    not below Tc
  * </pre>
  *
  * A share of the usable window is locked while it is cold and comes back with warmth; nothing is
- * lost by it. Charging stops at once at the limit; no tapering near it yet. The arrays are not
- * written.
+ * lost by it. Where no second temperature is stated charging stops at once at the first. The
+ * straight line between two is common practice, no source. The arrays are not written.
  */
 public final class ColdLimits {
   private final double[] lockedShare;
@@ -27,10 +29,14 @@ public final class ColdLimits {
     var out = new ColdLimits(bankC.length);
     var curve = new CapacityCurve(bank.capacityByTemperature());
     double coldestChargeC = bank.coldestChargeC();
+    double fullFromC = bank.fullChargeFromC();
+    double spanC = fullFromC - coldestChargeC;
     for (int h = 0; h < bankC.length; h++) {
       double locked = 1.0 - curve.capacityShare(bankC[h]);
       out.lockedShare[h] = locked > 0.0 ? (locked < 1.0 ? locked : 1.0) : 0.0;
-      out.chargeShare[h] = bankC[h] < coldestChargeC ? 0.0 : 1.0;
+      double t = bankC[h];
+      out.chargeShare[h] =
+          t < coldestChargeC ? 0.0 : t >= fullFromC ? 1.0 : (t - coldestChargeC) / spanC;
     }
     return out;
   }

@@ -297,30 +297,26 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return runs;
   }
 
-  /**
-   * A plane's own wire. The books hold one sum for the cables of all planes; a plane is given its
-   * part by the square of its rated current and its wire's resistance, after what flat shares take.
-   */
+  /** A plane's own wire, with what this plane alone sends through it. */
   private static void arrayRuns(
       Scenario home, Wire wire, @Nullable StudyResult result, List<Run> runs) {
-    for (ArraySpec array : home.arrays()) {
+    for (int k = 0; k < home.arrays().size(); k++) {
+      ArraySpec array = home.arrays().get(k);
       if (!isFor(wire, array)) {
         continue;
       }
       ModuleSpec module = array.module();
       RunLoad load =
           new RunLoad(
-              ratedA(array),
+              array.inParallel() * module.maxPowerA(),
               StringJudge.BRIGHT_SUN_FACTOR * array.inParallel() * module.shortCircuitA(),
               array.inSeries() * module.maxPowerV(),
               0.0,
               0.0);
       if (result != null) {
-        double lostWh = heatOfCablesWh(home, result) * ratedHeatW(home, array) / ratedHeatW(home);
-        double passedWh =
-            result.outcome().total().solarAvailableWh() * array.ratedPowerW() / ratedW(home)
-                + lostWh;
-        load = simulated(load, wire.run(), lostWh, passedWh, result);
+        StudyResult.PlaneBooks books = result.planes().get(k);
+        double lostWh = books.cableHeatWh();
+        load = simulated(load, wire.run(), lostWh, books.availableWh() + lostWh, result);
       }
       boolean isNamed = home.arrays().size() > 1 && !wire.run().name().contains(array.name());
       ConductorRun run =
@@ -332,34 +328,6 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   private static boolean isFor(Wire wire, ArraySpec array) {
     return wire.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
         && (wire.arrayName().isEmpty() || wire.arrayName().equals(array.name()));
-  }
-
-  private static double ratedA(ArraySpec array) {
-    return array.inParallel() * array.module().maxPowerA();
-  }
-
-  private static double ratedHeatW(Scenario home, ArraySpec array) {
-    double ohm = new Wires(home).arrayOhm(array);
-    return ratedA(array) * ratedA(array) * ohm;
-  }
-
-  private static double ratedHeatW(Scenario home) {
-    double sumW = 0.0;
-    for (ArraySpec array : home.arrays()) {
-      sumW += ratedHeatW(home, array);
-    }
-    return sumW;
-  }
-
-  /** Of all planes' cables, without what the flat shares take. */
-  private static double heatOfCablesWh(Scenario home, StudyResult result) {
-    double heatWh = lostWh(result, "array_wiring");
-    for (ArraySpec array : home.arrays()) {
-      double passedWh =
-          result.outcome().total().solarAvailableWh() * array.ratedPowerW() / ratedW(home);
-      heatWh -= passedWh * array.wiringFraction() / (1.0 - array.wiringFraction());
-    }
-    return Math.max(0.0, heatWh);
   }
 
   /** With the current squared that makes this loss of it. */

@@ -1,6 +1,5 @@
 package greyspell.study;
 
-import greyspell.array.ArrayLoss;
 import greyspell.array.ArraySpec;
 import greyspell.array.ControllerChain;
 import greyspell.array.ControllerHours;
@@ -12,20 +11,34 @@ import greyspell.array.SolarHours;
 import greyspell.balance.Forcing;
 import greyspell.balance.NamedHours;
 import greyspell.load.LoadHours;
+import greyspell.load.LoadLog;
+import greyspell.load.LoadPlan;
 import greyspell.load.LoadWeather;
+import greyspell.load.Priority;
+import greyspell.power.Charger;
+import greyspell.power.InverterSpec.Search;
+import greyspell.power.SearchMode;
+import greyspell.power.SourceHours;
+import greyspell.power.SourceLog;
+import greyspell.power.SourceLogReader;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
+import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
+import greyspell.scenario.Scenario.OtherSource;
 import greyspell.sky.PlaneIrradiance;
 import greyspell.sky.Radiation;
 import greyspell.sky.SunPath;
 import greyspell.storage.BankTemperature;
+import greyspell.storage.CellSheet;
 import greyspell.storage.ColdLimits;
 import greyspell.weather.WeatherSeries;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything about one home that does not depend on the charge: its weather and panels turned into
@@ -33,19 +46,37 @@ import java.util.List;
  * does to the bank. Straight down the page, in the order of the flow.
  */
 final class HomeForcing {
+  /** For a source on the sockets' side of an inverter whose charger is not stated. */
+  private static final double USUAL_CHARGER_EFFICIENCY = 0.9; // common practice, no source
+
   private final Scenario scenario;
   private final WeatherSeries weather;
   private final List<Assumption> assumptions;
   private final List<String> cautions;
+  private final List<StudyResult.PlaneBooks> planeBooks = new ArrayList<>();
 
-  /** What has to be said is added to the two lists. */
+  private final Without without;
+  private final double @Nullable [] bankV;
+  private @Nullable LoadHours load;
+  private @Nullable LoadLog log;
+  private @Nullable LoadWeather loadWeather;
+
+  /**
+   * What has to be said is added to the two lists.
+   *
+   * @param bankV of each hour, null to take the nominal voltage
+   */
   HomeForcing(
       Scenario scenario,
       WeatherSeries weather,
+      Without without,
+      double @Nullable [] bankV,
       List<Assumption> assumptions,
       List<String> cautions) {
     this.scenario = scenario;
     this.weather = weather;
+    this.without = without;
+    this.bankV = bankV;
     this.assumptions = assumptions;
     this.cautions = cautions;
   }
@@ -67,30 +98,30 @@ final class HomeForcing {
     var wires = new Wires(scenario);
     var planes = new ArrayList<SolarHours>();
     for (ArraySpec array : scenario.arrays()) {
-      planes.add(plane(array, sun, radiation, wires));
+      SolarHours plane = plane(array, sun, radiation, wires);
+      planes.add(plane);
+      planeBooks.add(StudyResult.PlaneBooks.of(array.name(), plane));
     }
     SolarHours solar = SolarHours.sum(planes);
-    ControllerHours controller =
-        new ControllerChain(scenario.controller(), scenario.bank().nominalV())
-            .run(solar.availableWh());
-    double[] wiresWh = wires.toBankWh(controller.busWh());
-
-    LoadHours load =
-        LoadHours.of(
-            scenario.load(),
-            LoadNotes.log(scenario, assumptions),
-            LoadWeather.of(weather.calendar(), weather.airTemperatureC(), sun.sunlitShare()),
-            scenario.seed());
-    LoadNotes.fit(load, assumptions);
-    BankTemperature bank =
-        BankTemperature.of(scenario.bank().enclosure(), weather.airTemperatureC());
-    ColdLimits cold = ColdLimits.of(scenario.bank(), bank.temperatureC());
-    List<NamedHours> standing = standing(sun, bank);
-
     var columns = new Forcing.Columns();
     columns.solarNominalWh = solar.nominalWh();
-    columns.arrayLosses = losses(solar);
-    columns.solarAvailableWh = solar.availableWh();
+    columns.arrayLosses = without.losses(solar);
+    columns.solarAvailableWh = without.availableWh(solar);
+    control(wires, columns);
+    ask(sun, columns);
+    keep(sun, columns);
+    return new Forcing(weather.calendar(), columns);
+  }
+
+  private void control(Wires wires, Forcing.Columns columns) {
+    ControllerHours controller =
+        new ControllerChain(scenario.controller(), scenario.bank().nominalV())
+            .run(columns.solarAvailableWh);
+    without.giveBack(controller);
+    double[] wiresWh =
+        without.has(Effect.CONTROLLER_LOSS)
+            ? new double[weather.hours()]
+            : wires.toBankWh(controller.busWh(), bankV);
     columns.clippedWh = controller.clippedWh();
     columns.controllerParts =
         List.of(
@@ -98,14 +129,103 @@ final class HomeForcing {
             new NamedHours("controller_wiring", wiresWh));
     columns.controllerLossWh = sum(columns.controllerParts);
     columns.solarBusWh = less(controller.busWh(), wiresWh);
-    columns.acAskedWh = load.acWh();
-    columns.dcAskedWh = load.dcWh();
-    columns.standingParts = standing;
-    columns.standingWh = sum(standing);
+  }
+
+  /** What the house asks for, and what else feeds it. */
+  private void ask(SunPath sun, Forcing.Columns columns) {
+    log = LoadNotes.log(scenario, assumptions);
+    loadWeather = LoadWeather.of(weather.calendar(), weather.airTemperatureC(), sun.sunlitShare());
+    LoadHours asked =
+        LoadHours.of(without.plan(scenario.load()), log, loadWeather, scenario.seed());
+    LoadNotes.fit(asked, assumptions);
+    load = asked;
+    put(asked, columns);
+    OtherSource other = scenario.otherSource();
+    if (other != null && !without.has(Effect.OTHER_SOURCE)) {
+      columns.otherBusWh = otherWh(other);
+    }
+  }
+
+  /** The demand as a whole and by class; where no rule is stated the classes make no difference. */
+  void put(LoadHours asked, Forcing.Columns columns) {
+    columns.acAskedWh = asked.acWh();
+    columns.dcAskedWh = asked.dcWh();
+    if (!without.plan(scenario.load()).policy().isIdle()) {
+      columns.acShouldRunWh = asked.acWh(Priority.SHOULD_RUN);
+      columns.acCanWaitWh = asked.acWh(Priority.CAN_WAIT);
+      columns.dcShouldRunWh = asked.dcWh(Priority.SHOULD_RUN);
+      columns.dcCanWaitWh = asked.dcWh(Priority.CAN_WAIT);
+    }
+  }
+
+  private double[] otherWh(OtherSource other) {
+    SourceLog log =
+        SourceLogReader.read(
+            Path.of(other.resolvedPath()), other.file(), scenario.site().utcOffsetH());
+    SourceHours hours = log.on(weather.calendar());
+    assumptions.add(new Assumption("other_source", other.name(), hours.told()));
+    double[] wh = hours.wh();
+    Charger charger = scenario.inverter().charger();
+    if (!other.isDirectCurrent()) {
+      double efficiency = charger == null ? USUAL_CHARGER_EFFICIENCY : charger.efficiency();
+      for (int h = 0; h < wh.length; h++) {
+        wh[h] *= efficiency;
+      }
+      assumptions.add(
+          new Assumption(
+              "other_source.bus",
+              "taken to the bus through the charger at " + Show.percent(efficiency),
+              "what it feeds straight to the sockets is not told apart, so its gain is on the low side"));
+    }
+    return wh;
+  }
+
+  /** What the system itself draws, and what cold does to the bank. */
+  private void keep(SunPath sun, Forcing.Columns columns) {
+    BankTemperature bank =
+        BankTemperature.of(scenario.bank().enclosure(), weather.airTemperatureC());
+    ColdLimits cold = ColdLimits.of(scenario.bank(), bank.temperatureC());
+    Search search = scenario.inverter().search();
+    if (search != null && load != null && !without.has(Effect.SEARCH)) {
+      columns.asleep = SearchMode.of(search, load.acWh(), load.peakW()).asleep();
+    }
+    columns.standingParts = standing(sun, bank, columns.asleep);
+    columns.standingWh = sum(columns.standingParts);
     columns.bankTemperatureC = bank.temperatureC();
-    columns.lockedShare = cold.lockedShare();
+    columns.lockedShare =
+        without.has(Effect.COLD_CAPACITY) ? new double[weather.hours()] : cold.lockedShare();
     columns.chargeShare = cold.chargeShare();
+    if (without.has(Effect.COLD_CHARGING)) {
+      columns.chargeShare = new double[weather.hours()];
+      Arrays.fill(columns.chargeShare, 1.0);
+    }
+    CellSheet cells = scenario.bank().cells();
+    if (cells != null) {
+      columns.resistanceFactor = cells.resistanceFactors(bank.temperatureC());
+    }
+  }
+
+  /** The same home asking for something else; once {@link #make} has run. */
+  Forcing asking(LoadPlan plan, Forcing forcing) {
+    if (loadWeather == null) {
+      throw new IllegalStateException("not made yet");
+    }
+    Forcing.Columns columns = forcing.columns();
+    put(LoadHours.of(plan, log, loadWeather, scenario.seed()), columns);
     return new Forcing(weather.calendar(), columns);
+  }
+
+  /** What the house asks for; once {@link #make} has run. */
+  LoadHours load() {
+    if (load == null) {
+      throw new IllegalStateException("not made yet");
+    }
+    return load;
+  }
+
+  /** Of each plane, once {@link #make} has run. */
+  List<StudyResult.PlaneBooks> planeBooks() {
+    return List.copyOf(planeBooks);
   }
 
   private SolarHours plane(ArraySpec array, SunPath sun, Radiation radiation, Wires wires) {
@@ -136,27 +256,30 @@ final class HomeForcing {
         light.absorbedWm2(),
         weather.airTemperatureC(),
         weather.windMs(),
-        ControllerInput.of(scenario.controller(), scenario.bank().nominalV()),
+        bankV != null && scenario.controller().kind() == ControllerKind.PWM
+            ? ControllerInput.atBankVoltage(bankV)
+            : ControllerInput.of(scenario.controller(), scenario.bank().nominalV()),
         wires.arrayOhm(array));
   }
 
-  private List<NamedHours> losses(SolarHours solar) {
-    return Arrays.stream(ArrayLoss.values())
-        .map(l -> new NamedHours(l.key(), solar.lossWh(l)))
-        .toList();
-  }
-
   /** What the system itself draws day and night, by part. */
-  private List<NamedHours> standing(SunPath sun, BankTemperature bank) {
+  private List<NamedHours> standing(SunPath sun, BankTemperature bank, boolean[] asleep) {
+    double[] inverterWh = scenario.inverter().standbyWh(sun.sunlitShare());
+    Search search = scenario.inverter().search();
+    for (int h = 0; h < asleep.length && search != null; h++) {
+      inverterWh[h] = asleep[h] ? search.drawW() : inverterWh[h];
+    }
     var controllerWh = new double[weather.hours()];
     Arrays.fill(controllerWh, scenario.controller().standbyW() * scenario.controller().count());
     var bankWh = new double[weather.hours()];
     Arrays.fill(bankWh, scenario.bank().standbyW());
+    var none = new double[weather.hours()];
+    boolean isOut = without.has(Effect.STANDBY);
     return List.of(
-        new NamedHours("standing_inverter", scenario.inverter().standbyWh(sun.sunlitShare())),
-        new NamedHours("standing_controller", controllerWh),
-        new NamedHours("standing_bank", bankWh),
-        new NamedHours("standing_bank_heater", bank.heaterWh()));
+        new NamedHours("standing_inverter", isOut ? none : inverterWh),
+        new NamedHours("standing_controller", isOut ? none : controllerWh),
+        new NamedHours("standing_bank", isOut ? none : bankWh),
+        new NamedHours("standing_bank_heater", isOut ? none : bank.heaterWh()));
   }
 
   private static double[] sum(List<NamedHours> parts) {

@@ -1,30 +1,28 @@
 package greyspell.study;
 
+import greyspell.array.ControllerKind;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
-import greyspell.balance.HourLoop;
-import greyspell.balance.Ledger;
 import greyspell.outcome.OutcomeReader;
-import greyspell.power.InverterCurve;
-import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
+import greyspell.storage.step.BankDetail;
 import greyspell.weather.WeatherReader;
 import greyspell.weather.WeatherSeries;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One home through its weather: the whole flow, straight down the page. Scenario and weather become
  * forcing and design, these a ledger, the ledger an outcome. Read this first.
  */
 public final class Study {
-  private static final int MOST_LAPS = 10;
-  private static final double SAME_CHARGE_WH = 0.01;
-
   private final Scenario scenario;
   private final WeatherSeries weather;
+  private final Without without;
   private final List<Assumption> assumptions;
   private final List<String> cautions;
 
@@ -33,9 +31,10 @@ public final class Study {
     void step(String what, double doneShare);
   }
 
-  private Study(Scenario scenario, WeatherSeries weather) {
+  private Study(Scenario scenario, WeatherSeries weather, Without without) {
     this.scenario = scenario;
     this.weather = weather;
+    this.without = without;
     assumptions = new ArrayList<>(scenario.assumptions());
     cautions = new ArrayList<>(scenario.cautions());
   }
@@ -43,70 +42,73 @@ public final class Study {
   /** Runs a home through all hours of its weather. */
   public static StudyResult run(Scenario scenario, Steps steps) {
     steps.step("reading the weather", 0.0);
-    var study = new Study(scenario, read(scenario));
+    WeatherSeries weather = read(scenario);
     steps.step("sun and sky", 0.3);
-    Forcing forcing =
-        new HomeForcing(scenario, study.weather, study.assumptions, study.cautions).make();
+    var study = new Study(scenario, weather, Without.NOTHING);
     Design design = study.design();
+    HomeForcing home = study.home(null, study.assumptions, study.cautions);
+    Forcing forcing = home.make();
     steps.step("hour by hour", 0.8);
-    var ledger = new Ledger(forcing, design.bank().windowWh());
-    String startNote = study.runFromStart(forcing, design, ledger);
+    Laps laps = Laps.run(forcing, design, scenario.startChargeFraction());
+    if (study.followsVoltage(design)) {
+      home = study.home(laps.ledger().bankV(), new ArrayList<>(), new ArrayList<>());
+      forcing = home.make();
+      laps = Laps.run(forcing, design, scenario.startChargeFraction());
+    }
     steps.step("reading the books", 0.95);
+    Besides besides = new Again(scenario, home, forcing, design, laps.ledger()).besides(weather);
+    study.cautions.addAll(BesideNotes.cautions(scenario, forcing.calendar(), besides));
     return new StudyResult(
         scenario,
-        study.weather,
-        ledger,
-        OutcomeReader.read(ledger, design, scenario.site().isNorthern()),
+        weather,
+        laps.ledger(),
+        OutcomeReader.read(laps.ledger(), design, scenario.site().isNorthern()),
+        besides,
+        home.planeBooks(),
         List.copyOf(study.assumptions),
         List.copyOf(study.cautions),
-        startNote);
+        laps.note());
   }
 
-  private static WeatherSeries read(Scenario scenario) {
+  /** Only what goes unserved, with some of nature or equipment left out. */
+  static Unmet unmet(Scenario scenario, WeatherSeries weather, Set<Effect> leftOut) {
+    var study = new Study(scenario, weather, new Without(leftOut));
+    Design design = study.design();
+    Forcing forcing = study.home(null, study.assumptions, study.cautions).make();
+    Laps laps = Laps.run(forcing, design, scenario.startChargeFraction());
+    if (study.followsVoltage(design)) {
+      forcing = study.home(laps.ledger().bankV(), study.assumptions, study.cautions).make();
+      laps = Laps.run(forcing, design, scenario.startChargeFraction());
+    }
+    return Unmet.of(laps.ledger());
+  }
+
+  private HomeForcing home(
+      double @Nullable [] bankV, List<Assumption> toAssumptions, List<String> toCautions) {
+    return new HomeForcing(scenario, weather, without, bankV, toAssumptions, toCautions);
+  }
+
+  private Design design() {
+    return new HomeDesign(scenario, without).make(weather, cautions);
+  }
+
+  /**
+   * Whether the bank's voltage, which only the loop knows, changes what reaches the bus: then the
+   * forcing is made again with the voltages of a first run. A third pass would change little more:
+   * StudyTest.
+   */
+  private boolean followsVoltage(Design design) {
+    BankDetail bank = design.detail().bank();
+    return bank != null
+        && bank.cells() != null
+        && (scenario.controller().kind() == ControllerKind.PWM
+            || !scenario.electrical().conductors().isEmpty());
+  }
+
+  static WeatherSeries read(Scenario scenario) {
     return WeatherReader.read(
         Path.of(scenario.weather().resolvedPath()),
         scenario.weather().resolvedPath(),
         scenario.site().utcOffsetH());
-  }
-
-  private Design design() {
-    InverterCurve.Fit inverter = InverterCurve.fit(scenario.inverter());
-    for (String caution : inverter.cautions()) {
-      if (!cautions.contains(caution)) {
-        cautions.add(caution);
-      }
-    }
-    return new Design(scenario.bank().limits(), new Wires(scenario).before(inverter.limits()));
-  }
-
-  /**
-   * From the stated charge, or round and round until the first hour starts as the last one ends.
-   */
-  private String runFromStart(Forcing forcing, Design design, Ledger ledger) {
-    double windowWh = design.bank().windowWh();
-    Double stated = scenario.startChargeFraction();
-    if (stated != null) {
-      HourLoop.run(forcing, design, stated * windowWh, ledger);
-      return "The first hour starts at "
-          + Show.percent(stated)
-          + " of the usable bank, as the scenario says.";
-    }
-    double startWh = windowWh;
-    for (int lap = 1; lap <= MOST_LAPS; lap++) {
-      double endWh = HourLoop.run(forcing, design, startWh, ledger);
-      if (Math.abs(endWh - startWh) <= SAME_CHARGE_WH) {
-        return "The first hour starts at the charge at which the last one ends ("
-            + (windowWh > 0.0 ? Show.percent(endWh / windowWh) : "0 %")
-            + " of the usable bank): the weather was run "
-            + lap
-            + (lap == 1 ? " time." : " times.");
-      }
-      startWh = endWh;
-    }
-    return "The first hour starts at "
-        + Show.energy(startWh)
-        + "; after "
-        + MOST_LAPS
-        + " laps the charge still drifts.";
   }
 }

@@ -8,11 +8,12 @@ import greyspell.electrical.StringRules;
 import greyspell.power.step.InverterLimits;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Wire;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the stated wires lose, hour by hour: the square of the current times the resistance at the
  * wire's working temperature, the same resistance that the electrical check judges. On the bus the
- * nominal voltage is taken.
+ * bank's voltage is taken where it is followed, else the nominal one.
  */
 final class Wires {
   private final Scenario scenario;
@@ -36,8 +37,10 @@ final class Wires {
   /**
    * Lost between controllers and bank if all of this passes, each controller with a run of its own
    * and an even share; never more than passes.
+   *
+   * @param bankV of each hour, null for the nominal voltage
    */
-  double[] toBankWh(double[] busWh) {
+  double[] toBankWh(double[] busWh, double @Nullable [] bankV) {
     var lostWh = new double[busWh.length];
     int count = scenario.controller().count();
     double ohm =
@@ -48,10 +51,11 @@ final class Wires {
                     StringRules.usual(null, null, scenario.bank()),
                     scenario.arrays().stream().mapToDouble(ArraySpec::ratedPowerW).sum() / count)
                 .ratedA());
-    double lossPerWh = ohm / count / (scenario.bank().nominalV() * scenario.bank().nominalV());
-    if (lossPerWh > 0.0) {
+    double nominalV = scenario.bank().nominalV();
+    if (ohm > 0.0) {
       for (int h = 0; h < lostWh.length; h++) {
-        double lost = busWh[h] * busWh[h] * lossPerWh;
+        double volt = bankV == null ? nominalV : bankV[h];
+        double lost = busWh[h] * busWh[h] * (ohm / count) / (volt * volt);
         lostWh[h] = lost < busWh[h] ? lost : busWh[h];
       }
     }

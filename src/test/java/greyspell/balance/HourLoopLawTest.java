@@ -174,7 +174,7 @@ class HourLoopLawTest {
   }
 
   private static Forcing withSun(Forcing f, double factor) {
-    var columns = copy(f);
+    var columns = Houses.copy(f);
     columns.solarBusWh = f.solarBusWh().clone();
     for (int h = 0; h < f.hours(); h++) {
       columns.solarBusWh[h] *= factor;
@@ -183,24 +183,9 @@ class HourLoopLawTest {
   }
 
   private static Forcing warm(Forcing f) {
-    var columns = copy(f);
+    var columns = Houses.copy(f);
     columns.lockedShare = new double[f.hours()];
     return new Forcing(f.calendar(), columns);
-  }
-
-  private static Forcing.Columns copy(Forcing f) {
-    var columns = Houses.columns(f.hours());
-    columns.solarNominalWh = f.solarNominalWh();
-    columns.solarAvailableWh = f.solarAvailableWh();
-    columns.clippedWh = f.clippedWh();
-    columns.controllerLossWh = f.controllerLossWh();
-    columns.solarBusWh = f.solarBusWh();
-    columns.acAskedWh = f.acAskedWh();
-    columns.dcAskedWh = f.dcAskedWh();
-    columns.standingWh = f.standingWh();
-    columns.lockedShare = f.lockedShare();
-    columns.chargeShare = f.chargeShare();
-    return columns;
   }
 
   private static double unmet(Ledger l) {

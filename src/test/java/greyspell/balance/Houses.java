@@ -1,8 +1,14 @@
 package greyspell.balance;
 
 import greyspell.calendar.HourCalendar;
+import greyspell.load.step.LoadRules;
+import greyspell.power.step.GeneratorLimits;
 import greyspell.power.step.InverterLimits;
+import greyspell.storage.step.BankDetail;
 import greyspell.storage.step.BankLimits;
+import greyspell.storage.step.CellStep;
+import greyspell.storage.step.Taper;
+import greyspell.storage.step.TwoTank;
 import java.util.Arrays;
 import java.util.Random;
 
@@ -96,5 +102,132 @@ public final class Houses {
             0.08 * random.nextDouble(),
             0.05 * random.nextDouble(),
             2e-5 * random.nextDouble()));
+  }
+
+  /** A random house with loads of every class, a second source, and hours asleep. */
+  static Forcing randomFull(long seed, int days) {
+    Forcing plain = random(seed, days);
+    var random = new Random(seed + 77);
+    var columns = copy(plain);
+    int hours = plain.hours();
+    columns.acShouldRunWh = part(random, plain.acAskedWh(), 0.4);
+    columns.acCanWaitWh = part(random, plain.acAskedWh(), 0.4);
+    columns.dcShouldRunWh = part(random, plain.dcAskedWh(), 0.4);
+    columns.dcCanWaitWh = part(random, plain.dcAskedWh(), 0.4);
+    if (random.nextBoolean()) {
+      columns.otherBusWh = new double[hours];
+      for (int h = 0; h < hours; h++) {
+        columns.otherBusWh[h] = random.nextInt(3) == 0 ? random.nextDouble() * 900.0 : 0.0;
+      }
+    }
+    if (random.nextBoolean()) {
+      columns.asleep = new boolean[hours];
+      for (int h = 0; h < hours; h++) {
+        columns.asleep[h] = random.nextInt(4) == 0;
+      }
+    }
+    columns.resistanceFactor = new double[hours];
+    for (int h = 0; h < hours; h++) {
+      columns.resistanceFactor[h] = 0.9 + random.nextDouble();
+    }
+    return new Forcing(plain.calendar(), columns);
+  }
+
+  /** A random design in which every part may be there or missing. */
+  static Design randomFullDesign(long seed, int hours) {
+    Design plain = randomDesign(seed);
+    var random = new Random(seed + 99);
+    BankLimits bank = plain.bank();
+    BankDetail detail = null;
+    if (random.nextInt(5) > 0) {
+      double reserveWh = random.nextDouble() * bank.windowWh();
+      double fullWh = reserveWh + bank.windowWh();
+      detail =
+          new BankDetail(
+              reserveWh,
+              fullWh,
+              48.0,
+              random.nextBoolean() ? randomCells(random, fullWh) : null,
+              random.nextBoolean()
+                  ? TwoTank.of(0.2 + 0.6 * random.nextDouble(), 0.05 + random.nextDouble())
+                  : null,
+              random.nextBoolean()
+                  ? new Taper(
+                      0.5 + 0.45 * random.nextDouble(), 0.02 + 0.1 * random.nextDouble(), 1.0)
+                  : null);
+    }
+    GeneratorLimits generator = random.nextBoolean() ? randomGenerator(random, hours) : null;
+    LoadRules rules =
+        random.nextInt(4) == 0
+            ? LoadRules.NONE
+            : new LoadRules(
+                random.nextBoolean() ? 0.5 * random.nextDouble() : 0.0,
+                random.nextBoolean() ? 0.5 * random.nextDouble() : 0.0,
+                random.nextBoolean() ? random.nextDouble() : 0.0,
+                1 + random.nextInt(4),
+                random.nextDouble() * 2000.0,
+                random.nextDouble() * 50.0);
+    return new Design(bank, plain.inverter(), new Detail(detail, generator, rules));
+  }
+
+  private static CellStep randomCells(Random random, double fullWh) {
+    var openCircuitV = new double[5];
+    openCircuitV[0] = 44.0 + 4.0 * random.nextDouble();
+    for (int k = 1; k < 5; k++) {
+      openCircuitV[k] = openCircuitV[k - 1] + 2.0 * random.nextDouble();
+    }
+    var cells =
+        new CellStep(
+            openCircuitV,
+            1e-4 + random.nextDouble() * 300.0 / (fullWh + 1.0),
+            0.9 + 0.1 * random.nextDouble(),
+            random.nextBoolean() ? 56.0 : 1e6,
+            random.nextBoolean() ? 46.0 : 0.0);
+    return random.nextInt(4) == 0 ? cells.withStated(0.95, 0.93) : cells;
+  }
+
+  private static GeneratorLimits randomGenerator(Random random, int hours) {
+    var mostW = new double[hours];
+    var permitted = new boolean[hours];
+    double ratedW = random.nextDouble() * 4000.0;
+    for (int h = 0; h < hours; h++) {
+      mostW[h] = ratedW * (0.8 + 0.2 * random.nextDouble());
+      permitted[h] = h % 24 > 7 && random.nextInt(10) > 0;
+    }
+    double start = random.nextDouble() * 0.6;
+    return new GeneratorLimits(
+        mostW,
+        permitted,
+        random.nextDouble() * 3000.0,
+        0.8 + 0.2 * random.nextDouble(),
+        start,
+        start + random.nextDouble() * 0.6,
+        1 + random.nextInt(4));
+  }
+
+  private static double[] part(Random random, double[] wh, double most) {
+    if (random.nextInt(3) == 0) {
+      return new double[0];
+    }
+    var part = new double[wh.length];
+    for (int h = 0; h < wh.length; h++) {
+      part[h] = wh[h] * most * random.nextDouble();
+    }
+    return part;
+  }
+
+  static Forcing.Columns copy(Forcing f) {
+    var columns = columns(f.hours());
+    columns.solarNominalWh = f.solarNominalWh();
+    columns.solarAvailableWh = f.solarAvailableWh();
+    columns.clippedWh = f.clippedWh();
+    columns.controllerLossWh = f.controllerLossWh();
+    columns.solarBusWh = f.solarBusWh();
+    columns.acAskedWh = f.acAskedWh();
+    columns.dcAskedWh = f.dcAskedWh();
+    columns.standingWh = f.standingWh();
+    columns.lockedShare = f.lockedShare();
+    columns.chargeShare = f.chargeShare();
+    return columns;
   }
 }

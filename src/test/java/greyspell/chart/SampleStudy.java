@@ -23,6 +23,7 @@ import greyspell.load.LoadPlan;
 import greyspell.load.Priority;
 import greyspell.outcome.OutcomeReader;
 import greyspell.power.InverterSpec;
+import greyspell.power.PeakCheck;
 import greyspell.power.step.InverterLimits;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
@@ -32,12 +33,16 @@ import greyspell.sky.SkyChoices;
 import greyspell.storage.BankSpec;
 import greyspell.storage.Chemistry;
 import greyspell.storage.Enclosure;
+import greyspell.storage.FullCharge;
 import greyspell.storage.step.BankLimits;
+import greyspell.study.Besides;
 import greyspell.study.StudyResult;
+import greyspell.study.Unmet;
 import greyspell.weather.GapReport;
 import greyspell.weather.WeatherSeries;
 import greyspell.weather.WeatherSource;
 import java.time.DayOfWeek;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
@@ -89,6 +94,19 @@ public final class SampleStudy {
   public String note = "";
   public Scenario.Electrical electrical = WIRED;
 
+  /** Peaks, full charges and the rest are not this sample's matter: plain figures. */
+  private static Besides besides(Ledger ledger) {
+    var none = new Unmet(0.0, 0.0, 0.0, 0.0);
+    return new Besides(
+        null,
+        new PeakCheck(0, null, 0, ledger.askedWh(0), 0, ledger.askedWh(0)),
+        new FullCharge(480, 0, 40),
+        List.of(),
+        null,
+        null,
+        none);
+  }
+
   public StudyResult run() {
     var weather = weather();
     var forcing = forcing(weather);
@@ -102,6 +120,10 @@ public final class SampleStudy {
         weather,
         ledger,
         OutcomeReader.read(ledger, design, latitudeDeg >= 0.0),
+        besides(ledger),
+        List.of(
+            new StudyResult.PlaneBooks(
+                "barn roof", Arrays.stream(forcing.solarAvailableWh()).sum(), 0.0)),
         List.of(
             new Assumption("arrays[0].mismatch", "1 %", "common practice, no source"),
             new Assumption("bank.self_discharge", "2 % a month", "data sheets of the kind")),

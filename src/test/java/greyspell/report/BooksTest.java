@@ -50,6 +50,11 @@ class BooksTest {
     }
   }
 
+  /** Those that this home, which the fast loop follows, has. */
+  private static List<LedgerColumn> columns() {
+    return Arrays.stream(LedgerColumn.values()).filter(c -> !c.isFull()).toList();
+  }
+
   @Test
   void ledgerHasARowAnHourInBothTimes() {
     assertEquals(GREY.ledger().hours() + 1, LEDGER.size());
@@ -73,7 +78,7 @@ class BooksTest {
         sums[c] += Double.parseDouble(cells[c]);
       }
     }
-    for (LedgerColumn column : LedgerColumn.values()) {
+    for (LedgerColumn column : columns()) {
       int c = header.indexOf(column.header());
       assertTrue(c > 0, column.header());
       if (column != LedgerColumn.CHARGE) {
@@ -88,7 +93,7 @@ class BooksTest {
     var header = List.of(LEDGER.get(0).split(",", -1));
     for (int h = 0; h < GREY.ledger().hours(); h += 17) {
       String[] cells = LEDGER.get(h + 1).split(",", -1);
-      for (LedgerColumn column : LedgerColumn.values()) {
+      for (LedgerColumn column : columns()) {
         double printed = Double.parseDouble(cells[header.indexOf(column.header())]);
         assertEquals(column.of(GREY.ledger())[h], printed, 0.1001, column.header());
       }

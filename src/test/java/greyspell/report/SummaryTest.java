@@ -46,6 +46,8 @@ class SummaryTest {
             result.weather(),
             result.ledger(),
             result.outcome(),
+            result.besides(),
+            result.planes(),
             result.assumptions(),
             List.of(caution, "Another."),
             result.startNote());

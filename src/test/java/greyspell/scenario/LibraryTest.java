@@ -138,7 +138,7 @@ class LibraryTest {
     List<Block> blocks = all(Vocabulary.GENERATOR);
     assertTrue(blocks.size() >= 5);
     for (Block block : blocks) {
-      GeneratorSpec g = equipment.generator(block);
+      GeneratorSpec g = new GeneratorBinder(border, "x.yaml").spec(block);
       double kWhPerL = 10.0; // no fuel holds more: diesel about 10, petrol 9, propane 7
       double last = 0.0;
       for (GeneratorSpec.FuelAt at : g.fuelUse()) {

@@ -31,7 +31,7 @@ final class ScenarioDocs {
     root.setAll(object(Vocabulary.SCENARIO));
     ObjectNode definitions = root.putObject("definitions");
     for (Shape shape : Vocabulary.shapes()) {
-      if (!shape.equals(Vocabulary.SCENARIO) && !shape.equals(Vocabulary.GENERATOR)) {
+      if (!shape.equals(Vocabulary.SCENARIO)) {
         definitions.set(shape.name(), definition(shape));
       }
     }
@@ -147,7 +147,7 @@ final class ScenarioDocs {
         }
       }
       case HOURS -> words(node, SPAN);
-      case DAYS, MONTHS -> {
+      case DAYS, MONTHS, MONTH_SPANS -> {
         words(node, "[A-Za-z]{3,9}(\\s*-\\s*[A-Za-z]{3,9})?");
         if (key.kind == Key.Kind.MONTHS) {
           list(((ArrayNode) node.get("anyOf")).addObject(), 12, 12)
@@ -312,6 +312,7 @@ final class ScenarioDocs {
       case HOURS -> "spans of the day";
       case DAYS -> "days";
       case MONTHS -> "months, or twelve factors";
+      case MONTH_SPANS -> "months";
       case WHEN -> "a temperature or a day length";
       case START -> "`steady` or a share";
       case BLOCK ->

@@ -40,4 +40,11 @@ public record InverterLimits(
         acWh * (1.0 + linearLossShare) + quadraticLossShare * acWh * acWh / continuousW;
     return inverterWh + wireLossSharePerW * inverterWh * inverterWh;
   }
+
+  /** What one more Wh of AC draws from the bus beside this much. */
+  public double busPerWh(double acWh) {
+    double intoWh = acWh * (1.0 + linearLossShare) + quadraticLossShare * acWh * acWh / continuousW;
+    double slope = 1.0 + linearLossShare + 2.0 * quadraticLossShare * acWh / continuousW;
+    return slope * (1.0 + 2.0 * wireLossSharePerW * intoWh);
+  }
 }

@@ -1,0 +1,54 @@
+package greyspell.balance;
+
+import greyspell.power.step.GeneratorLimits;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Whether the generator runs, hour by hour; it runs whole hours.
+ *
+ * <pre>
+ * starts   permitted, and the charge is below the start level now or would be after this hour, or
+ *          the bank cannot give what the house lacks
+ * stops    not permitted; or the charge has reached the stop level and the shortest run is over
+ * </pre>
+ *
+ * An hour in which it stops is not one in which it starts again.
+ */
+final class GeneratorState {
+  private final @Nullable GeneratorLimits limits;
+  private boolean isOn;
+  private int onH;
+
+  GeneratorState(@Nullable GeneratorLimits limits) {
+    this.limits = limits;
+  }
+
+  GeneratorLimits limits() {
+    if (limits == null) {
+      throw new IllegalStateException("there is no generator");
+    }
+    return limits;
+  }
+
+  /**
+   * Decides the hour.
+   *
+   * @param share charge at its start
+   * @param shareAfter what it would be after the hour without a generator
+   * @param isShort whether the bank cannot give what the house lacks
+   */
+  boolean runs(int h, double share, double shareAfter, boolean isShort) {
+    if (limits == null) {
+      return false;
+    }
+    if (!limits.permitted()[h]) {
+      isOn = false;
+    } else if (isOn) {
+      isOn = onH < limits.minimumRunH() || share < limits.stopAboveShare();
+    } else {
+      isOn = share < limits.startBelowShare() || shareAfter < limits.startBelowShare() || isShort;
+    }
+    onH = isOn ? onH + 1 : 0;
+    return isOn;
+  }
+}

@@ -1,0 +1,58 @@
+package greyspell.study;
+
+import greyspell.balance.Balance;
+import greyspell.balance.Design;
+import greyspell.balance.Forcing;
+import greyspell.balance.Ledger;
+import greyspell.quantity.Show;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Runs a design from its stated charge, or round and round until the first hour starts as the last
+ * one ends.
+ *
+ * @param ledger the books of the last lap
+ * @param note how the first hour's charge was found, a sentence
+ */
+record Laps(Ledger ledger, String note) {
+  private static final int MOST_LAPS = 10;
+  private static final double SAME_CHARGE_WH = 0.01;
+
+  /**
+   * All hours of the forcing.
+   *
+   * @param statedShare of the usable window at the first hour, null for the steady state
+   */
+  static Laps run(Forcing forcing, Design design, @Nullable Double statedShare) {
+    Ledger ledger = Ledger.of(forcing, design);
+    return new Laps(ledger, run(forcing, design, statedShare, ledger));
+  }
+
+  private static String run(
+      Forcing forcing, Design design, @Nullable Double statedShare, Ledger ledger) {
+    double windowWh = design.bank().windowWh();
+    if (statedShare != null) {
+      Balance.run(forcing, design, statedShare * windowWh, ledger);
+      return "The first hour starts at "
+          + Show.percent(statedShare)
+          + " of the usable bank, as the scenario says.";
+    }
+    double startWh = windowWh;
+    for (int lap = 1; lap <= MOST_LAPS; lap++) {
+      double endWh = Balance.run(forcing, design, startWh, ledger);
+      if (Math.abs(endWh - startWh) <= SAME_CHARGE_WH) {
+        return "The first hour starts at the charge at which the last one ends ("
+            + (windowWh > 0.0 ? Show.percent(endWh / windowWh) : "0 %")
+            + " of the usable bank): the weather was run "
+            + lap
+            + (lap == 1 ? " time." : " times.");
+      }
+      startWh = endWh;
+    }
+    return "The first hour starts at "
+        + Show.energy(startWh)
+        + "; after "
+        + MOST_LAPS
+        + " laps the charge still drifts.";
+  }
+}

@@ -1,0 +1,93 @@
+package greyspell.study;
+
+import greyspell.array.ArrayLoss;
+import greyspell.array.ControllerHours;
+import greyspell.array.SolarHours;
+import greyspell.balance.NamedHours;
+import greyspell.load.LoadPlan;
+import greyspell.load.LoadPolicy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What a run leaves out. A loss of the array is left out by giving back at the controller's input
+ * what was booked for it, so that losses which follow it are not worked out anew: they are small
+ * beside one another.
+ */
+record Without(Set<Effect> effects) {
+  static final Without NOTHING = new Without(Set.of());
+
+  boolean has(Effect effect) {
+    return effects.contains(effect);
+  }
+
+  /** The array's losses by name, none for what is left out. */
+  List<NamedHours> losses(SolarHours solar) {
+    var losses = new ArrayList<NamedHours>();
+    for (ArrayLoss loss : ArrayLoss.values()) {
+      double[] wh = solar.lossWh(loss);
+      losses.add(new NamedHours(loss.key(), isOut(loss) ? new double[wh.length] : wh));
+    }
+    return losses;
+  }
+
+  /** At the controller's input. */
+  double[] availableWh(SolarHours solar) {
+    double[] availableWh = solar.availableWh();
+    for (ArrayLoss loss : ArrayLoss.values()) {
+      if (isOut(loss)) {
+        availableWh = plus(availableWh, solar.lossWh(loss));
+      }
+    }
+    return availableWh;
+  }
+
+  private boolean isOut(ArrayLoss loss) {
+    for (Effect effect : effects) {
+      if (effect.arrayLoss() == loss) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Gives back what the controllers clip, and what they lose, in place. */
+  void giveBack(ControllerHours controller) {
+    double[] clippedWh = controller.clippedWh(), lossWh = controller.lossWh();
+    double[] busWh = controller.busWh();
+    for (int h = 0; h < busWh.length; h++) {
+      double takenWh = busWh[h] + lossWh[h];
+      if (has(Effect.CONTROLLER_LIMIT) && clippedWh[h] > 0.0 && takenWh > 0.0) {
+        double factor = 1.0 + clippedWh[h] / takenWh;
+        busWh[h] *= factor;
+        lossWh[h] *= factor;
+        clippedWh[h] = 0.0;
+      }
+      if (has(Effect.CONTROLLER_LOSS)) {
+        busWh[h] += lossWh[h];
+        lossWh[h] = 0.0;
+      }
+    }
+  }
+
+  /** The plan without what is left out of it. */
+  LoadPlan plan(LoadPlan plan) {
+    boolean isEven = has(Effect.LOAD_VARIATION);
+    return new LoadPlan(
+        plan.appliances(),
+        plan.log(),
+        isEven ? 0.0 : plan.dailyVariationFraction(),
+        isEven ? 0.0 : plan.hourlyVariationFraction(),
+        has(Effect.GROWTH) ? 0.0 : plan.growthFraction(),
+        has(Effect.LOAD_RULES) ? LoadPolicy.NONE : plan.policy());
+  }
+
+  private static double[] plus(double[] a, double[] b) {
+    var sum = new double[a.length];
+    for (int h = 0; h < sum.length; h++) {
+      sum[h] = a[h] + b[h];
+    }
+    return sum;
+  }
+}
