@@ -61,7 +61,7 @@ public final class LoadPicture extends Picture {
   }
 
   private LoadPicture(Day winter, Day summer) {
-    super("load", title(winter, summer), words(), describe(winter, summer), PLOT_HEIGHT);
+    super("load", title(winter, summer), howToRead(), describe(winter, summer), PLOT_HEIGHT);
     this.winter = winter;
     this.summer = summer;
     mostWh =
@@ -87,7 +87,7 @@ public final class LoadPicture extends Picture {
         + ".";
   }
 
-  private static String words() {
+  private static String howToRead() {
     return "Mean of the month's days, each hour of local standard time; the loss of the inverter is"
         + " not in it. The system itself: standby of inverter, controller and bank.";
   }

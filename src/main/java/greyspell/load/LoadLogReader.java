@@ -14,7 +14,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -41,30 +40,23 @@ public final class LoadLogReader {
   private static final List<String> TIME_COLUMNS =
       List.of("local_start", "local_end", "utc_start", "utc_end");
   private static final List<String> VALUE_COLUMNS = List.of("load_wh", "load_kwh", "load_w");
-  private static final int MOST_FAULTS = 20;
-  private static final int MINUTES_IN_HOUR = 60;
-  private static final long LONGEST_SPAN_MINUTES = 100L * 366 * 24 * MINUTES_IN_HOUR;
-  private static final double WH_PER_KWH = 1000.0;
 
   private final String file;
   private final double utcOffsetH;
   private final @Nullable LogZone zone;
   private final List<Fault> faults = new ArrayList<>();
-
   private int timeColumn = -1;
   private int valueColumn = -1;
   private String timeName = "";
   private String valueName = "";
 
-  private int rows;
-  private long[] minute = new long[1024];
-  private double[] value = new double[1024];
-  private int[] line = new int[1024];
+  private final LogRows rows;
 
   private LoadLogReader(String file, double utcOffsetH, @Nullable LogZone zone) {
     this.file = file;
     this.utcOffsetH = utcOffsetH;
     this.zone = zone;
+    rows = new LogRows(file, faults);
   }
 
   /** As the plan describes it; its file is the path. */
@@ -185,7 +177,7 @@ public final class LoadLogReader {
       } else {
         row(cells, columns, number);
       }
-      if (faults.size() >= MOST_FAULTS || timeColumn < 0 || valueColumn < 0) {
+      if (faults.size() >= LogRows.MOST_FAULTS || timeColumn < 0 || valueColumn < 0) {
         break;
       }
     }
@@ -196,7 +188,7 @@ public final class LoadLogReader {
     if (!faults.isEmpty()) {
       throw new BadInput(faults);
     }
-    return record();
+    return rows.record(timeName, valueName, utcOffsetH);
   }
 
   private void header(List<String> cells, int number) {
@@ -257,13 +249,13 @@ public final class LoadLogReader {
     }
     String valueText = cells.get(valueColumn);
     if (zone != null && !timeName.startsWith("utc")) {
-      at = zone.standardMinute(at, rows == 0 ? Long.MIN_VALUE : minute[rows - 1]);
+      at = zone.standardMinute(at, rows.lastMinute());
       if (at == LogZone.SKIPPED) {
         refuseSkipped(timeText, valueText, columns.get(timeColumn), number);
         return;
       }
     }
-    if (rows > 0 && at <= minute[rows - 1]) {
+    if (at <= rows.lastMinute()) {
       faults.add(
           new Fault(
               new Place(file, number, columns.get(timeColumn)),
@@ -285,7 +277,7 @@ public final class LoadLogReader {
         return;
       }
     }
-    add(at, amount, number);
+    rows.add(at, amount, number);
   }
 
   /** Rows without a value or with 0 in the hour that is left out are a meter's own filling. */
@@ -299,88 +291,6 @@ public final class LoadLogReader {
             timeName + ": found \"" + shorten(timeText) + "\"",
             "must be a time that the clock shows: in spring it leaves this hour out",
             "The log seems to run on standard time the whole year: leave \"clock: local\" out."));
-  }
-
-  private void add(long at, double amount, int number) {
-    if (rows == minute.length) {
-      minute = Arrays.copyOf(minute, 2 * rows);
-      value = Arrays.copyOf(value, 2 * rows);
-      line = Arrays.copyOf(line, 2 * rows);
-    }
-    minute[rows] = at;
-    value[rows] = amount;
-    line[rows] = number;
-    rows++;
-  }
-
-  private LoadRecord record() {
-    if (rows < 2) {
-      throw BadInput.of(
-          Place.of(file),
-          rows + " rows of values",
-          "must be at least two",
-          "Was the file cut off?");
-    }
-    long step = Long.MAX_VALUE;
-    for (int i = 1; i < rows; i++) {
-      step = Math.min(step, minute[i] - minute[i - 1]);
-    }
-    if (step > MINUTES_IN_HOUR) {
-      throw BadInput.of(
-          new Place(file, line[1], 1),
-          "rows " + step + " minutes apart",
-          "must be 1 to 60 minutes apart",
-          "Daily or monthly meter readings do not say when the power was used.");
-    }
-    if (minute[rows - 1] - minute[0] > LONGEST_SPAN_MINUTES) {
-      throw BadInput.of(
-          new Place(file, line[rows - 1], 1),
-          "times more than 100 years apart",
-          "must be within 100 years",
-          "Is a year mistyped?");
-    }
-    for (int i = 1; i < rows && faults.size() < MOST_FAULTS; i++) {
-      if ((minute[i] - minute[i - 1]) % step != 0) {
-        faults.add(
-            new Fault(
-                new Place(file, line[i], 1),
-                minute[i] - minute[i - 1] + " minutes after the row before",
-                "must be a multiple of the step, which is " + step + " minutes",
-                ""));
-      }
-    }
-    if (!faults.isEmpty()) {
-      throw new BadInput(faults);
-    }
-    return measured((int) step);
-  }
-
-  private LoadRecord measured(int step) {
-    long shift = timeName.endsWith("_end") ? -step : 0;
-    if (timeName.startsWith("utc")) {
-      shift += Math.round(utcOffsetH * MINUTES_IN_HOUR);
-    }
-    double whPerUnit =
-        switch (valueName) {
-          case "load_kwh" -> WH_PER_KWH;
-          case "load_w" -> (double) step / MINUTES_IN_HOUR;
-          default -> 1.0;
-        };
-    var starts = new long[rows];
-    var wh = new double[rows];
-    int kept = 0;
-    for (int i = 0; i < rows; i++) {
-      if (!Double.isNaN(value[i])) {
-        starts[kept] = minute[i] + shift;
-        wh[kept] = value[i] * whPerUnit;
-        kept++;
-      }
-    }
-    if (kept == 0) {
-      throw BadInput.of(
-          Place.of(file), "no value in " + rows + " rows", valueName + " must hold values", "");
-    }
-    return new LoadRecord(Arrays.copyOf(starts, kept), Arrays.copyOf(wh, kept), step);
   }
 
   private static double number(String text) {

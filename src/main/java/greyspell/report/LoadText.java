@@ -13,16 +13,27 @@ import java.util.Locale;
 
 /** The audit of what a home asks for, as text of at most a hundred columns. */
 public final class LoadText {
-  private static final int LONGEST_NAME = 25;
+  private static final String LEANING = "all, if all lean one way";
+  private static final int MARGIN = 2;
   private static final int BAR = 24;
   private static final double WH_PER_KWH = 1000.0;
   private static final double HOURS_PER_DAY = 24.0;
 
   private final LoadAudit audit;
   private final StringBuilder out = new StringBuilder();
+  private final int nameWidth;
 
   private LoadText(LoadAudit audit) {
     this.audit = audit;
+    int cell = 3; // the name of a month
+    int longest = LEANING.length();
+    for (int m = 1; m <= 12; m++) {
+      cell = Math.max(cell, Show.number(audit.dayWh(m), 0).length());
+    }
+    for (LoadBook book : audit.books()) {
+      longest = Math.max(longest, book.name().length());
+    }
+    nameWidth = Math.max(8, Math.min(longest, Columns.WIDTH - MARGIN - 12 * (cell + 1)));
   }
 
   public static String of(LoadAudit audit) {
@@ -87,10 +98,10 @@ public final class LoadText {
     table.writeTight(out);
   }
 
-  private static String pad(String name) {
-    return name.length() > LONGEST_NAME
-        ? name.substring(0, LONGEST_NAME - 1).concat("…")
-        : name.concat(" ".repeat(LONGEST_NAME - name.length()));
+  private String pad(String name) {
+    return name.length() > nameWidth
+        ? name.substring(0, nameWidth - 1).concat("…")
+        : name.concat(" ".repeat(nameWidth - name.length()));
   }
 
   private void sure() {
@@ -107,7 +118,7 @@ public final class LoadText {
           words(book));
     }
     table.row(
-        pad("all, if all lean one way"),
+        pad(LEANING),
         kwh(audit.lowYearlyWh()),
         kwh(audit.yearlyWh()),
         kwh(audit.highYearlyWh()),

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Every command that a document shows is run. */
 class CommandsInDocsTest {
   private static final Pattern COMMAND =
-      Pattern.compile("(?:target/)?greyspell ((?:run|new|check|strings|weather) [^`\\n&|#]+)");
+      Pattern.compile("(?:target/)?greyspell ((?:run|new|check|strings|load|weather) [^`\\n&|#]+)");
 
   private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|[^\\s\\\\]+");
 
@@ -27,7 +27,11 @@ class CommandsInDocsTest {
     var commands = new ArrayList<String>();
     for (String document :
         List.of(
-            "README.md", "DEVELOPERS.md", "weather-samples/README.md", "docs/weather-files.md")) {
+            "README.md",
+            "DEVELOPERS.md",
+            "weather-samples/README.md",
+            "docs/weather-files.md",
+            "docs/loads.md")) {
       String text = Files.readString(Path.of(document));
       var inFence =
           Pattern.compile("(?ms)^```sh\\n(.*?)^```|^    (greyspell [^\\n]*)").matcher(text);
@@ -47,9 +51,12 @@ class CommandsInDocsTest {
         boolean isOutput =
             !args.isEmpty() && List.of("--out", "--pictures").contains(args.get(args.size() - 1));
         args.add(
-            isOutput || word.equals("my-home.yaml")
+            isOutput || word.endsWith("-home.yaml")
                 ? folder.resolve(word.replace('/', '-')).toString()
                 : word);
+      }
+      if (args.contains("load")) {
+        args.addAll(List.of("--library", "shared"));
       }
       if (args.contains("run")) {
         args.add("--no-pictures");

@@ -50,8 +50,8 @@ class LoadClassesLawTest {
             from == to ? List.of() : List.of(new HourSpan(from, to)),
             days,
             Monthly.of(months),
-            Priority.values()[random.nextInt(3)],
-            Evidence.values()[random.nextInt(3)],
+            List.of(Priority.values()).get(random.nextInt(3)),
+            List.of(Evidence.values()).get(random.nextInt(3)),
             random.nextInt(4) == 0,
             false);
     WeatherDraw draw =
