@@ -24,7 +24,8 @@ public final class CloudTableText {
       }
     }
     out.append("\n# light worked out from cloud, against the light measured there:\n");
-    out.append("#                                    year   dark four   months   days\n");
+    out.append("#").append(" ".repeat(33));
+    row("year", "dark four", "months", "days", out);
     line("classic curve", found.classic(), out);
     line("table that comes with greyspell", found.builtIn(), out);
     CloudErrors others = found.onOtherYears();
@@ -55,10 +56,20 @@ public final class CloudTableText {
 
   private static void line(String name, CloudErrors errors, StringBuilder out) {
     out.append("# ").append(name).append(" ".repeat(Math.max(1, 32 - name.length())));
-    cell(signed(errors.yearShare()), 8, out);
-    cell(signed(errors.winterShare()), 12, out);
-    cell(percent(errors.monthsShare()), 9, out);
-    cell(percent(errors.daysShare()), 7, out);
+    row(
+        signed(errors.yearShare()),
+        signed(errors.winterShare()),
+        percent(errors.monthsShare()),
+        percent(errors.daysShare()),
+        out);
+  }
+
+  private static void row(
+      String year, String winter, String months, String days, StringBuilder out) {
+    cell(year, 9, out);
+    cell(winter, 11, out);
+    cell(months, 9, out);
+    cell(days, 9, out);
     out.append('\n');
   }
 

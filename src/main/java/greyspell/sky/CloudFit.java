@@ -18,17 +18,22 @@ import org.jspecify.annotations.Nullable;
  * <p>Ratios of sums, so that energy and not the single hour is met; each point stands at its
  * class's mean height, and three rounds of scaling take out what the straight lines between points
  * miss. A point with fewer than {@value #FEWEST} hours takes the whole year's, else it lies on the
- * line between its neighbours. Cover is taken as the program reads it from the file. The clear sky
- * is {@link SkyChoices#usual}'s. Our own method, no source.
+ * line between its neighbours; a row with fewer than {@value #FEWEST_OF_ROW} is left out. Cover is
+ * taken as the program reads it from the file. The clear sky is {@link SkyChoices#usual}'s. Our own
+ * method, no source.
  */
 final class CloudFit {
   static final int FEWEST = 30;
+  private static final int FEWEST_OF_ROW = 120;
   private static final double[] CLASS_DEG = {0.0, 5.0, 10.0, 20.0, 35.0, 90.0};
   private static final int CLASSES = CLASS_DEG.length - 1;
   private static final int OKTAS = CloudTable.OKTAS + 1;
   private static final int SEASONS = 2;
   private static final int ROUNDS = 3;
   private static final double ROUND = 1000.0;
+
+  /** Not rounded while it is being scaled. */
+  private static final double FINE = 1e9;
 
   /** Which years are looked at: all, or every second one so that the others can judge. */
   enum Years {
@@ -114,7 +119,7 @@ final class CloudFit {
     for (int row = 0; row < SEASONS * CLASSES; row++) {
       bridge(share, row * OKTAS);
     }
-    CloudTable table = table(share, degHours, rowHours);
+    CloudTable table = table(share, degHours, rowHours, FINE);
     for (int round = 0; round < ROUNDS && table != null; round++) {
       var told = new double[groups];
       for (int h = 0; h < group.length; h++) {
@@ -127,7 +132,7 @@ final class CloudFit {
           share[g] *= measured[g] / told[g];
         }
       }
-      table = table(share, degHours, rowHours);
+      table = table(share, degHours, rowHours, round + 1 < ROUNDS ? FINE : ROUND);
     }
     return table;
   }
@@ -156,17 +161,18 @@ final class CloudFit {
     }
   }
 
-  private static @Nullable CloudTable table(double[] share, double[] degHours, int[] rowHours) {
+  private static @Nullable CloudTable table(
+      double[] share, double[] degHours, int[] rowHours, double perUnit) {
     var rows = new ArrayList<Row>();
     boolean hasWinter = false;
     boolean hasRest = false;
     for (int row = 0; row < SEASONS * CLASSES; row++) {
-      if (rowHours[row] < FEWEST || Double.isNaN(share[row * OKTAS])) {
+      if (rowHours[row] < FEWEST_OF_ROW || Double.isNaN(share[row * OKTAS])) {
         continue;
       }
       List<Double> shares = new ArrayList<>();
       for (int n = 0; n < OKTAS; n++) {
-        shares.add(Math.rint(share[row * OKTAS + n] * ROUND) / ROUND);
+        shares.add(Math.rint(share[row * OKTAS + n] * perUnit) / perUnit);
       }
       boolean isWinterRow = row < CLASSES;
       hasWinter |= isWinterRow;

@@ -25,13 +25,13 @@ import org.jspecify.annotations.Nullable;
  * afternoon cloud that builds slowly, a mountain in the east. The systematic part stands for that.
  * Our own method, no source; held against real files by SunClockTest.
  *
- * @param shiftMin minutes to be added to the file's times to fit the sun
- * @param uncertaintyMin one standard deviation of it
+ * @param shiftH to be added to the file's times to fit the sun
+ * @param uncertaintyH one standard deviation of it
  * @param days clear days that it was read from
  */
-public record SunClock(double shiftMin, double uncertaintyMin, int days) {
+public record SunClock(double shiftH, double uncertaintyH, int days) {
   /** A shift below this is not worth a word: it moves noon, not the day's energy. */
-  static final double WORTH_TELLING_MIN = 15.0;
+  static final double WORTH_TELLING_H = 0.25;
 
   /** So many standard deviations are no chance. */
   private static final double SURE = 3.0;
@@ -61,8 +61,16 @@ public record SunClock(double shiftMin, double uncertaintyMin, int days) {
     return ofDays(globalHorizontalWm2, clear, lag, firstHourOfDay(sun));
   }
 
+  public double shiftMin() {
+    return MIN_PER_H * shiftH;
+  }
+
+  public double uncertaintyMin() {
+    return MIN_PER_H * uncertaintyH;
+  }
+
   public boolean isWrong() {
-    return Math.abs(shiftMin) > WORTH_TELLING_MIN && Math.abs(shiftMin) > SURE * uncertaintyMin;
+    return Math.abs(shiftH) > WORTH_TELLING_H && Math.abs(shiftH) > SURE * uncertaintyH;
   }
 
   /** Hour of the file's clock, -12 to 11, that begins half a day before the sun's noon. */
@@ -153,7 +161,7 @@ public record SunClock(double shiftMin, double uncertaintyMin, int days) {
     double limit = sortedMisfit[Math.min(most, clear) - 1];
     var shifts = new double[clear];
     int days = 0;
-    for (int i = 0; i < usable; i++) {
+    for (int i = 0; i < usable && days < most; i++) {
       if (height[i] > usual * 2.0 / 3.0 && misfit[i] <= limit) {
         shifts[days++] = shiftH[i];
       }
@@ -163,8 +171,8 @@ public record SunClock(double shiftMin, double uncertaintyMin, int days) {
     for (int i = 0; i < days; i++) {
       shifts[i] = Math.abs(shifts[i] - middle);
     }
-    double scatterMin = MIN_PER_H * 1.86 * median(shifts) / Math.sqrt(days);
-    return new SunClock(MIN_PER_H * middle, Math.hypot(scatterMin, SYSTEMATIC_MIN), days);
+    double scatterH = 1.86 * median(shifts) / Math.sqrt(days);
+    return new SunClock(middle, Math.hypot(scatterH, SYSTEMATIC_MIN / MIN_PER_H), days);
   }
 
   private static double median(double[] values) {

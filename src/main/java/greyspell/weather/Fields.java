@@ -7,14 +7,20 @@ import java.io.IOException;
  * columns share.
  */
 final class Fields {
-  /**
-   * Codes for "no value".
-   *
-   * @param upTo this and all below
-   * @param from this and all above
-   * @param code as people know it, for messages
-   */
-  record Missing(double upTo, double from, String code) {
+  /** Codes for "no value": all up to a number, all from a number on, or both. */
+  static final class Missing {
+    private final double upTo;
+    private final double from;
+
+    /** As people know it, for messages. */
+    final String code;
+
+    Missing(double upTo, double from, String code) {
+      this.upTo = upTo;
+      this.from = from;
+      this.code = code;
+    }
+
     static Missing upTo(double value, String code) {
       return new Missing(value, Double.POSITIVE_INFINITY, code);
     }
@@ -83,7 +89,7 @@ final class Fields {
             + " to "
             + (long) (column.highest * perUnit)
             + ", or "
-            + missing.code()
+            + missing.code
             + " where missing");
     return Double.NaN;
   }

@@ -65,7 +65,7 @@ class SkyBinderTest {
 
   @Test
   void badTablesAreRefused() {
-    assertFault("cloud: clasic", "must be classic or table");
+    assertFault("cloud: clasic", "must be one of: classic, table");
     assertFault(
         "cloud: classic\ncloud_table:\n  - {sun: 30 deg, shares: [[0, 1], [8, 0.3]]}",
         "cloud_table beside cloud: classic");

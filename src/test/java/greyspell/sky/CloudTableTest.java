@@ -17,7 +17,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class CloudTableTest {
-  private static final HourCalendar YEARS = HourCalendar.of(2018, 2);
+  private static final HourCalendar YEARS = HourCalendar.of(2014, 6);
 
   private static Row row(Season season, double sunDeg, double clear, double covered) {
     var shares = new java.util.ArrayList<Double>();
@@ -69,7 +69,7 @@ class CloudTableTest {
     var truth =
         new CloudTable(
             List.of(row(Season.WINTER, 20.0, 1.0, 0.3), row(Season.REST, 20.0, 1.0, 0.5)));
-    Site site = SkyFixtures.site(-44.0, 171.0, 300.0, 12.0);
+    Site site = SkyFixtures.site(-40.0, 171.0, 300.0, 12.0);
     SunPath sun = SunPath.of(site, YEARS);
     var random = new Random(5);
     var columns = new WeatherSeries.Columns();
@@ -126,7 +126,7 @@ class CloudTableTest {
     CloudErrors curve = CloudErrors.of(weather, sun, site, usual);
     CloudErrors table = CloudErrors.of(weather, sun, site, usual.withTable(CloudTable.lowland()));
     assertEquals(0.0, table.yearShare(), 0.005);
-    assertEquals(-0.022, table.winterShare(), 0.005);
+    assertEquals(-0.023, table.winterShare(), 0.005);
     assertEquals(0.108, table.monthsShare(), 0.005);
     assertEquals(-0.160, curve.yearShare(), 0.005);
     assertEquals(-0.231, curve.winterShare(), 0.005);

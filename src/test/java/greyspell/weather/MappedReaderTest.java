@@ -1,8 +1,8 @@
 package greyspell.weather;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -88,15 +88,16 @@ class MappedReaderTest {
                         ? "180;215;36,9;9"
                         : "0;200;7,2;4"));
     int hour = series.calendar().hourOf(2019, 6, 1, 12);
-    assertEquals(500.0, notNull(series.globalHorizontalWm2())[hour], 1e-9, "180 J/cm2 / 0.36");
-    assertEquals(0.0, notNull(series.globalHorizontalWm2())[hour + 1], 0.0);
+    assertEquals(
+        500.0, requireNonNull(series.globalHorizontalWm2())[hour], 1e-9, "180 J/cm2 / 0.36");
+    assertEquals(0.0, requireNonNull(series.globalHorizontalWm2())[hour + 1], 0.0);
     assertEquals(20.75, series.airTemperatureC()[hour], 1e-9, "mean of both ends");
     assertEquals(20.75, series.airTemperatureC()[hour + 1], 1e-9, "and of the next hour's");
-    assertEquals(10.25, notNull(series.windMs())[hour], 1e-9, "36.9 km/h");
-    assertEquals(1.0, notNull(series.cloudShare())[hour], 0.0, "nine eighths: overcast");
-    assertEquals(0.5, notNull(series.cloudShare())[0], 0.0);
+    assertEquals(10.25, requireNonNull(series.windMs())[hour], 1e-9, "36.9 km/h");
+    assertEquals(1.0, requireNonNull(series.cloudShare())[hour], 0.0, "nine eighths: overcast");
+    assertEquals(0.5, requireNonNull(series.cloudShare())[0], 0.0);
     assertEquals("Otter Narrows", series.source().place());
-    assertEquals(390.0, notNull(series.source().elevationM()), 0.0);
+    assertEquals(390.0, requireNonNull(series.source().elevationM()), 0.0);
     assertTrue(series.gaps().notes().toString().contains("9 okta"), series.gaps().toString());
   }
 
@@ -111,7 +112,8 @@ class MappedReaderTest {
                         ? "-999;;9999;"
                         : "36;" + (100 + t.getHour()) + ";10;2"));
     assertEquals(2, series.gaps().missingHours());
-    assertEquals(100.0, notNull(series.globalHorizontalWm2())[39 * 24], 1e-9, "a straight line");
+    assertEquals(
+        100.0, requireNonNull(series.globalHorizontalWm2())[39 * 24], 1e-9, "a straight line");
   }
 
   @Test
@@ -155,8 +157,9 @@ class MappedReaderTest {
     }
     WeatherSeries series = read(map, text.toString());
     assertEquals(1.0, series.source().utcOffsetH(), 0.0);
-    assertEquals(500.0, notNull(series.globalHorizontalWm2())[11], 1e-9, "900 kJ in half an hour");
-    assertEquals(0.0, notNull(series.globalHorizontalWm2())[12], 0.0);
+    assertEquals(
+        500.0, requireNonNull(series.globalHorizontalWm2())[11], 1e-9, "900 kJ in half an hour");
+    assertEquals(0.0, requireNonNull(series.globalHorizontalWm2())[12], 0.0);
     assertEquals(10.0, series.airTemperatureC()[0], 1e-9, "50 F");
   }
 
@@ -242,17 +245,13 @@ class MappedReaderTest {
             List.of(file), List.of("hours.txt"), 0.0, ColumnMap.read(map, "map.yaml"));
     WeatherSeries plain = WeatherReader.read(gathered, "gathered", 0.0);
     assertArrayEquals(
-        notNull(plain.globalHorizontalWm2()),
-        notNull(mapped.globalHorizontalWm2()),
+        requireNonNull(plain.globalHorizontalWm2()),
+        requireNonNull(mapped.globalHorizontalWm2()),
         0.05 + 1e-9,
         "gathered to a tenth");
     assertArrayEquals(plain.airTemperatureC(), mapped.airTemperatureC(), 1e-9);
-    assertArrayEquals(notNull(plain.cloudShare()), notNull(mapped.cloudShare()), 1e-9);
+    assertArrayEquals(
+        requireNonNull(plain.cloudShare()), requireNonNull(mapped.cloudShare()), 1e-9);
     assertEquals(plain.gaps().missingHours(), mapped.gaps().missingHours());
-  }
-
-  private static <T> T notNull(T value) {
-    assertNotNull(value);
-    return value;
   }
 }

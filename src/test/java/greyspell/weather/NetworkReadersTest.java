@@ -1,7 +1,7 @@
 package greyspell.weather;
 
+import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -91,11 +91,12 @@ class NetworkReadersTest {
     WeatherSeries series = WeatherReader.readOnItsOwnClock(file, "CRNH0203-2019.txt");
     assertEquals(-6.0, series.source().utcOffsetH(), 0.0);
     assertEquals("USCRN hourly", series.source().format());
-    assertEquals(-93.8, notNull(series.source().longitudeDeg()), 0.0);
-    assertEquals(46.3, notNull(series.source().latitudeDeg()), 0.0);
+    assertEquals(-93.8, requireNonNull(series.source().longitudeDeg()), 0.0);
+    assertEquals(46.3, requireNonNull(series.source().latitudeDeg()), 0.0);
     assertNull(series.directNormalWm2());
     int elevenToTwelve = series.calendar().hourOf(2019, 7, 1, 11);
-    assertEquals(500.0, notNull(series.globalHorizontalWm2())[elevenToTwelve], 0.0, "ends 18 UTC");
+    assertEquals(
+        500.0, requireNonNull(series.globalHorizontalWm2())[elevenToTwelve], 0.0, "ends 18 UTC");
     assertEquals(1.8, series.airTemperatureC()[elevenToTwelve], 1e-9, "the hour's mean");
     // a UTC year ends six hours before the local one
     assertEquals(6, series.gaps().missingHours());
@@ -132,10 +133,11 @@ class NetworkReadersTest {
             + text.substring(second, third).replace("-93.80", "-93.80 7")
             + text.substring(third)
                 .replaceFirst(" 2100 ", " 2200 ")
-                .replaceFirst("    0.3", "    x.3");
+                .replaceFirst("    0\\.4", "    x.4");
     String message = refusal(file("f.txt", bad));
     assertTrue(message.contains("f.txt:2:1  39 fields"), message);
-    assertTrue(message.contains("f.txt:3:67  air temperature: found \"x.3\""), message);
+    int column = bad.lines().toList().get(3).indexOf("x.4") + 1;
+    assertTrue(message.contains("f.txt:4:" + column + "  air temperature: found \"x.4\""), message);
     assertTrue(message.contains("local time is -300 minutes ahead of UTC"), message);
     assertTrue(
         refusal(file("g.txt", text.replace(" 1.0     1.0     1.0     1.0     1.0\n", "\n")))
@@ -191,12 +193,14 @@ class NetworkReadersTest {
     assertTrue(series.source().file().endsWith("a.dat and 1 more"), series.source().file());
     assertEquals(0, series.gaps().missingHours());
     int hour = series.calendar().hourOf(2019, 5, 1, 17);
-    assertEquals(300.0, notNull(series.globalHorizontalWm2())[hour], 1e-9, "17:30 and 18:00");
-    assertEquals(0.0, notNull(series.globalHorizontalWm2())[hour + 1], 0.0, "negative is none");
-    assertEquals(900.0, notNull(series.directNormalWm2())[hour], 0.0);
-    assertEquals(100.0, notNull(series.diffuseHorizontalWm2())[hour], 0.0);
+    assertEquals(
+        300.0, requireNonNull(series.globalHorizontalWm2())[hour], 1e-9, "17:30 and 18:00");
+    assertEquals(
+        0.0, requireNonNull(series.globalHorizontalWm2())[hour + 1], 0.0, "negative is none");
+    assertEquals(900.0, requireNonNull(series.directNormalWm2())[hour], 0.0);
+    assertEquals(100.0, requireNonNull(series.diffuseHorizontalWm2())[hour], 0.0);
     assertEquals(4.0, series.airTemperatureC()[hour], 0.0);
-    assertEquals(3.0, notNull(series.windMs())[hour], 0.0);
+    assertEquals(3.0, requireNonNull(series.windMs())[hour], 0.0);
     String swapped = refusal(two, one);
     assertTrue(swapped.contains("a.dat:3:1  time goes back"), swapped);
     assertTrue(swapped.contains("Name the files in the order of their times"), swapped);
@@ -217,9 +221,13 @@ class NetworkReadersTest {
                         : row));
     WeatherSeries series = WeatherReader.readOnItsOwnClock(file, "a.dat");
     int hour = series.calendar().hourOf(2019, 5, 30, 17);
-    assertEquals(300.0, notNull(series.globalHorizontalWm2())[hour], 1e-9, "as the days around");
-    // a day of temperature, less the half hour that the day before ends with
-    assertEquals(24, series.gaps().missingHours());
+    assertEquals(
+        0.0,
+        requireNonNull(series.globalHorizontalWm2())[hour],
+        0.0,
+        "half of it is known: a line between its neighbours");
+    // a day of temperature and the hour before, whose second half the first row is
+    assertEquals(25, series.gaps().missingHours());
   }
 
   @Test
@@ -231,10 +239,12 @@ class NetworkReadersTest {
                 "a.dat",
                 text.replaceFirst(" 990.0 0", "").replaceFirst("900.0 0 100.0", "90o.0 0 100.0")));
     assertTrue(message.contains("a.dat:3:1  46 fields"), message);
+    String one = text.replaceFirst("900.0 0 100.0", "90o.0 0 100.0");
+    int column = one.lines().toList().get(2).indexOf("90o.0") + 1;
+    String number = refusal(file("a.dat", one));
     assertTrue(
-        refusal(file("a.dat", text.replaceFirst("900.0 0 100.0", "90o.0 0 100.0")))
-            .contains("a.dat:3:59  direct normal irradiance: found \"90o.0\""),
-        message);
+        number.contains("a.dat:3:" + column + "  direct normal irradiance: found \"90o.0\""),
+        number);
   }
 
   // ---- NASA POWER -------------------------------------------------------------------------------
@@ -280,15 +290,16 @@ class NetworkReadersTest {
     Path local = file("l.csv", power("LST", "MJ/hr", row -> row));
     WeatherSeries series = WeatherReader.readOnItsOwnClock(local, "l.csv");
     assertEquals(-6.0, series.source().utcOffsetH(), 0.0, "93.8 degrees west: six swaths");
-    assertEquals(390.25, notNull(series.source().elevationM()), 0.0);
-    assertEquals(500.0, notNull(series.globalHorizontalWm2())[12], 1e-9, "1.8 MJ in the hour");
+    assertEquals(390.25, requireNonNull(series.source().elevationM()), 0.0);
+    assertEquals(
+        500.0, requireNonNull(series.globalHorizontalWm2())[12], 1e-9, "1.8 MJ in the hour");
     assertEquals(-1.2, series.airTemperatureC()[12], 1e-9);
-    assertEquals(4.5, notNull(series.windMs())[12], 0.0);
+    assertEquals(4.5, requireNonNull(series.windMs())[12], 0.0);
     assertTrue(
         series.gaps().notes().toString().contains("read as UTC-6"), series.gaps().toString());
     Path utc = file("u.csv", power("UTC", "Wh/m^2", row -> row));
     WeatherSeries onSite = WeatherReader.read(utc, "u.csv", -6.0);
-    assertEquals(1.8, notNull(onSite.globalHorizontalWm2())[6], 1e-9, "12 UTC is 6 local");
+    assertEquals(1.8, requireNonNull(onSite.globalHorizontalWm2())[6], 1e-9, "12 UTC is 6 local");
   }
 
   @Test
@@ -328,10 +339,5 @@ class NetworkReadersTest {
         refusal(file("p.csv", good.replace("2019,1,1,0,-0.00", "2019,1,1,24,cold")))
             .contains("p.csv:13:10  hour: found \"24\""));
     assertTrue(refusal(file("p.csv", good.replace(",T2M,", ",T10M,"))).contains("no column T2M"));
-  }
-
-  private static <T> T notNull(T value) {
-    assertNotNull(value);
-    return value;
   }
 }
