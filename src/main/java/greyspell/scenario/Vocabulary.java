@@ -772,13 +772,11 @@ final class Vocabulary {
               "The part of the year that the row is for: winter is November to February, in the"
                   + " south May to August.",
               CloudTable.Season.values())
-          .usual("all", "")
-          .into("season");
+          .usual("all", "");
   static final Key CLOUD_SUN =
       Key.measure("sun", "Height of the sun; straight lines between rows.", Dimension.ANGLE)
           .within(0, 90)
-          .required()
-          .into("sunDeg");
+          .required();
   static final Key CLOUD_SHARES =
       Key.curve(
               "shares",
@@ -786,8 +784,7 @@ final class Vocabulary {
               Dimension.NUMBER,
               Dimension.NUMBER)
           .within(0, 4)
-          .required()
-          .into("shares");
+          .required();
   static final Shape CLOUD_ROW =
       Shape.of(
           "cloud row",
@@ -801,7 +798,7 @@ final class Vocabulary {
               "What cloud leaves of the clear light, for cloud: table; without it the table of a"
                   + " lowland station at 52 degrees north.",
               CLOUD_ROW)
-          .into("cloudTable.rows");
+          .into("cloudTable");
   static final Key CLOUD_DEPTH =
       Key.measure(
               "cloud_depth",

@@ -17,10 +17,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Ratios of sums, so that energy and not the single hour is met; each point stands at its
  * class's mean height, and three rounds of scaling take out what the straight lines between points
- * miss. A point with fewer than {@value #FEWEST} hours takes the whole year's, else it lies on the
- * line between its neighbours; a row with fewer than {@value #FEWEST_OF_ROW} is left out. Cover is
- * taken as the program reads it from the file. The clear sky is {@link SkyChoices#usual}'s. Our own
- * method, no source.
+ * miss. A point with fewer than {@value #FEWEST} hours lies on the line between its neighbours; a
+ * row with fewer than {@value #FEWEST_OF_ROW} is left out. Cover is taken as the program reads it
+ * from the file. The clear sky is {@link SkyChoices#usual}'s. Our own method, no source.
  */
 final class CloudFit {
   static final int FEWEST = 30;
@@ -108,13 +107,7 @@ final class CloudFit {
     }
     var share = new double[groups];
     for (int g = 0; g < groups; g++) {
-      int other = (g + CLASSES * OKTAS) % groups;
-      share[g] =
-          hours[g] >= FEWEST
-              ? measured[g] / cloudless[g]
-              : hours[g] + hours[other] >= FEWEST
-                  ? (measured[g] + measured[other]) / (cloudless[g] + cloudless[other])
-                  : Double.NaN;
+      share[g] = hours[g] >= FEWEST ? measured[g] / cloudless[g] : Double.NaN;
     }
     for (int row = 0; row < SEASONS * CLASSES; row++) {
       bridge(share, row * OKTAS);

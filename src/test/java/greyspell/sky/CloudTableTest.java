@@ -69,7 +69,7 @@ class CloudTableTest {
     var truth =
         new CloudTable(
             List.of(row(Season.WINTER, 20.0, 1.0, 0.3), row(Season.REST, 20.0, 1.0, 0.5)));
-    Site site = SkyFixtures.site(-40.0, 171.0, 300.0, 12.0);
+    Site site = SkyFixtures.site(-30.0, 171.0, 300.0, 12.0);
     SunPath sun = SunPath.of(site, YEARS);
     var random = new Random(5);
     var columns = new WeatherSeries.Columns();
