@@ -24,10 +24,16 @@ import picocli.CommandLine.Spec;
 /** Weather files: what one holds, and invented ones. */
 @Command(
     name = "weather",
-    description = "Looks at a weather file, or makes years of an invented climate.",
+    description =
+        "Looks at weather files, turns them into ours, or makes years of an invented climate.",
     footer = {"", "Example: greyspell weather inspect weather-samples/grey-maritime.csv"},
     mixinStandardHelpOptions = true,
-    subcommands = {WeatherCommand.Inspect.class, WeatherCommand.Make.class})
+    subcommands = {
+      WeatherCommand.Inspect.class,
+      WeatherCommand.Make.class,
+      WeatherConvert.class,
+      WeatherCalibrate.class
+    })
 final class WeatherCommand implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -54,7 +60,7 @@ final class WeatherCommand implements Runnable {
     @Parameters(
         index = "0",
         paramLabel = "FILE",
-        description = "Plain CSV, EPW or TMY3; gzip is unpacked.")
+        description = "In any known format; gzip is unpacked.")
     private Path file = Path.of("");
 
     @Option(

@@ -2,6 +2,7 @@ package greyspell.report;
 
 import greyspell.quantity.Show;
 import greyspell.sky.SkyChecks;
+import greyspell.sky.SunClock;
 import greyspell.study.WeatherInspection;
 import greyspell.weather.WeatherFacts.DullSpell;
 import greyspell.weather.WeatherFacts.TemperatureJump;
@@ -23,6 +24,7 @@ public final class InspectionText {
     out.append('\n').append(WeatherTables.of(inspection.weather()).text());
     missing(inspection.weather(), out);
     dullSpells(inspection, out);
+    clock(inspection, out);
     var findings = findings(inspection);
     if (findings.isEmpty()) {
       out.append("\nNothing looks wrong.\n");
@@ -52,18 +54,15 @@ public final class InspectionText {
             sky.tooBrightHours()
                 + " hours brighter than the sun above the air allows: the unit or the clock may be wrong.");
       }
-      sky.clockShiftH()
-          .ifPresent(
-              shiftH -> {
-                if (Math.abs(shiftH) > SkyChecks.CLOCK_WARNING_H) {
-                  findings.add(
-                      "The clearest "
-                          + sky.clockDays()
-                          + " days fit the sun best when the file's times are moved by "
-                          + Show.number(shiftH, 2)
-                          + " h: wrong time zone, or stamps at the other end of the hour?");
-                }
-              });
+      SunClock clock = sky.clock();
+      if (clock != null && clock.isWrong()) {
+        findings.add(
+            "The clearest "
+                + clock.days()
+                + " days fit the sun when the file's times are moved by "
+                + minutes(clock)
+                + ": a wrong time zone, or stamps at the other end of the hour?");
+      }
     }
     WeatherSeries weather = inspection.weather();
     List<TemperatureJump> jumps = inspection.temperatureJumps();
@@ -89,6 +88,31 @@ public final class InspectionText {
               + ": filled data.");
     }
     return findings;
+  }
+
+  private static String minutes(SunClock clock) {
+    return (clock.shiftMin() > 0.0 ? "+" : "")
+        + Show.number(clock.shiftMin(), 0)
+        + " minutes (± "
+        + Show.number(clock.uncertaintyMin(), 0)
+        + ")";
+  }
+
+  /** What the sun says of the clock, also where it is right. */
+  private static void clock(WeatherInspection inspection, StringBuilder out) {
+    SkyChecks sky = inspection.sky();
+    if (sky == null) {
+      return;
+    }
+    SunClock clock = sky.clock();
+    out.append(
+        clock == null
+            ? "\nClock against the sun: too few clear days to tell.\n"
+            : "\nClock against the sun: off by "
+                + minutes(clock)
+                + ", from the "
+                + clock.days()
+                + " clearest days.\n");
   }
 
   private static void head(WeatherSeries weather, StringBuilder out) {

@@ -193,7 +193,7 @@ public final class ScenarioReader {
     if (block == null) {
       block = nothing(home, Vocabulary.SKY, Vocabulary.HOME_SKY);
     }
-    return SiteBinder.sky(block);
+    return SkyBinder.sky(block);
   }
 
   /** A block that was left out whole: every default of it is used. */

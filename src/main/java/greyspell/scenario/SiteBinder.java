@@ -6,7 +6,6 @@ import greyspell.quantity.Quantity;
 import greyspell.quantity.Unit;
 import greyspell.sky.Horizon;
 import greyspell.sky.Site;
-import greyspell.sky.SkyChoices;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +15,7 @@ import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
-/** The place of the house, its horizon, and the models of the sky. */
+/** The place of the house and its horizon. */
 final class SiteBinder {
   private static final double WIDE_GAP_DEG = 90.0;
   private static final List<Dimension> ANGLE_OR_BARE = List.of(Dimension.ANGLE, Dimension.NUMBER);
@@ -84,23 +83,6 @@ final class SiteBinder {
     double offsetH = (double) Math.round(longitudeDeg / DEG_PER_H);
     block.border().assume(block.path(key), Unit.HOUR.text(offsetH), key.why);
     return offsetH;
-  }
-
-  static SkyChoices sky(Block block) {
-    double cloudDepth = block.measure(Vocabulary.CLOUD_DEPTH);
-    double cloudExponent = block.measure(Vocabulary.CLOUD_EXPONENT);
-    Monthly turbidity = block.monthly(Vocabulary.TURBIDITY);
-    try {
-      return new SkyChoices(
-          block.word(Vocabulary.CLEAR_SKY, SkyChoices.ClearSky.values()),
-          cloudDepth,
-          cloudExponent,
-          block.word(Vocabulary.TILT_MODEL, SkyChoices.Tilt.values()),
-          turbidity,
-          block.measure(Vocabulary.SNOW_ALBEDO));
-    } catch (IllegalArgumentException refused) {
-      return block.border().refused(block.place(), refused, SkyChoices.usual());
-    }
   }
 
   /** Degrees from north; NaN after a fault. */

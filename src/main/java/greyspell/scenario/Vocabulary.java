@@ -10,6 +10,7 @@ import greyspell.load.Priority;
 import greyspell.power.Fuel;
 import greyspell.power.GeneratorRules;
 import greyspell.quantity.Dimension;
+import greyspell.sky.CloudTable;
 import greyspell.sky.SkyChoices;
 import greyspell.storage.BankDefaults;
 import greyspell.storage.Chemistry;
@@ -994,6 +995,47 @@ final class Vocabulary {
       Key.word("clear_sky", "Which model gives the cloudless sky.", SkyChoices.ClearSky.values())
           .usual("ineichen_perez", "heeds height and haze")
           .into("clearSky");
+  static final Key CLOUD =
+      Key.word(
+              "cloud",
+              "How cloud dims the light where the weather has no irradiance: the classic curve, or a"
+                  + " table from measurement.",
+              SkyChoices.Cloud.values())
+          .usual("classic", "")
+          .into("cloudTable");
+  static final Key CLOUD_SEASON =
+      Key.word(
+              "season",
+              "The part of the year that the row is for: winter is November to February, in the"
+                  + " south May to August.",
+              CloudTable.Season.values())
+          .usual("all", "");
+  static final Key CLOUD_SUN =
+      Key.measure("sun", "Height of the sun; straight lines between rows.", Dimension.ANGLE)
+          .within(0, 90)
+          .required();
+  static final Key CLOUD_SHARES =
+      Key.curve(
+              "shares",
+              "Points [eighths covered, share of the clear light]; straight lines between them.",
+              Dimension.NUMBER,
+              Dimension.NUMBER)
+          .within(0, 4)
+          .required();
+  static final Shape CLOUD_ROW =
+      Shape.of(
+          "cloud row",
+          "A row of a cloud table; greyspell weather calibrate makes whole tables.",
+          CLOUD_SEASON,
+          CLOUD_SUN,
+          CLOUD_SHARES);
+  static final Key CLOUD_TABLE =
+      Key.list(
+              "cloud_table",
+              "What cloud leaves of the clear light, for cloud: table; without it the table of a"
+                  + " lowland station at 52 degrees north.",
+              CLOUD_ROW)
+          .into("cloudTable");
   static final Key CLOUD_DEPTH =
       Key.measure(
               "cloud_depth",
@@ -1034,6 +1076,8 @@ final class Vocabulary {
           "sky",
           "Which published models turn weather into light on the panels; all have defaults.",
           CLEAR_SKY,
+          CLOUD,
+          CLOUD_TABLE,
           CLOUD_DEPTH,
           CLOUD_EXPONENT,
           TILT_MODEL,
@@ -1277,6 +1321,7 @@ final class Vocabulary {
         SITE,
         WEATHER,
         SKY,
+        CLOUD_ROW,
         ARRAY,
         MODULE,
         CONTROLLER,

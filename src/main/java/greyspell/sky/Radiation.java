@@ -1,7 +1,6 @@
 package greyspell.sky;
 
 import greyspell.calendar.HourCalendar;
-import greyspell.calendar.Monthly;
 import greyspell.weather.WeatherSeries;
 import org.jspecify.annotations.Nullable;
 
@@ -16,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * GHI and DHI                  DNI = (GHI - DHI) / cos z
  * GHI and DNI                  DHI = GHI - DNI cos z
  * GHI alone                    DHI by {@link ErbsSplit}, DNI = (GHI - DHI) / cos z
- * cloud cover alone            GHI = clear sky x {@link KastenCzeplak}, then as GHI alone
+ * cloud cover alone            GHI = clear sky x {@link KastenCzeplak} or {@link CloudTable}, then as GHI alone
  *
  * kt = GHI / (I0n cos z sunlit share), held within 0 .. 1
  * </pre>
@@ -35,6 +34,8 @@ public final class Radiation {
   private static final double CLOSURE_WM2 = 50.0;
   private static final double CLOSURE_FRACTION = 0.2;
 
+  private final SunPath sun;
+  private final double @Nullable [] measured;
   private final double[] globalHorizontalWm2;
   private final double[] directNormalWm2;
   private final double[] diffuseHorizontalWm2;
@@ -47,7 +48,7 @@ public final class Radiation {
       throw new IllegalArgumentException(
           "weather of " + weather.hours() + " hours, sun of " + sun.hours());
     }
-    var radiation = new Radiation(sun);
+    var radiation = new Radiation(sun, weather.globalHorizontalWm2());
     double[] global = weather.globalHorizontalWm2();
     if (global != null) {
       for (int h = 0; h < global.length; h++) {
@@ -55,17 +56,16 @@ public final class Radiation {
       }
       radiation.part(sun, site, weather.directNormalWm2(), weather.diffuseHorizontalWm2());
     } else {
-      double[] cloud = weather.cloudShare();
-      if (cloud == null) {
-        throw new IllegalArgumentException("weather without irradiance and cloud cover");
-      }
-      radiation.fillFromCloud(cloud, sun, site, choices);
+      double[] fromCloud = fromCloud(weather, sun, site, choices);
+      System.arraycopy(fromCloud, 0, radiation.globalHorizontalWm2, 0, fromCloud.length);
       radiation.part(sun, site, null, null);
     }
     return radiation;
   }
 
-  private Radiation(SunPath sun) {
+  private Radiation(SunPath sun, double @Nullable [] measured) {
+    this.sun = sun;
+    this.measured = measured;
     int hours = sun.hours();
     globalHorizontalWm2 = new double[hours];
     directNormalWm2 = new double[hours];
@@ -81,26 +81,32 @@ public final class Radiation {
     }
   }
 
-  private void fillFromCloud(double[] cloudShare, SunPath sun, Site site, SkyChoices choices) {
+  /**
+   * Global light from cloud cover alone, whatever else the weather has; the weather must have cloud
+   * cover.
+   */
+  static double[] fromCloud(WeatherSeries weather, SunPath sun, Site site, SkyChoices choices) {
+    double[] cloudShare = weather.cloudShare();
+    if (cloudShare == null) {
+      throw new IllegalArgumentException("weather without cloud cover");
+    }
+    double[] globalWm2 = CloudlessHours.globalWm2(sun, site.elevationM(), choices);
     HourCalendar calendar = sun.calendar();
-    double[] sunlit = sun.sunlitShare();
-    double[] cosZenith = sun.cosZenith();
-    double[] aboveAir = sun.extraterrestrialNormalWm2();
-    var ineichen = new IneichenPerezClearSky(site.elevationM());
-    double pressure = AirMass.pressurePa(site.elevationM()) / AirMass.SEA_LEVEL_PA;
-    boolean isHaurwitz = choices.clearSky() == SkyChoices.ClearSky.HAURWITZ;
-    Monthly linke = choices.linkeTurbidity();
-    var cloudLoss = new KastenCzeplak(choices.cloudDepth(), choices.cloudExponent());
-    for (int h = 0; h < sunlit.length; h++) {
-      if (sunlit[h] > 0.0) {
-        double clear =
-            isHaurwitz
-                ? HaurwitzClearSky.globalWm2(cosZenith[h])
-                : ineichen.globalWm2(
-                    aboveAir[h], cosZenith[h], airMass[h] * pressure, linke.in(calendar.month(h)));
-        globalHorizontalWm2[h] = clear * sunlit[h] * cloudLoss.clearShare(cloudShare[h]);
+    CloudTable table = choices.cloudTable();
+    var curve = new KastenCzeplak(choices.cloudDepth(), choices.cloudExponent());
+    double[] zenithDeg = sun.zenithDeg();
+    for (int h = 0; h < globalWm2.length; h++) {
+      if (globalWm2[h] > 0.0) {
+        globalWm2[h] *=
+            table == null
+                ? curve.clearShare(cloudShare[h])
+                : table.clearShare(
+                    cloudShare[h],
+                    90.0 - zenithDeg[h],
+                    CloudTable.isWinter(calendar.month(h), site.isNorthern()));
       }
     }
+    return globalWm2;
   }
 
   private void part(
@@ -188,6 +194,15 @@ public final class Radiation {
    */
   public double nightLightShare() {
     return nightLightShare;
+  }
+
+  /**
+   * What the clearest days say of the weather's clock; null where the light was worked out or too
+   * few days are clear. Worked out when asked.
+   */
+  public @Nullable SunClock findSunClock() {
+    double[] light = measured;
+    return light == null ? null : SunClock.find(light, sun);
   }
 
   /** Relative optical air mass, 0 while the sun is down. */

@@ -2,6 +2,7 @@ package greyspell.sky;
 
 import greyspell.calendar.Monthly;
 import greyspell.quantity.Check;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which published models turn weather into light on a tilted plane.
@@ -11,6 +12,8 @@ import greyspell.quantity.Check;
  * @param cloudDepth Kasten-Czeplak: share of clear light lost under a full cover, 0 to 1 (0.75 as
  *     published)
  * @param cloudExponent Kasten-Czeplak: exponent, 0.1 to 10 (3.4 as published)
+ * @param cloudTable what cloud leaves of clear light, as measured; null for the Kasten-Czeplak
+ *     curve
  * @param tilt how the light of the sky is spread over it
  * @param linkeTurbidity haze for Ineichen-Perez, by month, 1 (none) to 10; clean winter air about
  *     2, a usual place 3, hot or dirty air 5 (common practice, no source)
@@ -21,6 +24,7 @@ public record SkyChoices(
     ClearSky clearSky,
     double cloudDepth,
     double cloudExponent,
+    @Nullable CloudTable cloudTable,
     Tilt tilt,
     Monthly linkeTurbidity,
     double snowAlbedo) {
@@ -31,6 +35,29 @@ public record SkyChoices(
       Check.within("linkeTurbidity", linkeTurbidity.in(month), 1.0, 10.0);
     }
     Check.share("snowAlbedo", snowAlbedo);
+  }
+
+  /** With the classic curve. */
+  public SkyChoices(
+      ClearSky clearSky,
+      double cloudDepth,
+      double cloudExponent,
+      Tilt tilt,
+      Monthly linkeTurbidity,
+      double snowAlbedo) {
+    this(clearSky, cloudDepth, cloudExponent, null, tilt, linkeTurbidity, snowAlbedo);
+  }
+
+  /** The same with a table in the place of the curve. */
+  public SkyChoices withTable(@Nullable CloudTable table) {
+    return new SkyChoices(
+        clearSky, cloudDepth, cloudExponent, table, tilt, linkeTurbidity, snowAlbedo);
+  }
+
+  /** How cloud dims the light. */
+  public enum Cloud {
+    CLASSIC,
+    TABLE
   }
 
   public enum ClearSky {

@@ -242,6 +242,12 @@ public final class SunPath {
     return visible;
   }
 
+  /** What the clock shows at the sun's noon less 12 h, in the year's mean; -12 to 12. */
+  double clockMinusSunH() {
+    double aheadH = utcOffsetH - longitudeDeg / 15.0;
+    return aheadH - 24.0 * Math.rint(aheadH / 24.0);
+  }
+
   public HourCalendar calendar() {
     return calendar;
   }

@@ -4,6 +4,7 @@ import greyspell.quantity.Show;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.sky.Radiation;
 import greyspell.sky.Site;
+import greyspell.sky.SunClock;
 import greyspell.weather.GapReport;
 import greyspell.weather.WeatherSeries;
 import greyspell.weather.WeatherSource;
@@ -105,6 +106,18 @@ final class WeatherNotes {
 
   /** What the sun of the site says of the light in the file. */
   static List<String> lightCautions(Radiation radiation) {
+    SunClock clock = radiation.findSunClock();
+    if (clock != null && clock.isWrong()) {
+      return List.of(
+          "The weather's clear days lie "
+              + Show.number(Math.abs(clock.shiftMin()), 0)
+              + " minutes (± "
+              + Show.number(clock.uncertaintyMin(), 0)
+              + ") too "
+              + (clock.shiftMin() > 0.0 ? "early" : "late")
+              + " against the sun of the site: the clock, the stamps or the place of one of them is"
+              + " wrong, and the result with it. Look at the file with weather inspect.");
+    }
     double share = radiation.nightLightShare();
     return share > NIGHT_LIGHT_SHARE
         ? List.of(

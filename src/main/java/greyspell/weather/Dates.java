@@ -7,6 +7,10 @@ import java.time.ZoneOffset;
 final class Dates {
   static final int MINUTES_PER_HOUR = 60;
   static final int HOURS_PER_DAY = 24;
+
+  /** Stands for a time that could not be read. */
+  static final long NO_TIME = Long.MIN_VALUE;
+
   private static final int[] DAYS_BEFORE_MONTH = {
     0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365
   };
@@ -32,6 +36,11 @@ final class Dates {
     long days = 365L * before + before / 4 - before / 100 + before / 400;
     int leapDay = month > 2 && isLeap(year) ? 1 : 0;
     return days + DAYS_BEFORE_MONTH[month - 1] + leapDay + day - 1 - 719_162;
+  }
+
+  /** Minutes since 1970 on the date's own clock; hour 24 is the midnight that ends the day. */
+  static long epochMinute(int year, int month, int day, int hour, int minute) {
+    return (epochDay(year, month, day) * HOURS_PER_DAY + hour) * MINUTES_PER_HOUR + minute;
   }
 
   /** "2018-01-11 10:00" from hours since 1970 on some clock. */

@@ -1,5 +1,6 @@
 package greyspell.weather;
 
+import greyspell.weather.Fields.Missing;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,11 +32,14 @@ final class EpwReader {
   private static final int LEAST_FIELDS = 32;
 
   private static final int MOST_HEADER_LINES = 30;
-  private static final double MISSING_TEMPERATURE = 99.9;
-  private static final double MISSING_IRRADIANCE = 9999.0;
-  private static final double MISSING_WIND = 999.0;
-  private static final double MISSING_COVER = 99.0;
-  private static final double MISSING_SNOW = 899.0;
+  private static final Missing MISSING_TEMPERATURE = Missing.from(99.9, "99.9");
+
+  /** Files write missing irradiance as 9999 or, against the rule, as a negative number. */
+  private static final Missing MISSING_IRRADIANCE = new Missing(-Double.MIN_VALUE, 9999.0, "9999");
+
+  private static final Missing MISSING_WIND = Missing.from(999.0, "999");
+  private static final Missing MISSING_COVER = Missing.from(99.0, "99");
+  private static final Missing MISSING_SNOW = Missing.from(899.0, "899");
   private static final double TENTHS = 10.0;
   private static final double CM_PER_M = 100.0;
 
@@ -43,6 +47,7 @@ final class EpwReader {
   private final String file;
   private final @Nullable Double siteUtcOffsetH;
   private final FaultList faults;
+  private final Fields fields;
   private final List<String> notes = new ArrayList<>();
   private int rowsPerHour = 1;
 
@@ -51,6 +56,7 @@ final class EpwReader {
     this.file = file;
     this.siteUtcOffsetH = siteUtcOffsetH;
     this.faults = faults;
+    fields = new Fields(lines, faults);
   }
 
   WeatherSeries read() throws IOException {
@@ -69,12 +75,12 @@ final class EpwReader {
   private WeatherSource readHeader() throws IOException {
     WeatherSource told = null;
     for (int i = 0; i < MOST_HEADER_LINES && lines.next(); i++) {
-      int fields = lines.split();
+      int count = lines.split();
       String keyword = lines.text(0).toUpperCase(Locale.ROOT);
       if (keyword.equals("LOCATION")) {
-        told = location(fields);
+        told = location(count);
       } else if (keyword.equals("DATA PERIODS")) {
-        takeRowsPerHour(fields);
+        takeRowsPerHour(count);
         if (told == null) {
           break;
         }
@@ -90,44 +96,31 @@ final class EpwReader {
         "The file may be cut off or changed: download it again.");
   }
 
-  private WeatherSource location(int fields) {
-    if (fields < 10) {
+  private WeatherSource location(int count) {
+    if (count < 10) {
       throw faults.alone(
           lines.number(),
           1,
-          "LOCATION with " + fields + " fields",
+          "LOCATION with " + count + " fields",
           "must be LOCATION,city,state,country,source,number,latitude,longitude,UTC offset,"
               + "elevation",
           "");
     }
-    double latitudeDeg = headNumber(6, "latitude", -90, 90, "deg");
-    double longitudeDeg = headNumber(7, "longitude", -180, 180, "deg");
-    double offsetH = headNumber(8, "UTC offset", -14, 14, "h");
-    double elevationM = headNumber(9, "elevation", -500, 9000, "m");
+    double latitudeDeg = fields.inHead(6, "latitude", -90, 90, "deg");
+    double longitudeDeg = fields.inHead(7, "longitude", -180, 180, "deg");
+    double offsetH = fields.inHead(8, "UTC offset", -14, 14, "h");
+    double elevationM = fields.inHead(9, "elevation", -500, 9000, "m");
     return new WeatherSource(
         file, "EPW", lines.text(1), latitudeDeg, longitudeDeg, elevationM, offsetH);
   }
 
-  private double headNumber(int field, String what, int low, int high, String unit) {
-    if (lines.isNumber(field) && lines.value() >= low && lines.value() <= high) {
-      return lines.value();
-    }
-    faults.add(
-        lines.number(),
-        lines.column(field),
-        what + ": found " + lines.quoted(field),
-        "must be a number from " + low + " to " + high + " " + unit,
-        "");
-    return 0.0;
-  }
-
-  private void takeRowsPerHour(int fields) {
-    boolean isCount = fields > 2 && lines.isNumber(2) && lines.value() >= 1.0;
+  private void takeRowsPerHour(int count) {
+    boolean isCount = count > 2 && lines.isNumber(2) && lines.value() >= 1.0;
     if (!isCount || 60.0 % lines.value() != 0.0) {
       faults.add(
           lines.number(),
-          fields > 2 ? lines.column(2) : 1,
-          "records an hour: found " + (fields > 2 ? lines.quoted(2) : "nothing"),
+          count > 2 ? lines.column(2) : 1,
+          "records an hour: found " + (count > 2 ? lines.quoted(2) : "nothing"),
           "must be a whole part of 60, mostly 1",
           "");
       return;
@@ -141,40 +134,20 @@ final class EpwReader {
       if (lines.isBlank()) {
         continue;
       }
-      int fields = lines.split();
-      if (fields < LEAST_FIELDS) {
-        faults.add(
-            lines.number(),
-            1,
-            fields + (fields == 1 ? " field" : " fields"),
-            "must be 35 fields in each row",
-            lines.isLast()
-                ? "The last line looks cut off: download or copy the file again."
-                : "Download the file again.");
+      if (lines.split() < LEAST_FIELDS) {
+        fields.refuseCount("must be 35 fields in each row");
         continue;
       }
-      int year = whole(YEAR, "year", 1800, 2200);
-      int month = whole(MONTH, "month", 1, 12);
-      int day = whole(DAY, "day", 1, 31);
-      int hour = whole(HOUR, "hour", 1, 24);
-      if (year < 0 || month < 0 || day < 0 || hour < 0) {
-        continue;
+      int year = fields.whole(YEAR, "year", 1800, 2200);
+      int month = fields.whole(MONTH, "month", 1, 12);
+      int day = fields.whole(DAY, "day", 1, 31);
+      int hour = fields.whole(HOUR, "hour", 1, 24);
+      if (hour > 0 && fields.isDate(DAY, year, month, day)) {
+        readValues(row);
+        rows.add(lines.number(), year, month, day, hour, row);
       }
-      if (!Dates.isDate(year, month, day)) {
-        faults.add(
-            lines.number(),
-            lines.column(DAY),
-            "no such day: month " + month + ", day " + day + " of " + year,
-            "must be a day of the calendar",
-            "");
-        continue;
-      }
-      readValues(row);
-      rows.add(lines.number(), year, month, day, hour, row);
     }
-    if (lines.isTooLong()) {
-      faults.add(lines.number(), 1, "a line without end", "must be a row of 35 fields", "");
-    }
+    fields.refuseTooLong("must be a row of 35 fields");
   }
 
   private void readValues(double[] row) {
@@ -190,63 +163,12 @@ final class EpwReader {
     row[WeatherColumn.SNOW.slot] = value(SNOW_CM, WeatherColumn.SNOW, MISSING_SNOW, CM_PER_M);
   }
 
-  /** Files write missing irradiance as 9999 or, against the rule, as a negative number. */
   private double irradiance(int field, WeatherColumn column) {
-    boolean isNumber = lines.isNumber(field);
-    return isNumber && lines.value() < 0.0
-        ? Double.NaN
-        : value(field, column, MISSING_IRRADIANCE, 1.0);
+    return value(field, column, MISSING_IRRADIANCE, 1.0);
   }
 
-  private double value(int field, WeatherColumn column, double missingFrom, double perUnit) {
-    if (!lines.isNumber(field)) {
-      faults.add(
-          lines.number(),
-          lines.column(field),
-          column.words + ": found " + lines.quoted(field),
-          "must be a number",
-          "");
-      return Double.NaN;
-    }
-    double read = lines.value();
-    if (Double.isNaN(read) || read >= missingFrom) {
-      return Double.NaN;
-    }
-    double value = read / perUnit;
-    if (value >= column.lowest && value <= column.highest) {
-      return value;
-    }
-    faults.add(
-        lines.number(),
-        lines.column(field),
-        column.words + ": found " + lines.quoted(field),
-        "must be "
-            + (long) (column.lowest * perUnit)
-            + " to "
-            + (long) (column.highest * perUnit)
-            + ", or "
-            + (missingFrom == MISSING_TEMPERATURE
-                ? Double.toString(missingFrom)
-                : Long.toString((long) missingFrom))
-            + " where missing",
-        "");
-    return Double.NaN;
-  }
-
-  private int whole(int field, String what, int low, int high) {
-    if (lines.isNumber(field)
-        && lines.value() >= low
-        && lines.value() <= high
-        && lines.value() == Math.rint(lines.value())) {
-      return (int) lines.value();
-    }
-    faults.add(
-        lines.number(),
-        lines.column(field),
-        what + ": found " + lines.quoted(field),
-        "must be a whole number from " + low + " to " + high,
-        "");
-    return -1;
+  private double value(int field, WeatherColumn column, Missing missing, double perUnit) {
+    return fields.value(field, column, perUnit, missing);
   }
 
   /** Snow that never changes is a code, unless it is none at all. */

@@ -6,19 +6,27 @@ import greyspell.quantity.Place;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Gathers the faults of one file: the first ones in full, the rest as a number. */
+/**
+ * Gathers the faults of one file, or of several read as one: the first ones in full, the rest as a
+ * number.
+ */
 final class FaultList {
   private static final int SHOWN = 20;
 
   /** A file this bad is not read to its end. */
   private static final int ENOUGH = 1000;
 
-  private final String file;
+  private String file;
   private final List<Fault> faults = new ArrayList<>();
   private int count;
 
   FaultList(String file) {
     this.file = file;
+  }
+
+  /** What is added from here on is of another file. */
+  void in(String nextFile) {
+    file = nextFile;
   }
 
   void add(int line, int column, String found, String expected, String mend) {

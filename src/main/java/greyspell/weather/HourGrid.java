@@ -35,6 +35,7 @@ final class HourGrid {
 
   private long previousStamp = Long.MIN_VALUE;
   private int previousLine;
+  private boolean isOneFile = true;
   private int stepMin;
   private long firstStamp;
   private int clockMin;
@@ -45,14 +46,14 @@ final class HourGrid {
   private byte[][] counts;
   private int[] lineOfHour = new int[USUAL_HOURS];
 
-  HourGrid(WeatherColumn[] used, boolean stampsAreEnds, int siteOffsetMin, FaultList faults) {
-    this.used = used;
+  HourGrid(List<WeatherColumn> used, boolean stampsAreEnds, int siteOffsetMin, FaultList faults) {
+    this.used = used.toArray(new WeatherColumn[0]);
     this.stampsAreEnds = stampsAreEnds;
     this.siteOffsetMin = siteOffsetMin;
     this.faults = faults;
-    waitingValues = new double[ROWS_TO_SETTLE][used.length];
-    sums = new double[used.length][USUAL_HOURS];
-    counts = new byte[used.length][USUAL_HOURS];
+    waitingValues = new double[ROWS_TO_SETTLE][used.size()];
+    sums = new double[used.size()][USUAL_HOURS];
+    counts = new byte[used.size()][USUAL_HOURS];
   }
 
   /**
@@ -94,20 +95,20 @@ final class HourGrid {
 
   private void refuseOrder(int line, long stampMin) {
     boolean isSame = stampMin == previousStamp;
+    String previous = previousLine == 0 ? "the end of the file before" : "line " + previousLine;
     faults.add(
         line,
         1,
         isSame
-            ? "the same time as line " + previousLine
-            : "time goes back "
-                + (previousStamp - stampMin)
-                + " minutes against line "
-                + previousLine,
+            ? "the same time as " + previous
+            : "time goes back " + (previousStamp - stampMin) + " minutes against " + previous,
         "each row must be later than the row before",
         isSame || previousStamp - stampMin < 120
             ? "An hour that comes twice in autumn is a sign of daylight saving: export in UTC or in"
                 + " standard time."
-            : "Sort the rows by time and drop doubles.");
+            : previousLine == 0
+                ? "Name the files in the order of their times, each once."
+                : "Sort the rows by time and drop doubles.");
   }
 
   private void settle() {
@@ -193,8 +194,18 @@ final class HourGrid {
     }
   }
 
-  /** Ends the reading: whole years, gaps filled. */
-  WeatherSeries series(PlainHeader header, String file, List<String> notes) {
+  /** The rows that follow stand in another file. */
+  void nextFile() {
+    isOneFile = false;
+    previousLine = 0;
+  }
+
+  /**
+   * Ends the reading: whole years, gaps filled.
+   *
+   * @param told the source as the file's head tells it
+   */
+  WeatherSeries series(WeatherSource told, boolean isTypicalYear, List<String> notes) {
     if (stepMin == 0) {
       if (waiting == 0) {
         faults.add("no rows under the header", "must hold at least one whole year of hours", "");
@@ -205,7 +216,7 @@ final class HourGrid {
     faults.throwIfAny();
     double offsetH = clockMin / (double) Dates.MINUTES_PER_HOUR;
     tellClock(offsetH, notes);
-    HourCalendar calendar = wholeYears(header.isTypicalYear, offsetH, notes);
+    HourCalendar calendar = wholeYears(isTypicalYear, offsetH, notes);
     long start = yearStart(firstYear) - firstHour;
     double[][] columns = new double[WeatherColumn.COUNT][];
     Arrays.fill(columns, new double[0]);
@@ -214,18 +225,18 @@ final class HourGrid {
       columns[used[k].slot] = hourly(k, (int) start, calendar.hours(), enough);
     }
     int[] lines = new int[calendar.hours()];
-    for (int h = 0; h < lines.length; h++) {
+    for (int h = 0; h < lines.length && isOneFile; h++) {
       long from = start + h;
       lines[h] = from >= 0 && from < hours ? lineOfHour[(int) from] : 0;
     }
     var source =
         new WeatherSource(
-            file,
-            "plain CSV",
-            header.place,
-            header.latitudeDeg,
-            header.longitudeDeg,
-            header.elevationM,
+            told.file(),
+            told.format(),
+            told.place(),
+            told.latitudeDeg(),
+            told.longitudeDeg(),
+            told.elevationM(),
             offsetH);
     return new GapFiller(calendar, source, columns, lines, notes, faults).series();
   }

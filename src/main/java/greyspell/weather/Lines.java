@@ -6,9 +6,9 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Reads a text file line by line, splits a line at its commas and turns fields into numbers, all in
- * one byte buffer: a weather file is mostly numbers, and making strings of them took most of the
- * time. Never holds more than one buffer, however long the file is.
+ * Reads a text file line by line, splits a line at its commas (or another mark) and turns fields
+ * into numbers, all in one byte buffer: a weather file is mostly numbers, and making strings of
+ * them took most of the time. Never holds more than one buffer, however long the file is.
  *
  * <p>Quotes around a field are taken off. A line that a spreadsheet wrapped in quotes as a whole is
  * unwrapped first.
@@ -38,6 +38,8 @@ final class Lines implements Closeable {
   private int fields;
   private double value;
   private boolean isTooLong;
+  private int separator = ',';
+  private int decimal = '.';
 
   Lines(InputStream in) {
     this.in = in;
@@ -54,6 +56,16 @@ final class Lines implements Closeable {
   /** Leaves out the first bytes of the file: a byte order mark. */
   void skip(int bytes) {
     after = bytes;
+  }
+
+  /** Another separator than a comma; a blank stands for any number of blanks and tabs. */
+  void separateBy(char c) {
+    separator = c;
+  }
+
+  /** Another mark in numbers than a point. */
+  void decimal(char c) {
+    decimal = c;
   }
 
   /** Moves to the next line; false at the end of the file or when a line is too long to be one. */
@@ -124,7 +136,7 @@ final class Lines implements Closeable {
 
   boolean isBlank() {
     for (int i = start; i < end; i++) {
-      if (buffer[i] != ' ' && buffer[i] != '\t' && buffer[i] != ',' && buffer[i] != '"') {
+      if (buffer[i] != ' ' && buffer[i] != '\t' && buffer[i] != separator && buffer[i] != '"') {
         return false;
       }
     }
@@ -141,6 +153,10 @@ final class Lines implements Closeable {
 
   /** Splits the line; returns how many fields there are. */
   int split() {
+    if (separator == ' ') {
+      splitAtBlanks();
+      return fields;
+    }
     splitOnce();
     if (fields == 1 && buffer[start] == '"' && to[0] > from[0]) {
       unwrap();
@@ -153,7 +169,7 @@ final class Lines implements Closeable {
     int count = 0;
     int i = start;
     while (count < MOST_FIELDS) {
-      while (i < end && (buffer[i] == ' ' || buffer[i] == '\t')) {
+      while (i < end && isPad(buffer[i])) {
         i++;
       }
       int first = i;
@@ -164,16 +180,16 @@ final class Lines implements Closeable {
           i += buffer[i] == '"' ? 2 : 1;
         }
         last = Math.min(i, end);
-        while (i < end && buffer[i] != ',') {
+        while (i < end && buffer[i] != separator) {
           i++;
         }
       } else {
-        while (i < end && buffer[i] != ',') {
+        while (i < end && buffer[i] != separator) {
           i++;
         }
         last = i;
       }
-      while (last > first && (buffer[last - 1] == ' ' || buffer[last - 1] == '\t')) {
+      while (last > first && isPad(buffer[last - 1])) {
         last--;
       }
       from[count] = first;
@@ -183,6 +199,29 @@ final class Lines implements Closeable {
         break;
       }
       i++;
+    }
+    fields = count;
+  }
+
+  private boolean isPad(byte b) {
+    return b == ' ' || (b == '\t' && separator != '\t');
+  }
+
+  private void splitAtBlanks() {
+    int count = 0;
+    int i = start;
+    while (count < MOST_FIELDS) {
+      while (i < end && isPad(buffer[i])) {
+        i++;
+      }
+      if (i >= end) {
+        break;
+      }
+      from[count] = i;
+      while (i < end && !isPad(buffer[i])) {
+        i++;
+      }
+      to[count++] = i;
     }
     fields = count;
   }
@@ -257,7 +296,7 @@ final class Lines implements Closeable {
         if (isFraction) {
           places++;
         }
-      } else if (c == '.' && !isFraction) {
+      } else if (c == decimal && !isFraction) {
         isFraction = true;
       } else {
         return seen > 0 && (c == 'e' || c == 'E') && isLongNumber(field);
@@ -273,7 +312,7 @@ final class Lines implements Closeable {
 
   /** Many digits or an exponent: rare, so the slow way. */
   private boolean isLongNumber(int field) {
-    String text = text(field);
+    String text = text(field).replace((char) decimal, '.');
     for (int i = 0; i < text.length(); i++) {
       if ("0123456789+-.eE".indexOf(text.charAt(i)) < 0) {
         return false;

@@ -7,14 +7,13 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Reads our plain CSV (docs/weather-files.md): remarks and keys, a header row, rows of numbers. */
-final class PlainCsvReader {
-  private static final long NO_TIME = Long.MIN_VALUE;
+final class PlainCsvReader implements RowFormat {
   private static final int FIRST_YEAR = 1800;
   private static final int LAST_YEAR = 2200;
 
   private final Lines lines;
   private final String file;
-  private final @Nullable Double siteUtcOffsetH;
+  private final String known;
   private final FaultList faults;
   private final PlainHeader header = new PlainHeader();
   private final List<String> notes = new ArrayList<>();
@@ -30,25 +29,43 @@ final class PlainCsvReader {
   private final Strays strays = new Strays();
   private final int[] negatives = new int[WeatherColumn.COUNT];
 
-  PlainCsvReader(Lines lines, String file, @Nullable Double siteUtcOffsetH, FaultList faults) {
+  /**
+   * @param known what to tell the user of a file that is no weather file at all
+   */
+  PlainCsvReader(Lines lines, String file, String known, FaultList faults) {
     this.lines = lines;
     this.file = file;
-    this.siteUtcOffsetH = siteUtcOffsetH;
+    this.known = known;
     this.faults = faults;
   }
 
-  /**
-   * Reads the file.
-   *
-   * @param known what to tell the user of a file that is no weather file at all
-   */
-  WeatherSeries read(String known) throws IOException {
+  @Override
+  public RowHead readHead() throws IOException {
     readHeader(known);
     faults.throwIfAny();
-    HourGrid grid = new HourGrid(used(), stampsAreEnds, siteOffsetMin(), faults);
-    readRows(grid);
+    return new RowHead(
+        used(),
+        stampsAreEnds,
+        new WeatherSource(
+            file,
+            "plain CSV",
+            header.place,
+            header.latitudeDeg,
+            header.longitudeDeg,
+            header.elevationM,
+            header.utcOffsetH == null ? 0.0 : header.utcOffsetH),
+        header.isTypicalYear);
+  }
+
+  @Override
+  public void readRows(HourGrid grid) throws IOException {
+    readAllRows(grid);
     tellWhatWasRead();
-    return grid.series(header, file, notes);
+  }
+
+  @Override
+  public List<String> notes() {
+    return notes;
   }
 
   private void readHeader(String known) throws IOException {
@@ -198,24 +215,19 @@ final class PlainCsvReader {
     }
   }
 
-  private WeatherColumn[] used() {
+  private List<WeatherColumn> used() {
     var used = new ArrayList<WeatherColumn>();
     for (CsvColumn column : columnOfField) {
       if (column != null) {
         used.add(column.column);
       }
     }
-    return used.toArray(new WeatherColumn[0]);
+    return used;
   }
 
-  private int siteOffsetMin() {
-    Double offsetH = siteUtcOffsetH != null ? siteUtcOffsetH : header.utcOffsetH;
-    return offsetH == null ? 0 : (int) Math.round(offsetH * Dates.MINUTES_PER_HOUR);
-  }
-
-  private void readRows(HourGrid grid) throws IOException {
+  private void readAllRows(HourGrid grid) throws IOException {
     int names = columnOfField.length;
-    var values = new double[used().length];
+    var values = new double[used().size()];
     int clockMin =
         isUtc || header.utcOffsetH == null
             ? 0
@@ -234,7 +246,7 @@ final class PlainCsvReader {
         continue;
       }
       long stampMin = time(timeField);
-      if (stampMin == NO_TIME) {
+      if (stampMin == Dates.NO_TIME) {
         refuseTime();
         continue;
       }
@@ -355,24 +367,24 @@ final class PlainCsvReader {
     if (length > 0 && lines.at(field, length - 1) == 'Z') {
       length--;
       if (!isUtc) {
-        return NO_TIME;
+        return Dates.NO_TIME;
       }
     } else if (isUtc) {
-      return NO_TIME;
+      return Dates.NO_TIME;
     }
     if (length == 19) {
       if (lines.at(field, 16) != ':' || digits(field, 17, 2) != 0) {
-        return NO_TIME;
+        return Dates.NO_TIME;
       }
     } else if (length != 16) {
-      return NO_TIME;
+      return Dates.NO_TIME;
     }
     int separator = lines.at(field, 10);
     if (lines.at(field, 4) != '-'
         || lines.at(field, 7) != '-'
         || lines.at(field, 13) != ':'
         || (separator != 'T' && separator != ' ')) {
-      return NO_TIME;
+      return Dates.NO_TIME;
     }
     int year = digits(field, 0, 4);
     int month = digits(field, 5, 2);
@@ -387,10 +399,9 @@ final class PlainCsvReader {
         || minute < 0
         || minute > 59
         || (hour == 24 && minute > 0)) {
-      return NO_TIME;
+      return Dates.NO_TIME;
     }
-    return (Dates.epochDay(year, month, day) * Dates.HOURS_PER_DAY + hour) * Dates.MINUTES_PER_HOUR
-        + minute;
+    return Dates.epochMinute(year, month, day, hour, minute);
   }
 
   /** Digits as a number; negative if one is none. */
@@ -409,7 +420,7 @@ final class PlainCsvReader {
   private void tellWhatWasRead() {
     for (CsvColumn column : columnOfField) {
       if (column != null) {
-        strays.judge(column, rowsRead, notes, faults);
+        strays.judge(column.column, column.csvName, column.mustBe(), rowsRead, notes, faults);
       }
     }
     for (WeatherColumn column : WeatherColumn.values()) {

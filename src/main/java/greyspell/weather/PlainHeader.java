@@ -30,6 +30,22 @@ final class PlainHeader {
       value = value.substring(0, value.length() - 1).strip();
     }
     int column = text.indexOf(value, colon) + 1;
+    if (!KEYS.contains(key)) {
+      String near = NearName.of(key, KEYS);
+      if (NearName.distance(key, near) <= MISSPELT) {
+        faults.add(
+            line,
+            text.indexOf(key.substring(0, Math.min(1, key.length()))) + 1,
+            "unknown key \"" + key + '"',
+            "the keys are " + String.join(", ", KEYS),
+            "Did you mean " + near + "?");
+      }
+      return;
+    }
+    set(line, column, key, value, faults);
+  }
+
+  void set(int line, int column, String key, String value, FaultList faults) {
     switch (key) {
       case "place" -> place = value;
       case "latitude" -> latitudeDeg = number(line, column, key, value, -90, 90, "deg", faults);
@@ -42,17 +58,7 @@ final class PlainHeader {
           faults.add(line, column, "typical_year: found \"" + value + '"', "must be yes or no", "");
         }
       }
-      default -> {
-        String near = NearName.of(key, KEYS);
-        if (NearName.distance(key, near) <= MISSPELT) {
-          faults.add(
-              line,
-              text.indexOf(key.substring(0, Math.min(1, key.length()))) + 1,
-              "unknown key \"" + key + '"',
-              "the keys are " + String.join(", ", KEYS),
-              "Did you mean " + near + "?");
-        }
-      }
+      default -> throw new IllegalArgumentException(key);
     }
   }
 

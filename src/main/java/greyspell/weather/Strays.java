@@ -24,8 +24,19 @@ final class Strays {
     }
   }
 
-  void judge(CsvColumn column, int rows, List<String> notes, FaultList faults) {
-    int slot = column.column.slot;
+  /**
+   * Tells or refuses.
+   *
+   * @param name the column as the file calls it
+   */
+  void judge(
+      WeatherColumn column,
+      String name,
+      String mustBe,
+      int rows,
+      List<String> notes,
+      FaultList faults) {
+    int slot = column.slot;
     int count = counts[slot];
     if (count == 0) {
       return;
@@ -34,13 +45,13 @@ final class Strays {
       faults.add(
           lines[slot],
           places[slot],
-          column.csvName + ": found " + texts[slot] + ", the first of " + count + " such values",
-          column.mustBe(),
+          name + ": found " + texts[slot] + ", the first of " + count + " such values",
+          mustBe,
           "Check the unit of the column, or take it out.");
       return;
     }
     notes.add(
-        column.column.words
+        column.words
             + ": "
             + count
             + (count == 1 ? " impossible value" : " impossible values")

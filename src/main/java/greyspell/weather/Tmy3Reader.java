@@ -1,5 +1,6 @@
 package greyspell.weather;
 
+import greyspell.weather.Fields.Missing;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * hour, in local standard time. Opaque cloud is taken before total cloud, as in {@link EpwReader}.
  */
 final class Tmy3Reader {
-  private static final double MISSING_TO = -9000.0;
+  private static final Missing MISSING = Missing.upTo(-9000.0, "-9900");
   private static final double TENTHS = 10.0;
   private static final String DATE = "Date (MM/DD/YYYY)";
   private static final String TIME = "Time (HH:MM)";
@@ -27,6 +28,7 @@ final class Tmy3Reader {
   private final String file;
   private final @Nullable Double siteUtcOffsetH;
   private final FaultList faults;
+  private final Fields fields;
   private final List<String> notes = new ArrayList<>();
   private final int[] fieldOf = new int[WeatherColumn.COUNT];
   private int opaqueField = -1;
@@ -43,6 +45,7 @@ final class Tmy3Reader {
     this.file = file;
     this.siteUtcOffsetH = siteUtcOffsetH;
     this.faults = faults;
+    fields = new Fields(lines, faults);
   }
 
   WeatherSeries read() throws IOException {
@@ -67,23 +70,10 @@ final class Tmy3Reader {
         file,
         "TMY3",
         lines.text(1),
-        headNumber(4, "latitude", -90, 90, "deg"),
-        headNumber(5, "longitude", -180, 180, "deg"),
-        headNumber(6, "elevation", -500, 9000, "m"),
-        headNumber(3, "UTC offset", -14, 14, "h"));
-  }
-
-  private double headNumber(int field, String what, int low, int high, String unit) {
-    if (lines.isNumber(field) && lines.value() >= low && lines.value() <= high) {
-      return lines.value();
-    }
-    faults.add(
-        lines.number(),
-        lines.column(field),
-        what + ": found " + lines.quoted(field),
-        "must be a number from " + low + " to " + high + " " + unit,
-        "");
-    return 0.0;
+        fields.inHead(4, "latitude", -90, 90, "deg"),
+        fields.inHead(5, "longitude", -180, 180, "deg"),
+        fields.inHead(6, "elevation", -500, 9000, "m"),
+        fields.inHead(3, "UTC offset", -14, 14, "h"));
   }
 
   private void readNames() throws IOException {
@@ -91,8 +81,8 @@ final class Tmy3Reader {
       return;
     }
     Arrays.fill(fieldOf, -1);
-    int fields = lines.split();
-    for (int f = 0; f < fields; f++) {
+    int count = lines.split();
+    for (int f = 0; f < count; f++) {
       String name = lines.text(f);
       if (name.equals(DATE)) {
         dateField = f;
@@ -132,16 +122,8 @@ final class Tmy3Reader {
       if (lines.isBlank()) {
         continue;
       }
-      int fields = lines.split();
-      if (fields < names) {
-        faults.add(
-            lines.number(),
-            1,
-            fields + (fields == 1 ? " field" : " fields"),
-            "must be " + names + ", as many as the row of names has",
-            lines.isLast()
-                ? "The last line looks cut off: download or copy the file again."
-                : "Download the file again.");
+      if (lines.split() < names) {
+        fields.refuseCount("must be " + names + ", as many as the row of names has");
         continue;
       }
       if (readDate() && readTime()) {
@@ -149,10 +131,7 @@ final class Tmy3Reader {
         rows.add(lines.number(), year, month, day, hour, row);
       }
     }
-    if (lines.isTooLong()) {
-      faults.add(
-          lines.number(), 1, "a line without end", "must be a row of " + names + " fields", "");
-    }
+    fields.refuseTooLong("must be a row of " + names + " fields");
   }
 
   /** MM/DD/YYYY; spreadsheets drop leading zeros. */
@@ -219,34 +198,7 @@ final class Tmy3Reader {
     if (field < 0) {
       return Double.NaN;
     }
-    if (!lines.isNumber(field)) {
-      faults.add(
-          lines.number(),
-          lines.column(field),
-          column.words + ": found " + lines.quoted(field),
-          "must be a number",
-          "");
-      return Double.NaN;
-    }
     double perUnit = column == WeatherColumn.CLOUD ? TENTHS : 1.0;
-    double read = lines.value();
-    if (Double.isNaN(read) || read <= MISSING_TO) {
-      return Double.NaN;
-    }
-    double value = read / perUnit;
-    if (value >= column.lowest && value <= column.highest) {
-      return column.isIrradiance() && value < 0.0 ? 0.0 : value;
-    }
-    faults.add(
-        lines.number(),
-        lines.column(field),
-        column.words + ": found " + lines.quoted(field),
-        "must be "
-            + (long) (column.lowest * perUnit)
-            + " to "
-            + (long) (column.highest * perUnit)
-            + ", or -9900 where missing",
-        "");
-    return Double.NaN;
+    return fields.value(field, column, perUnit, MISSING);
   }
 }

@@ -10,6 +10,8 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +24,8 @@ import org.jspecify.annotations.Nullable;
 public final class WeatherReader {
   private static final String KNOWN =
       "must be our plain CSV (header row with a time column such as utc_end), EPW (begins with"
-          + " LOCATION) or TMY3 CSV (second line begins with Date (MM/DD/YYYY))";
+          + " LOCATION), TMY3 CSV (second line begins with Date (MM/DD/YYYY)), NASA POWER hourly CSV"
+          + " (begins with -BEGIN HEADER-), USCRN hourly text or a SURFRAD daily file";
 
   private WeatherReader() {}
 
@@ -45,14 +48,66 @@ public final class WeatherReader {
     return readOn(file, nameAsGiven, null);
   }
 
+  /**
+   * Reads several files as one series: years that follow each other (EPW, TMY3 have one year a
+   * file), or rows that follow each other (all other formats). Holes between them are filled or
+   * refused by the rules for holes within a file.
+   */
+  public static WeatherSeries readAll(List<Path> files, double siteUtcOffsetH) {
+    return readAll(files, names(files), siteUtcOffsetH, null);
+  }
+
+  /**
+   * Reads files as {@link #readAll(List, double)} does.
+   *
+   * @param namesAsGiven the files as the user wrote them, for messages
+   * @param siteUtcOffsetH null for the clock that the first file names itself
+   * @param map how their columns are to be read; null for the formats that are known by themselves
+   */
+  public static WeatherSeries readAll(
+      List<Path> files,
+      List<String> namesAsGiven,
+      @Nullable Double siteUtcOffsetH,
+      @Nullable ColumnMap map) {
+    if (files.isEmpty()) {
+      throw new IllegalArgumentException("no file");
+    }
+    var joined = new JoinedFiles(namesAsGiven, siteUtcOffsetH, map, KNOWN);
+    for (int i = 0; i < files.size(); i++) {
+      readOne(files.get(i), i, joined);
+    }
+    return joined.series();
+  }
+
+  private static List<String> names(List<Path> files) {
+    var names = new ArrayList<String>();
+    for (Path file : files) {
+      names.add(file.toString());
+    }
+    return names;
+  }
+
   private static WeatherSeries readOn(Path file, String name, @Nullable Double siteUtcOffsetH) {
-    var faults = new FaultList(name);
+    return readAll(List.of(file), List.of(name), siteUtcOffsetH, null);
+  }
+
+  private static void readOne(Path file, int index, JoinedFiles joined) {
+    FaultList faults = joined.faultsOf(index);
     if (Files.isDirectory(file)) {
       throw faults.alone(
           0, 0, "is a folder", "must be a weather file", "Name the file inside the folder.");
     }
     try (var lines = new Lines(unpacked(Files.newInputStream(file), faults))) {
-      return read(lines, name, siteUtcOffsetH, faults);
+      String head = lines.head();
+      if (head.isBlank()) {
+        throw faults.alone(0, 0, "the file is empty", KNOWN, "Export or download it again.");
+      }
+      refuseWhatIsNoText(head, faults);
+      if (head.startsWith("\u00ef\u00bb\u00bf")) {
+        lines.skip(3);
+        head = head.substring(3);
+      }
+      joined.take(index, lines, head);
     } catch (NoSuchFileException e) {
       throw faults.alone(
           0,
@@ -92,51 +147,6 @@ public final class WeatherReader {
           0, 0, "is a zip archive", "must be text or gzip", "Unpack it and name the file inside.");
     }
     return first == 0x1f && second == 0x8b ? new GZIPInputStream(in, Lines.LONGEST_LINE) : in;
-  }
-
-  private static WeatherSeries read(
-      Lines lines, String name, @Nullable Double siteUtcOffsetH, FaultList faults)
-      throws IOException {
-    String head = lines.head();
-    if (head.isBlank()) {
-      throw faults.alone(0, 0, "the file is empty", KNOWN, "Export or download it again.");
-    }
-    refuseWhatIsNoText(head, faults);
-    if (head.startsWith("\u00ef\u00bb\u00bf")) {
-      lines.skip(3);
-      head = head.substring(3);
-    }
-    if (head.regionMatches(true, 0, "LOCATION", 0, 8)
-        || head.regionMatches(true, 0, "\"LOCATION", 0, 9)) {
-      return new EpwReader(lines, name, siteUtcOffsetH, faults).read();
-    }
-    int secondLine = head.indexOf('\n') + 1;
-    int tmy3 = head.indexOf("Date (MM/DD/YYYY)", secondLine);
-    if (secondLine > 0 && tmy3 >= secondLine && tmy3 <= secondLine + 3) {
-      return new Tmy3Reader(lines, name, siteUtcOffsetH, faults).read();
-    }
-    String firstLine = secondLine > 0 ? head.substring(0, secondLine - 1).strip() : head.strip();
-    if (isFixedWidthTypicalYear(head, firstLine)) {
-      throw faults.alone(
-          1,
-          1,
-          "looks like an older fixed-width typical-year file",
-          KNOWN,
-          "Such files use other clocks and codes; take a newer file of the place.");
-    }
-    return new PlainCsvReader(lines, name, siteUtcOffsetH, faults).read(KNOWN);
-  }
-
-  private static boolean isFixedWidthTypicalYear(String head, String firstLine) {
-    if (firstLine.indexOf(',') >= 0 || firstLine.length() < 30 || head.charAt(0) != ' ') {
-      return false;
-    }
-    for (int i = 0; i < 5; i++) {
-      if (!Character.isDigit(firstLine.charAt(i))) {
-        return false;
-      }
-    }
-    return firstLine.charAt(5) == ' ';
   }
 
   private static void refuseWhatIsNoText(String head, FaultList faults) throws BadInput {

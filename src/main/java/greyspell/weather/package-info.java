@@ -9,8 +9,9 @@
  * the readers scan bytes, which was faster from a cold start (docs/weather-files.md tells the
  * formats).
  *
- * <p>Read first: WeatherReader, then PlainCsvReader and HourGrid (rows of real time) or YearRows
- * (one year by month, day and hour), then GapFiller. ClimateGenerator stands apart.
+ * <p>Read first: WeatherReader and JoinedFiles, then PlainCsvReader and HourGrid (rows of real
+ * time) or EpwReader and YearRows (one year by month, day and hour), then GapFiller.
+ * ClimateGenerator stands apart.
  *
  * <p>Units: W/m2, C, m/s, cloud as a share of the sky, snow in m.
  */

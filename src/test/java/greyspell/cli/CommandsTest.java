@@ -34,7 +34,9 @@ class CommandsTest {
         "strings",
         "weather",
         "weather inspect",
-        "weather make"
+        "weather make",
+        "weather convert",
+        "weather calibrate"
       })
   void everyCommandHasHelpWithAnExample(String command) {
     String[] args = (command + " --help").strip().split(" ");
@@ -136,7 +138,84 @@ class CommandsTest {
         folder.resolve("late.csv"), text.replace("# utc_offset: -7", "# utc_offset: -5"));
     Cli said = Cli.run("weather", "inspect", in("late.csv"), "--warn");
     assertEquals(1, said.code, said.err);
-    assertTrue(said.out.contains("fit the sun best when the file's times are moved by"), said.out);
+    assertTrue(said.out.contains("fit the sun when the file's times are moved by"), said.out);
+  }
+
+  /** Half an hour, as a head that names the wrong zone: inspect and run both tell it. */
+  @Test
+  void aZoneThatIsHalfAnHourOffIsFound() throws IOException {
+    String text = Files.readString(Path.of("weather-samples/grey-maritime.csv"));
+    String zone = text.lines().filter(l -> l.startsWith("# utc_offset:")).findFirst().orElse("");
+    double offsetH = Double.parseDouble(zone.substring(zone.indexOf(':') + 1));
+    Files.writeString(
+        folder.resolve("half.csv"), text.replace(zone, "# utc_offset: " + (offsetH + 0.5)));
+    Cli inspected = Cli.run("weather", "inspect", in("half.csv"), "--warn");
+    assertEquals(1, inspected.code, inspected.err);
+    assertTrue(inspected.out.contains("are moved by +"), inspected.out);
+    String home =
+        Files.readString(Path.of(CABIN))
+            .replaceAll("(?m)^weather: .*$", "weather: " + in("half.csv").replace("\\", "/"));
+    Files.writeString(folder.resolve("home.yaml"), home);
+    Cli ran =
+        Cli.run("run", in("home.yaml"), "--library", "shared", "--out", in("o"), "--no-pictures");
+    assertEquals(0, ran.code, ran.err);
+    assertTrue(
+        Files.readString(folder.resolve("o/results.json")).contains("against the sun of the site"),
+        ran.out);
+  }
+
+  @Test
+  void weatherIsConverted() throws IOException {
+    Files.writeString(
+        folder.resolve("map.yaml"),
+        """
+        utc_offset: -7
+        remarks: "#"
+        time: local_start
+        time_format: yyyy-MM-ddTHH:mm
+        stamp: start
+        ghi: ghi_wm2, W/m2
+        tair: tair_c, C
+        """);
+    Cli said =
+        Cli.run(
+            "weather",
+            "convert",
+            "weather-samples/high-plateau.csv",
+            "--columns",
+            in("map.yaml"),
+            "--out",
+            in("w.csv"));
+    assertEquals(0, said.code, said.err);
+    assertTrue(said.out.contains("0 of "), said.out);
+    List<String> rows = Files.readAllLines(folder.resolve("w.csv"));
+    assertTrue(rows.contains("local_start,ghi_wm2,tair_c"), rows.subList(0, 5).toString());
+    assertRefused(
+        Cli.run("weather", "convert", in("w.csv"), "--out", in("no/such.csv")), "such.csv");
+    assertRefused(
+        Cli.run("weather", "convert", in("w.csv"), "--columns", in("w.csv"), "--out", in("x.csv")),
+        "w.csv:");
+  }
+
+  /** What calibrate prints is a block that a scenario takes. */
+  @Test
+  void cloudIsCalibrated() throws IOException {
+    Cli said = Cli.run("weather", "calibrate", "weather-samples/grey-maritime.csv");
+    assertEquals(0, said.code, said.err);
+    assertTrue(said.out.contains("# classic curve"), said.out);
+    Files.writeString(
+        folder.resolve("dull.csv"),
+        Files.readString(Path.of("weather-samples/grey-maritime.csv"))
+            .replace("cloud_okta", "wind_ms")
+            .replaceFirst(",wind_ms,", ",snow_cm,"));
+    assertRefused(Cli.run("weather", "calibrate", in("dull.csv")), "dull.csv");
+    String home =
+        Files.readString(Path.of(CABIN))
+            .replace("../weather-samples", Path.of("weather-samples").toAbsolutePath().toString());
+    Files.writeString(folder.resolve("home.yaml"), home + "\n" + said.out);
+    Cli ran =
+        Cli.run("run", in("home.yaml"), "--library", "shared", "--out", in("o"), "--no-pictures");
+    assertEquals(0, ran.code, ran.err);
   }
 
   @Test

@@ -9,13 +9,12 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class SkyChecksTest {
   private static final HourCalendar YEAR = HourCalendar.typicalYear();
 
   /** A year with clear and grey days, as a clock that goes wrong by this much would tell it. */
-  private static double[] year(double latitudeDeg, double wrongH) {
+  static double[] year(double latitudeDeg, double wrongH) {
     SunPath sun = SunPath.of(latitudeDeg, 0.0, 0.0, YEAR).later(wrongH);
     var random = new Random(7);
     var global = new double[YEAR.hours()];
@@ -29,17 +28,6 @@ class SkyChecksTest {
           HaurwitzClearSky.globalWm2(sun.cosZenith()[h]) * sun.sunlitShare()[h] * day * cloud;
     }
     return global;
-  }
-
-  @ParameterizedTest
-  @ValueSource(doubles = {0.0, 0.5, -0.5, 1.0, -3.25, 8.0, -8.0, 11.0})
-  void tellsHowMuchToAddToAWrongClock(double wrongH) {
-    for (double latitudeDeg : new double[] {-44.0, 5.0, 52.0}) {
-      SunPath sun = SunPath.of(latitudeDeg, 0.0, 0.0, YEAR);
-      SkyChecks checks = SkyChecks.of(year(latitudeDeg, wrongH), sun);
-      assertEquals(wrongH, checks.clockShiftH().orElseThrow(), 0.05);
-      assertEquals(40, checks.clockDays());
-    }
   }
 
   @Test
@@ -65,16 +53,9 @@ class SkyChecksTest {
     assertEquals(1, SkyChecks.of(global, sun).tooBrightHours());
   }
 
-  @Test
-  void noDaysNoClock() {
-    SkyChecks checks = SkyChecks.of(new double[YEAR.hours()], SunPath.of(47.0, 0.0, 0.0, YEAR));
-    assertTrue(checks.clockShiftH().isEmpty());
-    assertEquals(0, checks.clockDays());
-  }
-
   /**
-   * Own construction, worked out apart on the same files (validation data, not shipped): 0 within
-   * 0.1 h on the clearest days.
+   * Own construction on typical years (validation data, not shipped): a few hours of twilight and
+   * cloud edges at most.
    */
   @ParameterizedTest
   @CsvSource({
@@ -86,12 +67,11 @@ class SkyChecksTest {
     "epw/ETH_Addis.Ababa-Bole.634500_SWERA.epw",
     "epw/USA_AK_Barrow-Post-Rogers.AP.700260_TMY3.epw",
   })
-  void clocksOfRealYearsAreRight(String file) throws IOException {
+  void realYearsHaveNothingToReport(String file) throws IOException {
     var epw = SkyFixtures.Epw.read(greyspell.published.ValidationData.file(file));
     SunPath sun = SunPath.of(epw.site, YEAR);
     double[] global = java.util.Objects.requireNonNull(epw.weather.globalHorizontalWm2());
     SkyChecks checks = SkyChecks.of(global, sun);
-    assertEquals(0.0, checks.clockShiftH().orElseThrow(), 0.1);
     assertTrue(checks.nightHours() < 24, "night hours " + checks.nightHours());
     assertTrue(checks.tooBrightHours() < 24, "too bright " + checks.tooBrightHours());
   }
