@@ -96,8 +96,8 @@ final class AirTemperature {
         + 0.0138 * StrictMath.cos(4.0 * u - 3.513);
   }
 
-  /** Hours from the year's clearness; offsets are added to the months. */
-  void fill(WeatherYear year, double[] offsetK) {
+  /** Hours from the year's clearness; an offset is added to each day's. */
+  void fill(WeatherYear year, double[] offsetOfDayK) {
     YearRandom random = year.random;
     double x = random.normal();
     for (int i = 0; i < WeatherYear.DAYS; i++) {
@@ -106,22 +106,22 @@ final class AirTemperature {
       double mean = skies[m].mean();
       double clearness = year.clearness[day];
       year.dayTemperatureC[day] =
-          courseC[day] + offsetK[m] + slopeK[day] * (clearness / mean - 1.0) + restK[day] * x;
+          courseC[day] + slopeK[day] * (clearness / mean - 1.0) + restK[day] * x;
       double rangeK = monthRangeK[day] + rangePerClearnessK[day] * (clearness - mean);
       year.dayRangeK[day] = Math.max(LEAST_RANGE_K, rangeK);
       x = DAY_CORRELATION * x + NEW * random.normal();
     }
-    double[] temperatureC = year.airTemperatureC();
     for (int day = 0; day < WeatherYear.DAYS; day++) {
       int before = day == seamDay ? day : (day + WeatherYear.DAYS - 1) % WeatherYear.DAYS;
       int next = (day + 1) % WeatherYear.DAYS;
       int after = next == seamDay ? day : next;
-      fillHalf(year, day, before, 0, temperatureC);
-      fillHalf(year, day, after, YearDays.HOURS_PER_DAY / 2, temperatureC);
+      fillHalf(year, day, before, 0, offsetOfDayK[day]);
+      fillHalf(year, day, after, YearDays.HOURS_PER_DAY / 2, offsetOfDayK[day]);
     }
   }
 
-  private void fillHalf(WeatherYear year, int day, int other, int from, double[] temperatureC) {
+  private void fillHalf(WeatherYear year, int day, int other, int from, double offsetK) {
+    double[] temperatureC = year.airTemperatureC();
     double meanC = year.dayTemperatureC[day];
     double rangeK = year.dayRangeK[day];
     double meanStepK = year.dayTemperatureC[other] - meanC;
@@ -130,7 +130,8 @@ final class AirTemperature {
     for (int h = from; h < from + YearDays.HOURS_PER_DAY / 2; h++) {
       double share = Math.abs((h + 0.5) / YearDays.HOURS_PER_DAY - 0.5);
       temperatureC[first + h] =
-          meanC
+          offsetK
+              + meanC
               + share * meanStepK
               + (rangeK + share * rangeStepK) * sun.temperatureShape[first + h];
     }

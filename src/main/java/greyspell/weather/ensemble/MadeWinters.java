@@ -90,7 +90,8 @@ final class MadeWinters implements WinterSource {
     double[] globalWm2 = reused.globalHorizontalWm2();
     for (int i = 0; i < WeatherYear.DAYS; i++) {
       int day = (seamDay + i) % WeatherYear.DAYS;
-      hours.fill(day, reused.clearness[day], random, reused.hour, globalWm2);
+      double clearness = balance.factor[monthOfDay[day]] * reused.clearness[day];
+      hours.fill(day, clearness, random, reused.hour, globalWm2);
     }
   }
 
@@ -122,14 +123,13 @@ final class MadeWinters implements WinterSource {
   void clear(WeatherYear reused, MonthBalance balance) {
     for (int day = 0; day < WeatherYear.DAYS; day++) {
       int m = monthOfDay[day];
-      reused.clearness[day] =
-          balance.factor[m] * skies[m].clearness(reused.latent[day] + balance.shift[m]);
+      reused.clearness[day] = skies[m].clearness(reused.latent[day] + balance.shift[m]);
     }
   }
 
   void drawAir(int year, WeatherYear reused, MonthBalance balance) {
     reused.random.begin(seed, year, YearRandom.AIR);
-    air.fill(reused, balance.offsetK);
+    air.fill(reused, balance.offsetOfDayK);
   }
 
   int month(int day) {

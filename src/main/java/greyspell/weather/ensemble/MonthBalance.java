@@ -18,7 +18,9 @@ final class MonthBalance {
 
   final double[] shift = new double[YearDays.MONTHS];
   final double[] factor = new double[YearDays.MONTHS];
-  final double[] offsetK = new double[YearDays.MONTHS];
+
+  /** A smooth course with the months' means, so that no month begins with a step. */
+  double[] offsetOfDayK = new double[WeatherYear.DAYS];
 
   MonthBalance() {
     Arrays.fill(factor, 1.0);
@@ -80,10 +82,12 @@ final class MonthBalance {
         }
       }
     }
+    var offsetK = new double[YearDays.MONTHS];
     for (int m = 0; m < YearDays.MONTHS; m++) {
       factor[m] = winters.monthWhm2(m) * years / sumWhm2[m];
       double hours = (double) YearDays.length(m) * YearDays.HOURS_PER_DAY * years;
       offsetK[m] = winters.meanTemperatureC(m) - sumC[m] / hours;
     }
+    offsetOfDayK = YearDays.course(offsetK);
   }
 }
