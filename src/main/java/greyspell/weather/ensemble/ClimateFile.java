@@ -164,6 +164,7 @@ public final class ClimateFile {
   }
 
   private void takeHeader(int line, String text) {
+    int before = faults.size();
     String[] names = text.split(",", -1);
     for (int c = 0; c < names.length; c++) {
       String name = names[c].strip().toLowerCase(Locale.ROOT);
@@ -191,7 +192,9 @@ public final class ClimateFile {
         fault(line, 1, "no column " + needed, "must have it", "");
       }
     }
-    throwIfAny();
+    if (faults.size() > before) {
+      throw new BadInput(faults);
+    }
   }
 
   private void takeRow(int line, String text) {
@@ -206,8 +209,7 @@ public final class ClimateFile {
     }
     int m = month.intValue() - 1;
     if (m + 1 != month || lineOfMonth[m] != 0) {
-      fault(
-          line, 1, "month " + fields[columnAt.getOrDefault(MONTH, 0)], "must be a new month", "");
+      fault(line, 1, "month " + fields[columnAt.getOrDefault(MONTH, 0)], "must be a new month", "");
       return;
     }
     lineOfMonth[m] = line;

@@ -8,11 +8,12 @@ import java.util.List;
  * year's sky and air were like another's.
  *
  * <p>A year begins in a measured one on its seam (1 July in the north, 1 January in the south) and
- * stays there for 20 to 60 days. It leaves on the brightest of the last 21 of these days, so that
- * no grey spell is cut in two, and goes on in another winter, at most 5 days off in the season, on
- * one of the 4 days before which the running clearness (10 days) and temperature (3 days) were most
- * alike. Sunshine is scaled to the sun of the day that it lands on; a step of temperature at a
- * joint is run out over a day.
+ * stays there for 20 to 60 days. It leaves on that of the last 21 of these days on which the
+ * running clearness is most usual for the month, so that no grey or bright spell is cut in two and
+ * neither is favoured, and goes on in another winter, at most 5 days off in the season, on one of
+ * the 4 days before which the running clearness (10 days) and temperature (3 days) were most alike.
+ * Sunshine is scaled to the sun of the day that it lands on; a step of temperature at a joint is
+ * run out over a day.
  *
  * <p>What stays within a stretch is measured, hour by hour. What is new is the order of stretches,
  * so that two grey spells of different winters may follow each other; no single spell is longer or
@@ -27,11 +28,11 @@ final class SplicedWinters implements WinterSource {
 
   private static final int SHORTEST_D = 20;
   private static final int FREE_D = 20;
-  private static final int BRIGHT_WINDOW_D = 21;
+  private static final int JOINT_WINDOW_D = 21;
   private static final int SEASON_D = 5;
   private static final int APART_D = 60;
   private static final int WARM_UP_D = 30;
-  private static final int LONGEST_D = SHORTEST_D + FREE_D + BRIGHT_WINDOW_D;
+  private static final int LONGEST_D = SHORTEST_D + FREE_D + JOINT_WINDOW_D;
 
   private final MeasuredDays days;
   private final ClimateSite site;
@@ -98,16 +99,19 @@ final class SplicedWinters implements WinterSource {
   /** How many days to stay: to the end of the year if it is near. */
   private int leave(int donor, int left, YearRandom random) {
     int length = SHORTEST_D + random.below(FREE_D);
-    if (left <= length + BRIGHT_WINDOW_D) {
+    if (left <= length + JOINT_WINDOW_D) {
       return Math.min(left, days.days() - donor);
     }
-    int brightest = length;
-    for (int l = length; l < length + BRIGHT_WINDOW_D; l++) {
-      if (days.skyState[donor + l - 1] > days.skyState[donor + brightest - 1]) {
-        brightest = l;
+    int mostUsual = length;
+    double least = Double.POSITIVE_INFINITY;
+    for (int l = length; l < length + JOINT_WINDOW_D; l++) {
+      double off = Math.abs(days.skyState[donor + l - 1] - 1.0);
+      if (off < least) {
+        least = off;
+        mostUsual = l;
       }
     }
-    return brightest;
+    return mostUsual;
   }
 
   /** The day to go on with: one of the few whose past is most like the one left behind. */

@@ -22,14 +22,11 @@ import greyspell.quantity.Check;
  * level ground: such months are better stated level.
  *
  * <p>Source: isotropic sky and Rb, Liu and Jordan (1962), Klein (1977), Rb summed here so that any
- * azimuth goes; monthly diffuse share, Erbs, Klein and
- * Duffie (1982); mean days, Klein (1977). Formulas seen second-hand, mean days from memory. Held by
- * SynthesisPublishedTest.
+ * azimuth goes; monthly diffuse share, Erbs, Klein and Duffie (1982); mean days, Klein (1977).
+ * Formulas seen second-hand, mean days from memory. Held by SynthesisPublishedTest.
  */
 public final class TiltedMeans {
-  private static final int[] MEAN_DAY = {
-    17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344
-  };
+  private static final int[] MEAN_DAY = {17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344};
   private static final double SOLAR_CONSTANT_WM2 = 1367.0;
   private static final double SHORT_DAY = StrictMath.toRadians(81.4);
   private static final double STEP = StrictMath.toRadians(1.0);
@@ -102,7 +99,8 @@ public final class TiltedMeans {
       if (rd > 0.0) {
         double up = sinLatitude * StrictMath.sin(delta);
         up += cosLatitude * StrictMath.cos(delta) * StrictMath.cos(w);
-        beam += (1.0 - diffuse) * rd * Math.max(0.0, cosIncidence(delta, w, up)) / up / STEPS_PER_HOUR;
+        beam +=
+            (1.0 - diffuse) * rd * Math.max(0.0, cosIncidence(delta, w, up)) / up / STEPS_PER_HOUR;
       }
     }
     return globalWhm2 * (beam + sky);

@@ -285,8 +285,8 @@ class MadeWintersTest {
 
   /**
    * A public example of another generator of this family says that years of this climate bring 1550
-   * to 1700 kWh/m2; the sum of its inputs is 1594.5. That family has one lag of memory.
-   * The bounds are 3.4 standard deviations off: one year in some thousands goes beyond.
+   * to 1700 kWh/m2; the sum of its inputs is 1594.5. That family has one lag of memory. The bounds
+   * are 3.4 standard deviations off: one year in some thousands goes beyond.
    */
   @Test
   void fiftyYearsOfASunnyCoastAreWithinTheKnownBand() {

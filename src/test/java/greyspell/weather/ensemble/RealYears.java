@@ -15,7 +15,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.zip.GZIPInputStream;
 
-/** Reads the ten measured years of the validation data (not shipped): stamps in UTC, hours' ends. */
+/**
+ * Reads the ten measured years of the validation data (not shipped): stamps in UTC, hours' ends.
+ */
 final class RealYears {
   private RealYears() {}
 
@@ -37,7 +39,9 @@ final class RealYears {
           int h = (int) hour;
           globalWm2[h] = fields[1].isEmpty() ? 0.0 : Double.parseDouble(fields[1]);
           temperatureC[h] =
-              fields[4].isEmpty() ? temperatureC[Math.max(0, h - 1)] : Double.parseDouble(fields[4]);
+              fields[4].isEmpty()
+                  ? temperatureC[Math.max(0, h - 1)]
+                  : Double.parseDouble(fields[4]);
         }
       }
     } catch (IOException e) {

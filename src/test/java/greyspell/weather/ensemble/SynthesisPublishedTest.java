@@ -125,7 +125,12 @@ class SynthesisPublishedTest implements PublishedChecks {
   }
 
   private void add(
-      String source, String what, String unit, double expected, double tolerance, DoubleSupplier got) {
+      String source,
+      String what,
+      String unit,
+      double expected,
+      double tolerance,
+      DoubleSupplier got) {
     checks.add(new PublishedCheck("weather", source, what, unit, expected, tolerance, got));
   }
 }
