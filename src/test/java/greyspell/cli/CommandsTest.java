@@ -143,8 +143,13 @@ class CommandsTest {
   void weatherIsMadeFromMonthlyMeans() throws IOException {
     var means =
         new StringBuilder(
-            "# place: Mewsand (invented)\n# latitude: 53.2\n# longitude: 6.1\n# utc_offset: 1\n"
-                + "month,global_kwhm2_day,temperature_c\n");
+            """
+            # place: Mewsand (invented)
+            # latitude: 53.2
+            # longitude: 6.1
+            # utc_offset: 1
+            month,global_kwhm2_day,temperature_c
+            """);
     double[] global = {.62, 1.29, 2.51, 4.11, 5.02, 5.18, 5.05, 4.25, 2.98, 1.62, .79, .48};
     for (int m = 1; m <= 12; m++) {
       means.append(m).append(',').append(global[m - 1]).append(",9.5\n");
@@ -173,7 +178,7 @@ class CommandsTest {
   }
 
   @Test
-  void weatherIsMadeLikeAFile() {
+  void weatherIsMadeLikeAFile() throws IOException {
     String sample = "weather-samples/grey-maritime.csv";
     Cli said =
         Cli.run("weather", "make", "--like", sample, "--years", "5", "--out", in("like.csv"));

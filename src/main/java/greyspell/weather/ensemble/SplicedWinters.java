@@ -162,7 +162,8 @@ final class SplicedWinters implements WinterSource {
       } else {
         double factor = sun.dayWhm2[day] / sun.dayWhm2[ofYear];
         for (int h = 0; h < YearDays.HOURS_PER_DAY; h++) {
-          globalWm2[to + h] = sun.aboveWm2[to + h] > 0.0 ? factor * days.globalWm2[from + h] : 0.0;
+          // sunrise and sunset have moved a little: no more than there is above the air
+          globalWm2[to + h] = Math.min(sun.aboveWm2[to + h], factor * days.globalWm2[from + h]);
         }
       }
     }
