@@ -10,6 +10,7 @@ import greyspell.quantity.BadInput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,7 +43,9 @@ class ClimateFileTest {
   }
 
   private String refusal(String text) {
-    return assertThrows(BadInput.class, () -> read(text)).getMessage();
+    return assertThrows(BadInput.class, () -> read(text)).faults().stream()
+        .map(f -> f.text())
+        .collect(Collectors.joining("\n"));
   }
 
   @Test
@@ -108,9 +111,9 @@ class ClimateFileTest {
                     + "# tilt: 60\n"
                     + rows.replace("global_kwhm2_day", "peak_sun_hours").replace("12,0.48", "12,9"))
             .contains("peak_sun_hours: found 9.0"));
-    assertTrue(
-        assertThrows(BadInput.class, () -> ClimateFile.read(folder.resolve("none.csv"), "none.csv"))
-            .getMessage()
-            .contains("no such file"));
+    BadInput none =
+        assertThrows(
+            BadInput.class, () -> ClimateFile.read(folder.resolve("none.csv"), "none.csv"));
+    assertTrue(none.faults().get(0).found().contains("no such file"));
   }
 }

@@ -187,7 +187,7 @@ class EnsembleSourceTest {
   void aPlaceMustBeKnown() {
     var source = new WeatherSource("w.csv", "plain CSV", "", null, null, null, 0.0);
     BadInput said = assertThrows(BadInput.class, () -> ClimateSite.of(source, null, 5.0));
-    assertTrue(said.getMessage().contains("latitude and longitude are needed"));
+    assertTrue(said.faults().get(0).expected().contains("latitude and longitude are needed"));
     assertThrows(BadInput.class, () -> ClimateSite.of(source, 78.0, 5.0));
     assertEquals(52.0, ClimateSite.of(source, 52.0, 5.0).latitudeDeg(), 0.0);
   }
