@@ -142,7 +142,10 @@ final class WeatherMakeCommand implements Callable<Integer> {
       return 0;
     }
     WinterSource source = source();
-    write(EnsembleSeries.of(source, firstYear, years), remarks(source));
+    WeatherSeries series = EnsembleSeries.of(source, firstYear, years);
+    var remarks = new ArrayList<>(series.gaps().notes());
+    remarks.add(0, "made weather, " + source.describe());
+    write(series, remarks);
     screen.println("Wrote " + out + ": " + years + " years, " + source.describe() + ".");
     source.notes().forEach(note -> screen.println("Note: " + note + "."));
     return 0;
@@ -183,13 +186,6 @@ final class WeatherMakeCommand implements Callable<Integer> {
           throw refused(
               "--memory", "found \"" + how + '"', "must be " + GREY_SPELLS + " or " + ONE_LAG);
     };
-  }
-
-  private List<String> remarks(WinterSource source) {
-    var remarks = new ArrayList<String>();
-    remarks.add("made weather, " + source.describe());
-    remarks.addAll(source.notes());
-    return remarks;
   }
 
   private void write(WeatherSeries series, List<String> remarks) {

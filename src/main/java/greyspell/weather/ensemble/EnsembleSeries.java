@@ -4,14 +4,16 @@ import greyspell.calendar.HourCalendar;
 import greyspell.quantity.Check;
 import greyspell.weather.GapReport;
 import greyspell.weather.WeatherSeries;
+import java.util.ArrayList;
 
 /**
  * The first years of a source as one series with real dates, for writing out. Holds all of them in
  * memory; who only runs through winters asks the source.
  *
  * <p>Winters stay whole: in the north the file's autumn and the spring after it are of one winter,
- * and the spring of the first year is the end of the last winter. 29 February repeats the 28th.
- * Where one winter's June meets the next one's July a step of temperature is run out over two days.
+ * and the spring of the first year is the end of the last winter. 29 February is the mean of the
+ * days beside it. Where one winter's June meets the next one's July a step of temperature is run
+ * out over two days.
  */
 public final class EnsembleSeries {
   private EnsembleSeries() {}
@@ -30,10 +32,12 @@ public final class EnsembleSeries {
       copy(calendar, y, year, globalWm2, temperatureC);
     }
     smoothSeams(calendar, year.seamHour(), temperatureC);
+    var notes = new ArrayList<>(source.notes());
+    notes.add("29 February, where there is one, is the mean of the days beside it");
     return new WeatherSeries(
         calendar,
         source.site().source(source.describe(), "made weather"),
-        new GapReport(0, 0, source.notes()),
+        new GapReport(0, 0, notes),
         columns);
   }
 
@@ -57,14 +61,19 @@ public final class EnsembleSeries {
     int source = 0;
     for (int hour = calendar.firstHourOfYear(toYear); hour < end; hour += YearDays.HOURS_PER_DAY) {
       boolean isLeapDay = calendar.month(hour) == 2 && calendar.dayOfMonth(hour) == 29;
-      source -= isLeapDay ? YearDays.HOURS_PER_DAY : 0;
       if (source >= from && source < to) {
-        System.arraycopy(
-            year.globalHorizontalWm2(), source, globalWm2, hour, YearDays.HOURS_PER_DAY);
-        System.arraycopy(
-            year.airTemperatureC(), source, temperatureC, hour, YearDays.HOURS_PER_DAY);
+        copyDay(year.globalHorizontalWm2(), source, isLeapDay, globalWm2, hour);
+        copyDay(year.airTemperatureC(), source, isLeapDay, temperatureC, hour);
       }
-      source += YearDays.HOURS_PER_DAY;
+      source += isLeapDay ? 0 : YearDays.HOURS_PER_DAY;
+    }
+  }
+
+  /** A leap day is the mean of the days beside it, hour by hour. */
+  private static void copyDay(double[] from, int source, boolean isLeapDay, double[] to, int hour) {
+    System.arraycopy(from, source, to, hour, YearDays.HOURS_PER_DAY);
+    for (int h = 0; isLeapDay && h < YearDays.HOURS_PER_DAY; h++) {
+      to[hour + h] = 0.5 * (from[source - YearDays.HOURS_PER_DAY + h] + from[source + h]);
     }
   }
 
