@@ -28,6 +28,7 @@ class RoomsTest {
           Map.entry("quantity", Set.of()),
           Map.entry("calendar", Set.of()),
           Map.entry("weather", Set.of()),
+          Map.entry("weather.ensemble", Set.of("weather")),
           Map.entry("sky", Set.of("weather")),
           Map.entry("array", Set.of("sky", "weather")),
           Map.entry("load", Set.of("weather", "load.step")),
@@ -46,6 +47,7 @@ class RoomsTest {
               "study",
               Set.of(
                   "weather",
+                  "weather.ensemble",
                   "sky",
                   "array",
                   "load",
@@ -75,13 +77,15 @@ class RoomsTest {
           "tech.tablesaw", Set.of("report"),
           "gg.jte", Set.of("report", "report.page"),
           "org.apache.commons.math3",
-              Set.of("weather", "array", "load", "storage", "power", "outcome"));
+              Set.of(
+                  "weather", "weather.ensemble", "array", "load", "storage", "power", "outcome"));
 
   private static Set<String> belowPages(String... more) {
     var rooms =
         new TreeSet<>(
             Set.of(
                 "weather",
+                "weather.ensemble",
                 "sky",
                 "array",
                 "load",

@@ -1,17 +1,8 @@
 package greyspell.cli;
 
-import greyspell.quantity.BadInput;
-import greyspell.quantity.FileTrouble;
-import greyspell.quantity.Nearest;
-import greyspell.quantity.Place;
 import greyspell.report.InspectionText;
 import greyspell.report.WeatherFiles;
 import greyspell.study.WeatherInspection;
-import greyspell.weather.ClimateGenerator;
-import greyspell.weather.ClimateRecipe;
-import greyspell.weather.ClimateRecipes;
-import greyspell.weather.PlainCsvWriter;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -21,16 +12,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Weather files: what one holds, and invented ones. */
+/** Weather files: what one holds, and made ones. */
 @Command(
     name = "weather",
     description =
-        "Looks at weather files, turns them into ours, or makes years of an invented climate.",
+        "Looks at weather files, turns them into ours, or makes years of weather.",
     footer = {"", "Example: greyspell weather inspect weather-samples/grey-maritime.csv"},
     mixinStandardHelpOptions = true,
     subcommands = {
       WeatherCommand.Inspect.class,
-      WeatherCommand.Make.class,
+      WeatherMakeCommand.class,
       WeatherConvert.class,
       WeatherCalibrate.class
     })
@@ -103,97 +94,6 @@ final class WeatherCommand implements Runnable {
       }
       screen.flush();
       return warn && !InspectionText.findings(inspection).isEmpty() ? Main.FOUND : 0;
-    }
-  }
-
-  /** Years of an invented climate. */
-  @Command(
-      name = "make",
-      description = {
-        "Makes hourly years of an invented climate from a seed, the same on every machine.",
-        "Climates: grey-maritime, cold-continental, high-plateau, south-island-coast."
-      },
-      footer = {
-        "",
-        "Example: greyspell weather make grey-maritime --years 3 --first-year 2022 --seed 7 --out grey.csv"
-      },
-      mixinStandardHelpOptions = true)
-  static final class Make implements Callable<Integer> {
-    @Spec private CommandSpec spec = CommandSpec.create();
-
-    @Parameters(index = "0", paramLabel = "CLIMATE", description = "Name of an invented climate.")
-    private String climate = "";
-
-    @Option(
-        names = {"-o", "--out"},
-        required = true,
-        paramLabel = "FILE",
-        description = "The CSV file to write.")
-    private Path out = Path.of("");
-
-    @Option(
-        names = "--years",
-        defaultValue = "3",
-        paramLabel = "N",
-        description = "How many (1 to 200; 3 if not said).")
-    private int years;
-
-    @Option(
-        names = "--first-year",
-        defaultValue = "2022",
-        paramLabel = "YEAR",
-        description = "The first one (2022 if not said).")
-    private int firstYear;
-
-    @Option(
-        names = "--seed",
-        defaultValue = "1",
-        paramLabel = "S",
-        description = "Another number, other years.")
-    private long seed;
-
-    @Override
-    public Integer call() {
-      ClimateRecipe recipe = recipe();
-      check("--years", years, 1, 200);
-      check("--first-year", firstYear, 1900, 2100);
-      var series = ClimateGenerator.make(recipe, firstYear, years, seed);
-      try {
-        PlainCsvWriter.write(series, ClimateGenerator.remarks(recipe, firstYear, years, seed), out);
-      } catch (IOException e) {
-        throw BadInput.of(
-            Place.of(out.toString()),
-            "cannot be written (" + FileTrouble.words(e) + ")",
-            "must be a file in a folder that is there and may be written",
-            "Make the folder first, or name another.");
-      }
-      spec.commandLine()
-          .getOut()
-          .println("Wrote " + out + ": " + years + " years of " + recipe.place() + ".");
-      return 0;
-    }
-
-    private ClimateRecipe recipe() {
-      ClimateRecipe found = ClimateRecipes.find(climate);
-      if (found != null) {
-        return found;
-      }
-      String near = Nearest.of(climate, ClimateRecipes.names());
-      throw BadInput.of(
-          Place.of("CLIMATE"),
-          "found \"" + climate + "\"",
-          "must be one of " + String.join(", ", ClimateRecipes.names()),
-          near == null ? "Write one of these names." : "Did you mean " + near + "?");
-    }
-
-    private static void check(String option, int value, int low, int high) {
-      if (value < low || value > high) {
-        throw BadInput.of(
-            Place.of(option),
-            "found " + value,
-            "must be " + low + " to " + high,
-            "Choose another number.");
-      }
     }
   }
 }

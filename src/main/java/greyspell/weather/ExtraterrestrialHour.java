@@ -29,7 +29,7 @@ import greyspell.quantity.Check;
  * from memory, written here for longitudes east positive and whole hours; 21 and 23 to 25 seen
  * second-hand. Held by ExtraterrestrialHourPublishedTest.
  */
-final class ExtraterrestrialHour {
+public final class ExtraterrestrialHour {
   /** Printed as 0.0820 MJ/m2 a minute. */
   private static final double SOLAR_CONSTANT_WM2 = 82_000.0 / 60.0;
 
@@ -43,7 +43,8 @@ final class ExtraterrestrialHour {
   private final double solarMinusClockH;
 
   /** The sun of one day at one place. */
-  ExtraterrestrialHour(double latitudeDeg, double longitudeDeg, double utcOffsetH, int dayOfYear) {
+  public ExtraterrestrialHour(
+      double latitudeDeg, double longitudeDeg, double utcOffsetH, int dayOfYear) {
     double phi = StrictMath.toRadians(Check.within("latitudeDeg", latitudeDeg, -90.0, 90.0));
     int day = Check.within("dayOfYear", dayOfYear, 1, 366);
     double yearAngle = 2.0 * Math.PI * day / 365.0;
@@ -61,24 +62,29 @@ final class ExtraterrestrialHour {
   }
 
   /** The hour that starts at this clock hour. */
-  double irradiationWhm2(int hourOfDay) {
+  public double irradiationWhm2(int hourOfDay) {
     return betweenWhm2(hourAngle(hourOfDay), hourAngle(hourOfDay + 1));
   }
 
   /** Hour angle in the middle of a clock hour, 0 at solar noon. */
-  double midHourAngle(int hourOfDay) {
+  public double midHourAngle(int hourOfDay) {
     return hourAngle(hourOfDay + 0.5);
   }
 
-  double dayWhm2() {
+  public double dayWhm2() {
     return betweenWhm2(-Math.PI, Math.PI);
   }
 
-  double sunsetAngle() {
+  /** In an hour with the sun overhead. */
+  public double zenithWm2() {
+    return scale * Math.PI / NOON_H;
+  }
+
+  public double sunsetAngle() {
     return sunset;
   }
 
-  double solarMinusClockH() {
+  public double solarMinusClockH() {
     return solarMinusClockH;
   }
 

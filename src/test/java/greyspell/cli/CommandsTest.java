@@ -219,6 +219,64 @@ class CommandsTest {
   }
 
   @Test
+  void weatherIsMadeFromMonthlyMeans() throws IOException {
+    var means =
+        new StringBuilder(
+            """
+            # place: Mewsand (invented)
+            # latitude: 53.2
+            # longitude: 6.1
+            # utc_offset: 1
+            month,global_kwhm2_day,temperature_c
+            """);
+    double[] global = {.62, 1.29, 2.51, 4.11, 5.02, 5.18, 5.05, 4.25, 2.98, 1.62, .79, .48};
+    for (int m = 1; m <= 12; m++) {
+      means.append(m).append(',').append(global[m - 1]).append(",9.5\n");
+    }
+    Files.writeString(folder.resolve("means.csv"), means);
+    Cli said =
+        Cli.run(
+            "weather", "make", "--means", in("means.csv"), "--years", "4", "--out", in("made.csv"));
+    assertEquals(0, said.code, said.err);
+    assertTrue(said.out.contains("4 years, made from monthly means, seed 1."), said.out);
+    assertTrue(said.out.contains("Note: made weather"), said.out);
+    Cli seen = Cli.run("weather", "inspect", in("made.csv"), "--warn");
+    assertEquals(0, seen.code, seen.out + seen.err);
+    assertTrue(seen.out.contains("0.48"), "December's mean is met: " + seen.out);
+    assertRefused(
+        Cli.run(
+            "weather",
+            "make",
+            "--means",
+            in("means.csv"),
+            "--memory",
+            "none",
+            "--out",
+            in("x.csv")),
+        "grey-spells or one-lag");
+  }
+
+  @Test
+  void weatherIsMadeLikeAFile() throws IOException {
+    String sample = "weather-samples/grey-maritime.csv";
+    Cli said =
+        Cli.run("weather", "make", "--like", sample, "--years", "5", "--out", in("like.csv"));
+    assertEquals(0, said.code, said.err);
+    assertTrue(said.out.contains("spliced from 3 years of " + sample), said.out);
+    Cli seen = Cli.run("weather", "inspect", in("like.csv"), "--warn");
+    assertEquals(0, seen.code, seen.out + seen.err);
+    assertRefused(Cli.run("weather", "make", "--out", in("x.csv")), "must have one of them");
+    assertRefused(
+        Cli.run("weather", "make", "high-plateau", "--like", sample, "--out", in("x.csv")),
+        "must have one of them");
+    assertRefused(
+        Cli.run("weather", "make", "--like", in("none.csv"), "--out", in("x.csv")), "none.csv");
+    assertRefused(
+        Cli.run("weather", "make", "--like", sample, "--latitude", "91", "--out", in("x.csv")),
+        "--latitude");
+  }
+
+  @Test
   void weatherIsMadeTheSameTwice() throws IOException {
     for (String name : List.of("a.csv", "b.csv")) {
       Cli said =

@@ -14,6 +14,7 @@ class ModelsDocTest {
   private static final List<String> ROOMS =
       List.of(
           "weather",
+          "weather/ensemble",
           "sky",
           "array",
           "load",

@@ -1,0 +1,47 @@
+package greyspell.weather.ensemble;
+
+/**
+ * One year of weather, filled again and again: 8760 hours, January first, no leap day, local
+ * standard time, hourly means. One for each thread.
+ *
+ * <p>A year holds one winter whole. In the north it was made from 1 July to 30 June and lies here
+ * as a ring: the hours from {@link #seamHour} to the end come first in time, those before the seam
+ * after them, and December runs on into January. In the south the seam is hour 0.
+ */
+public final class WeatherYear {
+  public static final int DAYS = YearDays.DAYS;
+  public static final int HOURS = DAYS * YearDays.HOURS_PER_DAY;
+
+  private final double[] globalHorizontalWm2 = new double[HOURS];
+  private final double[] airTemperatureC = new double[HOURS];
+
+  // workspace of the sources, by day
+  final double[] latent = new double[DAYS];
+  final double[] clearness = new double[DAYS];
+  final double[] dayTemperatureC = new double[DAYS];
+  final double[] dayRangeK = new double[DAYS];
+  final double[] hour = new double[YearDays.HOURS_PER_DAY];
+  final double[] nearDistance = new double[SplicedWinters.CHOICES];
+  final int[] nearDay = new int[SplicedWinters.CHOICES];
+  final YearRandom random = new YearRandom();
+  private int seamHour;
+
+  /** Written by the next fill; do not write it. */
+  public double[] globalHorizontalWm2() {
+    return globalHorizontalWm2;
+  }
+
+  /** Written by the next fill; do not write it. */
+  public double[] airTemperatureC() {
+    return airTemperatureC;
+  }
+
+  /** The first hour in time. */
+  public int seamHour() {
+    return seamHour;
+  }
+
+  void beginAt(int hour) {
+    seamHour = hour;
+  }
+}
