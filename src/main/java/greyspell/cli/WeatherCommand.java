@@ -15,8 +15,7 @@ import picocli.CommandLine.Spec;
 /** Weather files: what one holds, and made ones. */
 @Command(
     name = "weather",
-    description =
-        "Looks at weather files, turns them into ours, or makes years of weather.",
+    description = "Looks at weather files, turns them into ours, or makes years of weather.",
     footer = {"", "Example: greyspell weather inspect weather-samples/grey-maritime.csv"},
     mixinStandardHelpOptions = true,
     subcommands = {
