@@ -23,14 +23,13 @@ public final class BusHours {
 
   final double[] lockedShare;
   final double[] chargeShare;
-  final InverterLimits inverter;
-  final double overloadSumWh;
-  final int overloadHours;
   final boolean isNeverLocked;
-  final boolean isAlwaysServing;
+  InverterLimits inverter;
+  private final Forcing forcing;
 
   private BusHours(Forcing forcing, InverterLimits inverter) {
     int hours = forcing.hours();
+    this.forcing = forcing;
     this.inverter = inverter;
     solarWh = forcing.solarBusWh();
     lockedShare = forcing.lockedShare();
@@ -39,23 +38,13 @@ public final class BusHours {
     servedShare = new double[hours];
     overloadWh = new double[hours];
     availablePerBus = new double[hours];
-    fillNeed(forcing, inverter);
-    fillAvailable(forcing.controllerLossWh());
-    double sumWh = 0.0;
-    int over = 0;
-    boolean isUnlocked = true, isServing = true;
-    for (int h = 0; h < hours; h++) {
-      if (overloadWh[h] > 0.0) {
-        over++;
-        sumWh += overloadWh[h];
-      }
-      isUnlocked &= lockedShare[h] <= 0.0;
-      isServing &= servedShare[h] > 0.0 || needWh[h] <= 0.0;
+    fillAvailable(forcing.controllerLossWh(), solarWh, availablePerBus);
+    double locked = 0.0;
+    for (double share : lockedShare) {
+      locked += share;
     }
-    overloadSumWh = sumWh;
-    overloadHours = over;
-    isNeverLocked = isUnlocked;
-    isAlwaysServing = isServing;
+    isNeverLocked = locked <= 0.0;
+    work();
   }
 
   /** For one forcing and one inverter. {@link LaneLoop#isFor} says whether sums are enough. */
@@ -67,29 +56,68 @@ public final class BusHours {
     return needWh.length;
   }
 
-  private void fillNeed(Forcing forcing, InverterLimits inverter) {
-    double[] acAskedWh = forcing.acAskedWh(), dcAskedWh = forcing.dcAskedWh();
-    double[] standingWh = forcing.standingWh();
-    double mostAcWh = inverter.continuousW(), linear = inverter.linearLossShare();
-    double quadraticPerWh = inverter.quadraticLossShare() / inverter.continuousW();
+  /** Works the need out again for another inverter, in place. */
+  public void putBehind(InverterLimits another) {
+    inverter = another;
+    work();
+  }
+
+  private void work() {
+    double[] acWh = forcing.acAskedWh(), dcWh = forcing.dcAskedWh();
+    fillNeed(acWh, inverter, needWh, overloadWh);
+    addRest(forcing.standingWh(), dcWh, needWh);
+    fillShare(acWh, overloadWh, dcWh, needWh, servedShare);
+  }
+
+  double overloadSumWh() {
+    double sumWh = 0.0;
+    for (double wh : overloadWh) {
+      sumWh += wh;
+    }
+    return sumWh;
+  }
+
+  /** Whether something is served in every hour that needs anything. */
+  boolean isAlwaysServing() {
+    for (int h = 0; h < needWh.length; h++) {
+      if (servedShare[h] <= 0.0 && needWh[h] > 0.0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  // short loops, so that the virtual machine turns them into vector instructions
+
+  private static void fillNeed(
+      double[] askedWh, InverterLimits inverter, double[] needWh, double[] overWh) {
+    double mostWh = inverter.continuousW(), linear = inverter.linearLossShare();
+    double quadraticPerWh = inverter.quadraticLossShare() / mostWh;
     double wirePerWh = inverter.wireLossSharePerW();
     for (int h = 0; h < needWh.length; h++) {
-      double overTwiceWh = acAskedWh[h] - mostAcWh + Math.abs(acAskedWh[h] - mostAcWh);
-      double acWh = acAskedWh[h] - 0.5 * overTwiceWh;
-      double lossWh = acWh * linear + acWh * acWh * quadraticPerWh;
-      double wireWh = (acWh + lossWh) * (acWh + lossWh) * wirePerWh;
-      needWh[h] = standingWh[h] + dcAskedWh[h] + acWh + lossWh + wireWh;
-      overloadWh[h] = 0.5 * overTwiceWh;
-    }
-    for (int h = 0; h < needWh.length; h++) {
-      double servedWh = dcAskedWh[h] + acAskedWh[h] - overloadWh[h];
-      servedShare[h] = servedWh / (needWh[h] + Double.MIN_NORMAL);
+      double d = askedWh[h] - mostWh, over = 0.5 * (d + Math.abs(d)), ac = askedWh[h] - over;
+      double into = ac + (ac * linear + ac * ac * quadraticPerWh);
+      overWh[h] = over;
+      needWh[h] = into + into * into * wirePerWh;
     }
   }
 
-  private void fillAvailable(double[] controllerLossWh) {
+  private static void addRest(double[] standingWh, double[] dcWh, double[] needWh) {
+    for (int h = 0; h < needWh.length; h++) {
+      needWh[h] += standingWh[h] + dcWh[h];
+    }
+  }
+
+  private static void fillShare(
+      double[] acWh, double[] overWh, double[] dcWh, double[] needWh, double[] servedShare) {
+    for (int h = 0; h < servedShare.length; h++) {
+      servedShare[h] = (dcWh[h] + acWh[h] - overWh[h]) / (needWh[h] + Double.MIN_NORMAL);
+    }
+  }
+
+  private static void fillAvailable(double[] lossWh, double[] solarWh, double[] availablePerBus) {
     for (int h = 0; h < solarWh.length; h++) {
-      availablePerBus[h] = 1.0 + controllerLossWh[h] / (solarWh[h] + Double.MIN_NORMAL);
+      availablePerBus[h] = 1.0 + lossWh[h] / (solarWh[h] + Double.MIN_NORMAL);
     }
   }
 }

@@ -54,16 +54,27 @@ final class LaneBlock {
   final double[] needWh;
   final double[] servedShare;
   final double[] overWh;
+  final double[] floorWh;
+  final double[] isUnmet;
+  final double[] noneWh;
 
   /** True while no lane is in a run of unmet hours, so that nothing need be set back. */
   boolean isServed;
 
   /** False while the arrays of what is lacking hold zeros. */
-  private boolean mayLack;
+  boolean mayLack;
+
+  /** What is known of this hour: every lane charges, every lane draws, no limit binds in any. */
+  boolean allRise;
+
+  boolean allFall;
+  boolean isFree;
 
   final double leastFactor;
   final double mostFactor;
   final double leastAcWh;
+  private final double leastInWh;
+  private final double leastOutWh;
   private final double mostLinear;
   private final double mostQuadraticPerWh;
   private final double mostWirePerWh;
@@ -104,18 +115,18 @@ final class LaneBlock {
     needWh = array();
     servedShare = array();
     overWh = array();
-    double least = Double.POSITIVE_INFINITY, most = 0.0, leastAc = Double.POSITIVE_INFINITY;
+    floorWh = array();
+    isUnmet = array();
+    noneWh = array();
     for (int j = 0; j < width; j++) {
       // the rest is filled up with the last design and never read
-      Lane lane = lanes.get(Math.min(j, lanes.size() - 1));
-      set(j, lane);
-      least = Math.min(least, solarFactor[j]);
-      most = Math.max(most, solarFactor[j]);
-      leastAc = Math.min(leastAc, mostAcWh[j]);
+      set(j, lanes.get(Math.min(j, lanes.size() - 1)));
     }
-    leastFactor = least;
-    mostFactor = most;
-    leastAcWh = leastAc;
+    leastFactor = least(solarFactor);
+    mostFactor = most(solarFactor);
+    leastAcWh = least(mostAcWh);
+    leastInWh = least(mostInWh);
+    leastOutWh = least(mostOutWh);
     mostLinear = most(linear);
     mostQuadraticPerWh = most(quadraticPerWh);
     mostWirePerWh = most(wirePerWh);
@@ -129,10 +140,30 @@ final class LaneBlock {
     return most;
   }
 
+  private static double least(double[] values) {
+    double least = Double.POSITIVE_INFINITY;
+    for (double value : values) {
+      least = Math.min(least, value);
+    }
+    return least;
+  }
+
   /** Not less than the need of any lane. */
   double mostNeedWh(double acWh, double restWh) {
     double into = acWh + acWh * (mostLinear + acWh * mostQuadraticPerWh);
     return restWh + into + into * into * mostWirePerWh;
+  }
+
+  /** Learns what is the same in every lane of an hour whose need lies between these. */
+  void look(
+      double solarWh, double leastNeedWh, double mostNeedWh, double accepted, double locked) {
+    double leastSolarWh = solarWh * leastFactor, mostSolarWh = solarWh * mostFactor;
+    allRise = leastSolarWh >= mostNeedWh;
+    allFall = mostSolarWh < leastNeedWh;
+    isFree =
+        locked <= 0.0
+            && mostSolarWh - leastNeedWh <= leastInWh * accepted
+            && mostNeedWh - leastSolarWh <= leastOutWh;
   }
 
   /** In this hour every lane is served by the bus. */
@@ -142,10 +173,6 @@ final class LaneBlock {
       Arrays.fill(unmetWh, 0.0);
       mayLack = false;
     }
-  }
-
-  void mayLack() {
-    mayLack = true;
   }
 
   private double[] array() {

@@ -61,22 +61,21 @@ public final class LaneLoop {
     for (LaneBlock block : lanes.blocks) {
       for (int h = 0; h < hours.hours(); h++) {
         double solarWh = hours.solarWh[h], needWh = hours.needWh[h], over = hours.overloadWh[h];
-        boolean rises = solarWh * block.leastFactor >= needWh;
-        boolean falls = solarWh * block.mostFactor < needWh;
         double locked = hours.lockedShare[h], accepted = hours.chargeShare[h];
+        block.look(solarWh, needWh, needWh, accepted, locked);
         LaneSteps.surplus(block.surplusWh, block.solarFactor, solarWh, needWh);
         if (isAll) {
-          all(block, rises, falls, accepted, locked, hours.availablePerBus[h]);
-          bookAll(block, rises, hours.servedShare[h], over);
+          all(block, accepted, locked, hours.availablePerBus[h]);
+          bookAll(block, hours.servedShare[h], over);
         } else {
-          unmet(block, rises, falls, accepted, locked);
-          if (!rises || over > 0.0) {
+          unmet(block, accepted, locked);
+          if (!block.allRise || over > 0.0) {
             LaneSteps.book(
                 block.lackWh, block.emptyWh, block.unmetHours, hours.servedShare[h], over);
           }
         }
       }
-      LaneSteps.add(block.inverterWh, hours.overloadSumWh);
+      LaneSteps.add(block.inverterWh, hours.overloadSumWh());
     }
   }
 
@@ -90,20 +89,19 @@ public final class LaneLoop {
     for (LaneBlock block : lanes.blocks) {
       for (int h = 0; h < forcing.hours(); h++) {
         double solarWh = solarBusWh[h], restWh = standingWh[h] + dcWh[h];
+        double locked = forcing.lockedShare()[h], accepted = forcing.chargeShare()[h];
         boolean isOver = acWh[h] > block.leastAcWh;
+        double leastWh = restWh + (isOver ? block.leastAcWh : acWh[h]);
+        block.look(solarWh, leastWh, block.mostNeedWh(acWh[h], restWh), accepted, locked);
         ownNeed(block, acWh[h], dcWh[h], restWh);
         LaneSteps.ownSurplus(block.surplusWh, block.solarFactor, block.needWh, solarWh);
-        boolean rises = solarWh * block.leastFactor >= block.mostNeedWh(acWh[h], restWh);
-        boolean falls =
-            solarWh * block.mostFactor < restWh + Math.min(acWh[h], block.leastAcWh);
-        double locked = forcing.lockedShare()[h], accepted = forcing.chargeShare()[h];
         if (isAll) {
           double perBus = solarWh > 0.0 ? 1.0 + controllerWh[h] / solarWh : 1.0;
-          all(block, rises, falls, accepted, locked, perBus);
-          ownBookAll(block, rises, isOver);
+          all(block, accepted, locked, perBus);
+          ownBookAll(block, isOver);
         } else {
-          unmet(block, rises, falls, accepted, locked);
-          if (!rises || isOver) {
+          unmet(block, accepted, locked);
+          if (!block.allRise || isOver) {
             LaneSteps.ownBook(
                 block.lackWh, block.emptyWh, block.unmetHours, block.servedShare, block.overWh);
           }
@@ -119,77 +117,95 @@ public final class LaneLoop {
   }
 
   /** Moves the charge by an hour; leaves twice what is lacking. */
-  private static void unmet(
-      LaneBlock b, boolean rises, boolean falls, double accepted, double locked) {
-    if (rises) {
+  private static void unmet(LaneBlock b, double accepted, double locked) {
+    if (b.allRise) {
       LaneSteps.rise(
           b.surplusWh, b.mostInWh, b.etaIn, b.kept, b.windowWh, b.chargeWh, accepted);
       b.nothingLacks();
-    } else if (falls && locked <= 0.0) {
-      LaneSteps.fall(b.surplusWh, b.mostOutWh, b.perOut, b.etaOut, b.kept, b.chargeWh, b.lackWh);
-      b.mayLack();
-    } else {
-      LaneSteps.flow(
-          b.surplusWh, b.mostInWh, b.mostOutWh, b.flowWh, b.beyondWh, accepted);
-      LaneSteps.reach(
-          b.flowWh, b.mean, b.half, b.kept, b.windowWh, b.chargeWh, b.lackWh, locked);
-      LaneSteps.hold(b.windowWh, b.etaOut, b.chargeWh, b.lackWh, b.beyondWh);
-      b.mayLack();
+      return;
+    }
+    b.mayLack = true;
+    if (b.allFall && b.isFree) {
+      LaneSteps.fall(b.surplusWh, b.perOut, b.etaOut, b.kept, b.chargeWh, b.lackWh);
+      return;
+    }
+    move(b, accepted, locked);
+    LaneSteps.hold(
+        b.windowWh, b.etaOut, b.chargeWh, b.lackWh, b.isFree ? b.noneWh : b.beyondWh);
+  }
+
+  /** The charge before floor and window hold it, and twice what it is below the floor. */
+  private static void move(LaneBlock b, double accepted, double locked) {
+    double[] flowWh = b.surplusWh;
+    if (!b.isFree) {
+      LaneSteps.flow(b.surplusWh, b.mostInWh, b.mostOutWh, b.flowWh, b.beyondWh, accepted);
+      flowWh = b.flowWh;
+    }
+    if (locked > 0.0) {
+      LaneSteps.lock(b.kept, b.windowWh, b.chargeWh, b.floorWh, locked);
+    }
+    LaneSteps.reach(flowWh, b.mean, b.half, b.kept, b.chargeWh, b.lackWh);
+    if (locked > 0.0) {
+      LaneSteps.below(b.floorWh, b.chargeWh, b.lackWh);
     }
   }
 
   /** The same, and what is curtailed and given; leaves what lacks by each reason, twice. */
-  private static void all(
-      LaneBlock b,
-      boolean rises,
-      boolean falls,
-      double accepted,
-      double locked,
-      double availablePerBus) {
-    if (rises) {
+  private static void all(LaneBlock b, double accepted, double locked, double availablePerBus) {
+    if (b.allRise) {
       LaneSteps.riseAll(
-          b.surplusWh, b.mostInWh, b.etaIn, b.kept, b.chargeWh, b.curtailedWh, accepted,
+          b.surplusWh,
+          b.mostInWh,
+          b.etaIn,
+          b.kept,
+          b.chargeWh,
+          b.curtailedWh,
+          accepted,
           availablePerBus);
-      LaneSteps.holdFull(
-          b.windowWh, b.perIn, b.chargeWh, b.curtailedWh, b.lowestWh, availablePerBus);
       b.nothingLacks();
     } else {
-      LaneSteps.flow(
-          b.surplusWh, b.mostInWh, b.mostOutWh, b.flowWh, b.beyondWh, accepted);
-      LaneSteps.reach(
-          b.flowWh, b.mean, b.half, b.kept, b.windowWh, b.chargeWh, b.lackWh, locked);
+      b.mayLack = true;
+      move(b, accepted, locked);
       LaneSteps.holdLow(b.etaOut, b.chargeWh, b.lackWh);
-      LaneSteps.give(b.flowWh, b.lackWh, b.bankOutWh);
-      if (falls) {
-        LaneSteps.lowest(b.chargeWh, b.lowestWh);
-      } else {
-        LaneSteps.spare(
-            b.surplusWh, b.flowWh, b.beyondWh, b.curtailedWh, availablePerBus);
-        LaneSteps.holdFull(
-            b.windowWh, b.perIn, b.chargeWh, b.curtailedWh, b.lowestWh, availablePerBus);
+      LaneSteps.give(b.isFree ? b.surplusWh : b.flowWh, b.lackWh, b.bankOutWh);
+      if (!b.isFree) {
+        LaneSteps.spare(b.surplusWh, b.flowWh, b.beyondWh, b.curtailedWh, availablePerBus);
       }
-      b.mayLack();
+    }
+    if (!b.allFall) {
+      LaneSteps.holdFull(b.windowWh, b.perIn, b.chargeWh, b.curtailedWh, availablePerBus);
+    }
+    LaneSteps.lowest(b.chargeWh, b.lowestWh);
+  }
+
+  private static void bookAll(LaneBlock b, double servedShare, double overWh) {
+    if (!b.allRise) {
+      LaneSteps.bookReasons(
+          b.isFree ? b.noneWh : b.beyondWh, b.lackWh, b.rateWh, b.emptyWh, b.unmetWh, servedShare);
+    }
+    boolean isServed = b.allRise && overWh <= 0.0;
+    if (!isServed || !b.isServed) {
+      LaneSteps.mark(b.unmetWh, b.unmetHours, b.isUnmet, overWh);
+      LaneSteps.count(b.isUnmet, b.run, b.longestHours);
+      b.isServed = isServed;
     }
   }
 
-  private static void bookAll(LaneBlock b, boolean rises, double servedShare, double overWh) {
-    if (!rises) {
-      LaneSteps.bookReasons(b.beyondWh, b.lackWh, b.rateWh, b.emptyWh, b.unmetWh, servedShare);
-    }
-    if (!rises || overWh > 0.0 || !b.isServed) {
-      LaneSteps.count(b.unmetWh, b.unmetHours, b.run, b.longestHours, overWh);
-      b.isServed = rises && overWh <= 0.0;
-    }
-  }
-
-  private static void ownBookAll(LaneBlock b, boolean rises, boolean isOver) {
-    if (!rises) {
+  private static void ownBookAll(LaneBlock b, boolean isOver) {
+    if (!b.allRise) {
       LaneSteps.ownBookReasons(
-          b.beyondWh, b.lackWh, b.rateWh, b.emptyWh, b.unmetWh, b.servedShare);
+          b.isFree ? b.noneWh : b.beyondWh,
+          b.lackWh,
+          b.rateWh,
+          b.emptyWh,
+          b.unmetWh,
+          b.servedShare);
     }
-    if (!rises || isOver || !b.isServed) {
-      LaneSteps.ownCount(b.unmetWh, b.unmetHours, b.run, b.longestHours, b.overWh);
-      b.isServed = rises && !isOver;
+    boolean isServed = b.allRise && !isOver;
+    if (!isServed || !b.isServed) {
+      LaneSteps.ownMark(b.unmetWh, b.unmetHours, b.isUnmet, b.overWh);
+      LaneSteps.count(b.isUnmet, b.run, b.longestHours);
+      b.isServed = isServed;
     }
   }
 }

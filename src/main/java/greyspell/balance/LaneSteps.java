@@ -80,23 +80,6 @@ final class LaneSteps {
     }
   }
 
-  /** Every lane draws: leaves what is lacking on the bus. */
-  static void fall(
-      double[] surplusWh,
-      double[] mostOutWh,
-      double[] perOut,
-      double[] etaOut,
-      double[] kept,
-      double[] chargeWh,
-      double[] lackWh) {
-    for (int j = 0; j < surplusWh.length; j++) {
-      double y = surplusWh[j], d = -mostOutWh[j] - y, w = d + abs(d);
-      double s = fma(fma(0.5, w, y), perOut[j], chargeWh[j] * kept[j]), low = abs(s) - s;
-      chargeWh[j] = fma(0.5, low, s);
-      lackWh[j] = fma(low, etaOut[j], w);
-    }
-  }
-
   /** The flow into or out of the bank within its limits; what is beyond the limits. */
   static void flow(
       double[] surplusWh,
@@ -110,40 +93,6 @@ final class LaneSteps {
       double e = fma(-chargeShare, mostInWh[j], x);
       beyondWh[j] = w;
       flowWh[j] = fma(-0.5, e + abs(e), x);
-    }
-  }
-
-  /** The charge after the flow, before the window holds it, and how far it is below the floor. */
-  static void reach(
-      double[] flowWh,
-      double[] mean,
-      double[] half,
-      double[] kept,
-      double[] windowWh,
-      double[] chargeWh,
-      double[] lackWh,
-      double lockedShare) {
-    for (int j = 0; j < flowWh.length; j++) {
-      double x = flowWh[j], rest = chargeWh[j] * kept[j];
-      double s = fma(abs(x), half[j], fma(x, mean[j], rest));
-      double d = fma(-lockedShare, windowWh[j], rest), floor = fma(-0.5, d + abs(d), rest);
-      double low = floor - s;
-      chargeWh[j] = s;
-      lackWh[j] = low + abs(low);
-    }
-  }
-
-  /** Holds the charge between floor and window; twice what is lacking in all. */
-  static void hold(
-      double[] windowWh,
-      double[] etaOut,
-      double[] chargeWh,
-      double[] lackWh,
-      double[] beyondWh) {
-    for (int j = 0; j < chargeWh.length; j++) {
-      double low = lackWh[j], t = fma(0.5, low, chargeWh[j]), e = t - windowWh[j];
-      chargeWh[j] = fma(-0.5, e + abs(e), t);
-      lackWh[j] = fma(low, etaOut[j], beyondWh[j]);
     }
   }
 
@@ -188,23 +137,6 @@ final class LaneSteps {
       x = fma(-0.5, w, x);
       chargeWh[j] = fma(x, etaIn[j], chargeWh[j] * kept[j]);
       curtailedWh[j] = fma(w, half, curtailedWh[j]);
-    }
-  }
-
-  static void holdFull(
-      double[] windowWh,
-      double[] perIn,
-      double[] chargeWh,
-      double[] curtailedWh,
-      double[] lowestWh,
-      double availablePerBus) {
-    double half = 0.5 * availablePerBus;
-    for (int j = 0; j < chargeWh.length; j++) {
-      double s = chargeWh[j], e = s - windowWh[j], w = e + abs(e), c = fma(-0.5, w, s);
-      double d = lowestWh[j] - c;
-      chargeWh[j] = c;
-      curtailedWh[j] = fma(w * perIn[j], half, curtailedWh[j]);
-      lowestWh[j] = fma(-0.5, d + abs(d), lowestWh[j]);
     }
   }
 
@@ -277,31 +209,107 @@ final class LaneSteps {
     }
   }
 
-  /** Counts unmet hours and their unbroken runs. */
-  static void count(
-      double[] unmetWh, double[] unmetHours, double[] run, double[] longestHours, double overWh) {
-    double over = fma(overWh, PER_WH, -LEAST);
-    for (int j = 0; j < unmetWh.length; j++) {
-      double is = Math.ceil(fma(unmetWh[j], PER_WH, over)), r = fma(run[j], is, is);
-      double d = r - longestHours[j];
-      unmetHours[j] += is;
-      run[j] = r;
-      longestHours[j] = fma(0.5, d + abs(d), longestHours[j]);
+  /** Every lane draws and no limit binds: leaves twice what is lacking on the bus. */
+  static void fall(
+      double[] surplusWh,
+      double[] perOut,
+      double[] etaOut,
+      double[] kept,
+      double[] chargeWh,
+      double[] lackWh) {
+    for (int j = 0; j < surplusWh.length; j++) {
+      double s = fma(surplusWh[j], perOut[j], chargeWh[j] * kept[j]), low = abs(s) - s;
+      chargeWh[j] = fma(0.5, low, s);
+      lackWh[j] = low * etaOut[j];
     }
   }
 
-  static void ownCount(
-      double[] unmetWh,
-      double[] unmetHours,
-      double[] run,
-      double[] longestHours,
-      double[] overWh) {
+  /** The charge after the flow, before floor and window hold it; twice what it is below 0. */
+  static void reach(
+      double[] flowWh,
+      double[] mean,
+      double[] half,
+      double[] kept,
+      double[] chargeWh,
+      double[] lackWh) {
+    for (int j = 0; j < flowWh.length; j++) {
+      double x = flowWh[j];
+      double s = fma(abs(x), half[j], fma(x, mean[j], chargeWh[j] * kept[j]));
+      chargeWh[j] = s;
+      lackWh[j] = abs(s) - s;
+    }
+  }
+
+  /** The floor where cold locks a part of the window: the charge after rest, at most that part. */
+  static void lock(
+      double[] kept, double[] windowWh, double[] chargeWh, double[] floorWh, double lockedShare) {
+    for (int j = 0; j < floorWh.length; j++) {
+      double rest = chargeWh[j] * kept[j], d = fma(-lockedShare, windowWh[j], rest);
+      floorWh[j] = fma(-0.5, d + abs(d), rest);
+    }
+  }
+
+  /** Twice what the charge is below the floor. */
+  static void below(double[] floorWh, double[] chargeWh, double[] lackWh) {
+    for (int j = 0; j < floorWh.length; j++) {
+      double low = floorWh[j] - chargeWh[j];
+      lackWh[j] = low + abs(low);
+    }
+  }
+
+  /** Holds the charge between floor and window; twice what is lacking in all. */
+  static void hold(
+      double[] windowWh,
+      double[] etaOut,
+      double[] chargeWh,
+      double[] lackWh,
+      double[] beyondWh) {
+    for (int j = 0; j < chargeWh.length; j++) {
+      double low = lackWh[j], t = fma(0.5, low, chargeWh[j]), e = t - windowWh[j];
+      chargeWh[j] = fma(-0.5, e + abs(e), t);
+      lackWh[j] = fma(low, etaOut[j], beyondWh[j]);
+    }
+  }
+
+  /** Holds the charge below the window and books what is too much. */
+  static void holdFull(
+      double[] windowWh,
+      double[] perIn,
+      double[] chargeWh,
+      double[] curtailedWh,
+      double availablePerBus) {
+    double half = 0.5 * availablePerBus;
+    for (int j = 0; j < chargeWh.length; j++) {
+      double s = chargeWh[j], e = s - windowWh[j], w = e + abs(e);
+      chargeWh[j] = fma(-0.5, w, s);
+      curtailedWh[j] = fma(w * perIn[j], half, curtailedWh[j]);
+    }
+  }
+
+  /** 1 in lanes with an unmet hour, else 0. */
+  static void mark(double[] unmetWh, double[] unmetHours, double[] isUnmet, double overWh) {
+    double over = fma(overWh, PER_WH, -LEAST);
+    for (int j = 0; j < unmetWh.length; j++) {
+      double is = Math.ceil(fma(unmetWh[j], PER_WH, over));
+      isUnmet[j] = is;
+      unmetHours[j] += is;
+    }
+  }
+
+  static void ownMark(double[] unmetWh, double[] unmetHours, double[] isUnmet, double[] overWh) {
     for (int j = 0; j < unmetWh.length; j++) {
       double is = Math.ceil(fma(unmetWh[j] + overWh[j], PER_WH, -LEAST));
-      double r = fma(run[j], is, is), d = r - longestHours[j];
+      isUnmet[j] = is;
       unmetHours[j] += is;
+    }
+  }
+
+  /** Unbroken runs of unmet hours. */
+  static void count(double[] isUnmet, double[] run, double[] longestHours) {
+    for (int j = 0; j < run.length; j++) {
+      double is = isUnmet[j], r = fma(run[j], is, is), d = r - longestHours[j];
       run[j] = r;
-      longestHours[j] = fma(0.5, d + abs(d), longestHours[j]);
+      longestHours[j] = fma(-0.5, d - abs(d), r);
     }
   }
 }

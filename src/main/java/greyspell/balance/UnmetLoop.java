@@ -36,7 +36,8 @@ public final class UnmetLoop {
     double etaOut = bank.dischargeEfficiency(), perOut = 1.0 / etaOut;
     double mostInWh = bank.mostInWh(), mostOutWh = bank.mostOutWh();
     double chargeWh = startChargeWh, lowestWh = Double.POSITIVE_INFINITY;
-    double rateSumWh = 0.0, emptySumWh = 0.0, curtailedWh = 0.0, outSumWh = 0.0;
+    double overloadSumWh = 0.0, rateSumWh = 0.0, emptySumWh = 0.0;
+    double curtailedWh = 0.0, outSumWh = 0.0;
     int unmetHours = 0, run = 0, longest = 0;
     for (int h = 0; h < solarWh.length; h++) {
       double surplusWh = solarWh[h] * solarFactor - needWh[h], nextWh, unmetWh = overloadWh[h];
@@ -77,6 +78,7 @@ public final class UnmetLoop {
         lowestWh = chargeWh;
       }
       if (unmetWh > LEAST_UNMET_WH) {
+        overloadSumWh += overloadWh[h];
         unmetHours++;
         if (++run > longest) {
           longest = run;
@@ -86,7 +88,7 @@ public final class UnmetLoop {
       }
     }
     return new RunSums(
-        hours.overloadSumWh,
+        overloadSumWh,
         rateSumWh,
         emptySumWh,
         curtailedWh,
