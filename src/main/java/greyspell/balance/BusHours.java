@@ -49,6 +49,9 @@ public final class BusHours {
 
   /** For one forcing and one inverter. {@link LaneLoop#isFor} says whether sums are enough. */
   public static BusHours of(Forcing forcing, InverterLimits inverter) {
+    if (forcing.otherBusWh().length > 0 || forcing.asleep().length > 0) {
+      throw new IllegalArgumentException("a second source or sleep needs the full loop");
+    }
     return new BusHours(forcing, inverter);
   }
 

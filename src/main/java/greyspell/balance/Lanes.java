@@ -81,8 +81,8 @@ public final class Lanes {
   }
 
   boolean haveInverter(InverterLimits inverter) {
-    for (Lane lane : lanes) {
-      if (!lane.design().inverter().equals(inverter)) {
+    for (int i = 0; i < lanes.size(); i++) {
+      if (!lanes.get(i).design().inverter().equals(inverter)) {
         return false;
       }
     }
@@ -90,8 +90,8 @@ public final class Lanes {
   }
 
   boolean isFor(Forcing forcing) {
-    for (Lane lane : lanes) {
-      if (!LaneLoop.isFor(forcing, lane.design())) {
+    for (int i = 0; i < lanes.size(); i++) {
+      if (!LaneLoop.isFor(forcing, lanes.get(i).design())) {
         return false;
       }
     }
