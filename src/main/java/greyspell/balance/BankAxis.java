@@ -36,7 +36,7 @@ public final class BankAxis {
   private static final int MOST_PLACES = 1 << 14;
 
   private final double[] windowWh;
-  private final BankLimits limits;
+  private BankLimits limits;
   private final double leastWh;
   private final double mostWh;
   private final int[] first;
@@ -169,15 +169,14 @@ public final class BankAxis {
       int at = -1;
       while (h < count && (surplusWh = solarWh[h] * solarFactor - needWh[h]) < 0.0) {
         double outWh = -surplusWh, share = servedShare[h], x = etaOut * share;
-        boolean isCounted = share > 0.0;
-        if (outWh > mostOutWh || overloadWh[h] > 0.0) {
-          double beyondWh = outWh > mostOutWh ? outWh - mostOutWh : 0.0;
-          outWh -= beyondWh;
-          double unmetWh = beyondWh * share + overloadWh[h];
+        boolean isRate = false;
+        if (outWh > mostOutWh) {
+          double unmetWh = (outWh - mostOutWh) * share;
+          outWh = mostOutWh;
           baseWh += unmetWh;
-          if (unmetWh > UnmetLoop.LEAST_UNMET_WH) {
+          isRate = unmetWh > UnmetLoop.LEAST_UNMET_WH;
+          if (isRate && overloadWh[h] <= UnmetLoop.LEAST_UNMET_WH) {
             baseHours++;
-            isCounted = false;
           }
         }
         double next = s - outWh * perOut, from = s;
@@ -208,12 +207,14 @@ public final class BankAxis {
           at = place(depth, windows, first, perWh, most, all);
           weight[at] += x;
           weighted[at] += x * depth;
-          if (isCounted) {
-            shortHours[at]++;
+          if (share > 0.0) {
+            if (!isRate && overloadWh[h] <= UnmetLoop.LEAST_UNMET_WH) {
+              shortHours[at]++;
+            }
+            if (depth > deepest) {
+              deepest = depth;
+            }
           }
-        }
-        if (depth > deepest && share > 0.0) {
-          deepest = depth;
         }
         s = next;
         h++;
@@ -230,10 +231,6 @@ public final class BankAxis {
       while (h < count && (surplusWh = solarWh[h] * solarFactor - needWh[h]) >= 0.0) {
         double mostWh = mostInWh * chargeShare[h];
         s = Math.fma(surplusWh > mostWh ? mostWh : surplusWh, etaIn, s);
-        if (overloadWh[h] > 0.0) {
-          baseWh += overloadWh[h];
-          baseHours += overloadWh[h] > UnmetLoop.LEAST_UNMET_WH ? 1 : 0;
-        }
         h++;
       }
       if (low < peak[top]) {
@@ -248,6 +245,8 @@ public final class BankAxis {
       }
       peak[top] = s;
     }
+    baseWh += hours.overloadSumWh();
+    baseHours += hours.overloadHours();
     this.top = top;
     levelWh = s;
     deepestWh = deepest;
@@ -297,10 +296,16 @@ public final class BankAxis {
   }
 
   /**
-   * The window from which on no bank is ever empty while something is asked for, if not larger than
-   * the largest of the axis; else some number above that.
+   * The window from which on no bank is ever empty while something is asked for, where that lies
+   * between the smallest and the largest of the axis; 0 if below, some number above the largest if
+   * above.
    */
   public double leastWindowWh() {
     return deepestWh;
+  }
+
+  /** Takes the limits of another bank: a proposal is best near the bank whose limits it has. */
+  void setLimits(BankLimits limits) {
+    this.limits = limits;
   }
 }

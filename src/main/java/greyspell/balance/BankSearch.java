@@ -11,18 +11,34 @@ import java.util.List;
  * confirms: from the proposal the search walks down while the next smaller bank meets the target, or
  * up until one does, and gives up on each as soon as the target is broken, worst winter first.
  *
- * <p>Unmet hours can rise a little with size, by self-discharge or cold (HourLoopLawTest): one bank
- * below the first that fails is looked at as well. BankAxisTest holds the answer against trying them
- * all.
+ * <p>Unmet hours can rise a little with size, by self-discharge or cold (HourLoopLawTest): where a bank
+ * misses the target by little, the one below is looked at as well. BankAxisTest holds the answer
+ * against trying them all.
  */
 public final class BankSearch {
+  /** A miss by more than this and a fiftieth is no miss by little. */
+  private static final int FEW_HOURS = 10;
+
+  private static final int PARTS = 50;
+
   private final List<BankLimits> banks;
   private final BankAxis axis;
   private int simulated;
+  private int last;
 
   public BankSearch(List<BankLimits> banks) {
+    this(banks, banks.size() / 2);
+  }
+
+  /**
+   * With a hint, which makes the search shorter and never changes its answer.
+   *
+   * @param near index of a bank that may be near the answer: the one for a panel fewer
+   */
+  public BankSearch(List<BankLimits> banks, int near) {
     this.banks = List.copyOf(banks);
     axis = new BankAxis(banks);
+    last = near;
   }
 
   /** Bank-winters that were run hour by hour in all searches so far. */
@@ -37,6 +53,8 @@ public final class BankSearch {
   public int leastBank(List<BusHours> winters, double solarFactor, int mostHours) {
     boolean isExact = true;
     axis.restart();
+    // the answer is often near the one before
+    axis.setLimits(banks.get(Math.min(last, banks.size() - 1)));
     for (BusHours winter : winters) {
       isExact &= BankAxis.isExactFor(winter, solarFactor, banks);
       axis.fillUp();
@@ -47,48 +65,57 @@ public final class BankSearch {
     while (bank < proposed.length && proposed[bank] > mostHours) {
       bank++;
     }
-    return isExact ? bank : confirmed(bank, worstFirst(winters, solarFactor), solarFactor, mostHours);
+    last = isExact ? bank : confirmed(bank, worstFirst(winters, solarFactor), solarFactor, mostHours);
+    return last;
   }
 
   private int confirmed(int proposed, List<BusHours> winters, double solarFactor, int mostHours) {
     int bank = Math.min(proposed, banks.size() - 1);
-    if (!meets(bank, winters, solarFactor, mostHours)) {
-      int below = bank;
-      do {
-        bank++;
-      } while (bank < banks.size() && !meets(bank, winters, solarFactor, mostHours));
-      return below > 0 && meets(below - 1, winters, solarFactor, mostHours)
-          ? walkDown(below - 1, winters, solarFactor, mostHours)
-          : bank;
+    int missedBy = missedBy(bank, winters, solarFactor, mostHours);
+    if (missedBy <= 0) {
+      return walkDown(bank, winters, solarFactor, mostHours);
     }
-    return walkDown(bank, winters, solarFactor, mostHours);
+    int below = missedBy > little(mostHours) ? bank : walkDown(bank, winters, solarFactor, mostHours);
+    if (below < bank) {
+      return below;
+    }
+    do {
+      bank++;
+    } while (bank < banks.size() && missedBy(bank, winters, solarFactor, mostHours) > 0);
+    return bank;
   }
 
   private int walkDown(int from, List<BusHours> winters, double solarFactor, int mostHours) {
     int bank = from;
-    while (true) {
-      if (bank > 0 && meets(bank - 1, winters, solarFactor, mostHours)) {
-        bank -= 1;
-      } else if (bank > 1 && meets(bank - 2, winters, solarFactor, mostHours)) {
-        bank -= 2;
-      } else {
-        return bank;
+    for (int next = from - 1; next >= 0; next--) {
+      int missedBy = missedBy(next, winters, solarFactor, mostHours);
+      if (missedBy <= 0) {
+        bank = next;
+      } else if (missedBy > little(mostHours)) {
+        break;
       }
     }
+    return bank;
   }
 
-  private boolean meets(int bank, List<BusHours> winters, double solarFactor, int mostHours) {
+  private static int little(int mostHours) {
+    return FEW_HOURS + mostHours / PARTS;
+  }
+
+  /** By how many hours a bank misses the target; once that is not little, some number above it. */
+  private int missedBy(int bank, List<BusHours> winters, double solarFactor, int mostHours) {
     BankLimits limits = banks.get(bank);
-    int leftHours = mostHours;
+    int missedBy = -mostHours, little = little(mostHours);
     for (BusHours winter : winters) {
       simulated++;
-      leftHours -=
-          UnmetLoop.unmetHours(winter, solarFactor, limits, limits.windowWh(), leftHours);
-      if (leftHours < 0) {
-        return false;
+      missedBy +=
+          UnmetLoop.unmetHours(
+              winter, solarFactor, limits, limits.windowWh(), little - missedBy);
+      if (missedBy > little) {
+        return missedBy;
       }
     }
-    return true;
+    return missedBy;
   }
 
   private List<BusHours> worstFirst(List<BusHours> winters, double solarFactor) {

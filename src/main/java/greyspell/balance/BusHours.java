@@ -25,6 +25,9 @@ public final class BusHours {
   final double[] chargeShare;
   final boolean isNeverLocked;
   InverterLimits inverter;
+  private double overloadSumWh;
+  private int overloadHours;
+  private boolean isSummed;
   private final Forcing forcing;
 
   private BusHours(Forcing forcing, InverterLimits inverter) {
@@ -45,6 +48,7 @@ public final class BusHours {
     }
     isNeverLocked = locked <= 0.0;
     work();
+    sumOverload();
   }
 
   /** For one forcing and one inverter. {@link LaneLoop#isFor} says whether sums are enough. */
@@ -59,9 +63,10 @@ public final class BusHours {
     return needWh.length;
   }
 
-  /** Works the need out again for another inverter, in place. */
+  /** Works the need out again for another inverter, in place: not while another thread reads it. */
   public void putBehind(InverterLimits another) {
     inverter = another;
+    isSummed = false;
     work();
   }
 
@@ -72,22 +77,31 @@ public final class BusHours {
     fillShare(acWh, overloadWh, dcWh, needWh, servedShare);
   }
 
+  /** Beyond the inverter in all hours. */
   double overloadSumWh() {
-    double sumWh = 0.0;
-    for (double wh : overloadWh) {
-      sumWh += wh;
-    }
-    return sumWh;
+    sumOverload();
+    return overloadSumWh;
   }
 
-  /** Whether something is served in every hour that needs anything. */
-  boolean isAlwaysServing() {
-    for (int h = 0; h < needWh.length; h++) {
-      if (servedShare[h] <= 0.0 && needWh[h] > 0.0) {
-        return false;
-      }
+  /** Hours in which something is beyond the inverter. */
+  int overloadHours() {
+    sumOverload();
+    return overloadHours;
+  }
+
+  private void sumOverload() {
+    if (isSummed) {
+      return;
     }
-    return true;
+    double sumWh = 0.0;
+    int count = 0;
+    for (double wh : overloadWh) {
+      sumWh += wh;
+      count += wh > UnmetLoop.LEAST_UNMET_WH ? 1 : 0;
+    }
+    overloadSumWh = sumWh;
+    overloadHours = count;
+    isSummed = true;
   }
 
   // short loops, so that the virtual machine turns them into vector instructions

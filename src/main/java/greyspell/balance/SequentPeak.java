@@ -65,16 +65,18 @@ public final class SequentPeak {
 
   private static double deepestServed(
       BusHours hours, double solarFactor, BankLimits bank, double mostWh) {
-    var larger =
-        new BankLimits(
-            2.0 * mostWh + 1.0,
-            bank.chargeEfficiency(),
-            bank.dischargeEfficiency(),
-            bank.mostInWh(),
-            bank.mostOutWh(),
-            1.0);
-    var axis = new BankAxis(List.of(larger));
+    var axis = new BankAxis(List.of(withWindow(bank, 0.0), withWindow(bank, 2.0 * mostWh + 1.0)));
     axis.add(hours, solarFactor);
     return axis.leastWindowWh();
+  }
+
+  private static BankLimits withWindow(BankLimits bank, double windowWh) {
+    return new BankLimits(
+        windowWh,
+        bank.chargeEfficiency(),
+        bank.dischargeEfficiency(),
+        bank.mostInWh(),
+        bank.mostOutWh(),
+        1.0);
   }
 }

@@ -36,12 +36,12 @@ import org.openjdk.jmh.annotations.Warmup;
 public class MapBench {
   static final int SIDE = 60;
   static final int YEARS = 30;
-  private static final InverterLimits INVERTER = new InverterLimits(3400.0, 0.035, 0.045);
+  static final InverterLimits INVERTER = new InverterLimits(3400.0, 0.035, 0.045);
 
   @Param({"1", "2"})
   public int threads = 1;
 
-  private final List<BusHours> years = new ArrayList<>();
+  final List<BusHours> years = new ArrayList<>();
 
   /** The same thirty years for all. */
   public MapBench() {
@@ -160,16 +160,22 @@ public class MapBench {
 
   /** The least bank for each number of panels, of the same banks; 43.8 h a year are let go. */
   @Benchmark
-  public double frontier() throws InterruptedException {
-    return map(panels -> leastBank(panels, 0.005)[0]);
+  public double frontier() {
+    return leastBanks(0.005)[0];
   }
 
-  /** Which bank, and how many bank-years were run hour by hour to know. */
-  int[] leastBank(int panels, double unmetShare) {
-    var search = new BankSearch(banks(panelsKw(panels), false));
+  /** Which bank for each number of panels; last, how many bank-years were run hour by hour. */
+  int[] leastBanks(double unmetShare) {
+    var found = new int[SIDE + 1];
     int mostHours = (int) (unmetShare * YEARS * 8760);
-    int bank = search.leastBank(years, panelsKw(panels), mostHours);
-    return new int[] {bank, search.simulatedWinters()};
+    int hint = SIDE / 2;
+    for (int i = 0; i < SIDE; i++) {
+      var search = new BankSearch(banks(panelsKw(i), false), hint);
+      found[i] = search.leastBank(years, panelsKw(i), mostHours);
+      found[SIDE] += search.simulatedWinters();
+      hint = found[i];
+    }
+    return found;
   }
 
   /** The least bank with which nothing is ever unmet, thirty years, one number of panels. */
