@@ -35,6 +35,9 @@ public final class BankAxis {
 
   private static final int MOST_PLACES = 1 << 14;
 
+  private static final int CHUNK = 2048;
+
+  private final double[] stepWh = new double[CHUNK];
   private final double[] windowWh;
   private BankLimits limits;
   private final double leastWh;
@@ -153,62 +156,105 @@ public final class BankAxis {
 
   /** Adds hours that follow what went before. */
   public void add(BusHours hours, double solarFactor) {
-    reserve(top + hours.hours() / 2 + 2);
-    double[] solarWh = hours.solarWh, needWh = hours.needWh, servedShare = hours.servedShare;
-    double[] overloadWh = hours.overloadWh, chargeShare = hours.chargeShare;
-    double[] peak = peakWh, valley = valleyWh, windows = windowWh;
+    double[] withheldWh = hours.overloadWh;
+    if (hours.mostNeedWh() > limits.mostOutWh()) {
+      withheldWh = withheld(hours, solarFactor);
+      for (double wh : withheldWh) {
+        baseWh += wh;
+        baseHours += wh > UnmetLoop.LEAST_UNMET_WH ? 1 : 0;
+      }
+    } else {
+      baseWh += hours.overloadSumWh();
+      baseHours += hours.overloadHours();
+    }
+    for (int from = 0; from < hours.hours(); from += CHUNK) {
+      int count = Math.min(CHUNK, hours.hours() - from);
+      fillSteps(stepWh, hours, solarFactor, limits, from, count);
+      reserve(top + count / 2 + 2);
+      scan(hours.servedShare, withheldWh, from, count);
+    }
+  }
+
+  /** What inverter and discharge limit withhold in each hour. */
+  private double[] withheld(BusHours hours, double solarFactor) {
+    double mostOutWh = limits.mostOutWh();
+    double[] withheldWh = hours.overloadWh.clone();
+    for (int h = 0; h < withheldWh.length; h++) {
+      double beyondWh = hours.needWh[h] - hours.solarWh[h] * solarFactor - mostOutWh;
+      withheldWh[h] += beyondWh > 0.0 ? beyondWh * hours.servedShare[h] : 0.0;
+    }
+    return withheldWh;
+  }
+
+  /** By how much each hour moves the level: short loops without a branch. */
+  private static void fillSteps(
+      double[] stepWh, BusHours hours, double factor, BankLimits limits, int from, int count) {
+    double[] solarWh = hours.solarWh, needWh = hours.needWh, chargeShare = hours.chargeShare;
+    double mostInWh = Math.min(limits.mostInWh(), LaneBlock.NO_LIMIT_WH);
+    double mostOutWh = Math.min(limits.mostOutWh(), LaneBlock.NO_LIMIT_WH);
+    double etaIn = limits.chargeEfficiency(), perOut = 1.0 / limits.dischargeEfficiency();
+    double mean = 0.5 * (etaIn + perOut), half = 0.5 * (etaIn - perOut);
+    for (int i = 0; i < count; i++) {
+      double y = solarWh[from + i] * factor - needWh[from + i], d = -mostOutWh - y;
+      stepWh[i] = Math.fma(0.5, d + Math.abs(d), y);
+    }
+    for (int i = 0; i < count; i++) {
+      double x = stepWh[i], e = x - mostInWh * chargeShare[from + i];
+      x = Math.fma(-0.5, e + Math.abs(e), x);
+      stepWh[i] = Math.fma(Math.abs(x), half, x * mean);
+    }
+  }
+
+  private void scan(double[] servedShare, double[] withheldWh, int from, int count) {
+    double[] peak = peakWh, valley = valleyWh, windows = windowWh, step = stepWh;
     double[] weight = this.weight, weighted = this.weighted;
     int[] first = this.first, shortHours = this.shortHours;
-    double etaIn = limits.chargeEfficiency(), etaOut = limits.dischargeEfficiency();
-    double perOut = 1.0 / etaOut, mostInWh = limits.mostInWh(), mostOutWh = limits.mostOutWh();
+    double etaOut = limits.dischargeEfficiency();
     double least = leastWh, most = mostWh, perWh = placesPerWh;
     double s = levelWh, deepest = deepestWh;
-    int count = hours.hours(), all = windows.length, top = this.top, h = 0;
+    int all = windows.length, top = this.top, h = 0;
     while (h < count) {
-      double p = peak[top], surplusWh = 0.0;
+      double p = peak[top], fallWh = 0.0;
+      // the hinge where the last hour ended, not yet booked: the next one begins there
       int at = -1;
-      while (h < count && (surplusWh = solarWh[h] * solarFactor - needWh[h]) < 0.0) {
-        double outWh = -surplusWh, share = servedShare[h], x = etaOut * share;
-        boolean isRate = false;
-        if (outWh > mostOutWh) {
-          double unmetWh = (outWh - mostOutWh) * share;
-          outWh = mostOutWh;
-          baseWh += unmetWh;
-          isRate = unmetWh > UnmetLoop.LEAST_UNMET_WH;
-          if (isRate && overloadWh[h] <= UnmetLoop.LEAST_UNMET_WH) {
-            baseHours++;
-          }
-        }
-        double next = s - outWh * perOut, from = s;
+      double held = 0.0, heldWh = 0.0;
+      while (h < count && (fallWh = step[h]) < 0.0) {
+        double next = s + fallWh, begin = s;
         if (top > 0 && valley[top] >= next) {
+          if (at >= 0) {
+            weight[at] += held;
+            weighted[at] += held * heldWh;
+            held = 0.0;
+            at = -1;
+          }
+          double x = etaOut * servedShare[from + h];
           do {
-            double to = valley[top];
-            if (p - to > least) {
-              int i = place(p - to, windows, first, perWh, most, all);
+            double low = valley[top];
+            if (p - low > least) {
+              int i = place(p - low, windows, first, perWh, most, all);
               weight[i] += x;
-              weighted[i] += x * (p - to);
-              i = place(p - from, windows, first, perWh, most, all);
+              weighted[i] += x * (p - low);
+              i = place(p - begin, windows, first, perWh, most, all);
               weight[i] -= x;
-              weighted[i] -= x * (p - from);
+              weighted[i] -= x * (p - begin);
             }
-            from = to;
+            begin = low;
             p = peak[--top];
           } while (top > 0 && valley[top] >= next);
-          at = -1;
         }
         double depth = p - next;
         if (depth > least) {
-          double before = p - from;
+          double share = servedShare[from + h], x = etaOut * share, before = p - begin;
           if (at < 0) {
             at = place(before, windows, first, perWh, most, all);
           }
-          weight[at] -= x;
-          weighted[at] -= x * before;
+          weight[at] += held - x;
+          weighted[at] += (held - x) * before;
           at = place(depth, windows, first, perWh, most, all);
-          weight[at] += x;
-          weighted[at] += x * depth;
+          held = x;
+          heldWh = depth;
           if (share > 0.0) {
-            if (!isRate && overloadWh[h] <= UnmetLoop.LEAST_UNMET_WH) {
+            if (withheldWh[from + h] <= UnmetLoop.LEAST_UNMET_WH) {
               shortHours[at]++;
             }
             if (depth > deepest) {
@@ -219,6 +265,10 @@ public final class BankAxis {
         s = next;
         h++;
       }
+      if (at >= 0) {
+        weight[at] += held;
+        weighted[at] += held * heldWh;
+      }
       if (top == 0 && p - s > most) {
         // every bank is empty: how far the level fell beyond that no longer matters
         s = -most;
@@ -227,10 +277,9 @@ public final class BankAxis {
       if (h >= count) {
         break;
       }
-      double low = s;
-      while (h < count && (surplusWh = solarWh[h] * solarFactor - needWh[h]) >= 0.0) {
-        double mostWh = mostInWh * chargeShare[h];
-        s = Math.fma(surplusWh > mostWh ? mostWh : surplusWh, etaIn, s);
+      double low = s, riseWh = 0.0;
+      while (h < count && (riseWh = step[h]) >= 0.0) {
+        s += riseWh;
         h++;
       }
       if (low < peak[top]) {
@@ -245,8 +294,6 @@ public final class BankAxis {
       }
       peak[top] = s;
     }
-    baseWh += hours.overloadSumWh();
-    baseHours += hours.overloadHours();
     this.top = top;
     levelWh = s;
     deepestWh = deepest;

@@ -27,6 +27,7 @@ public final class BusHours {
   InverterLimits inverter;
   private double overloadSumWh;
   private int overloadHours;
+  private double mostNeedWh;
   private boolean isSummed;
   private final Forcing forcing;
 
@@ -48,7 +49,7 @@ public final class BusHours {
     }
     isNeverLocked = locked <= 0.0;
     work();
-    sumOverload();
+    sumUp();
   }
 
   /** For one forcing and one inverter. {@link LaneLoop#isFor} says whether sums are enough. */
@@ -79,28 +80,38 @@ public final class BusHours {
 
   /** Beyond the inverter in all hours. */
   double overloadSumWh() {
-    sumOverload();
+    sumUp();
     return overloadSumWh;
   }
 
   /** Hours in which something is beyond the inverter. */
   int overloadHours() {
-    sumOverload();
+    sumUp();
     return overloadHours;
   }
 
-  private void sumOverload() {
+  /** The greatest need of any hour. */
+  double mostNeedWh() {
+    sumUp();
+    return mostNeedWh;
+  }
+
+  private void sumUp() {
     if (isSummed) {
       return;
     }
-    double sumWh = 0.0;
+    double sumWh = 0.0, mostWh = 0.0;
     int count = 0;
+    for (double wh : needWh) {
+      mostWh = Math.max(mostWh, wh);
+    }
     for (double wh : overloadWh) {
       sumWh += wh;
       count += wh > UnmetLoop.LEAST_UNMET_WH ? 1 : 0;
     }
     overloadSumWh = sumWh;
     overloadHours = count;
+    mostNeedWh = mostWh;
     isSummed = true;
   }
 

@@ -8,7 +8,7 @@ import java.util.List;
 /** Up to {@link Lanes#BLOCK} designs as arrays: one array a parameter, one a sum. */
 final class LaneBlock {
   /** In place of no limit: a difference to infinity would be no number. */
-  private static final double NO_LIMIT_WH = 1e12;
+  static final double NO_LIMIT_WH = 1e12;
 
   /** Whole vectors, without a remainder to be done one by one. */
   private static final int MULTIPLE = 32;
