@@ -19,13 +19,13 @@ import java.util.List;
  * in, out surplus up to the charge limit, lack up to the discharge limit     Wh
  * </pre>
  *
- * Hours short are counted by p - s; the energy of each is two hinges in C, kept as two sums for each
- * window and added up from the largest down. What the inverter or the discharge limit withholds is
- * unmet whatever the window.
+ * Hours short are counted by p - s; the energy of each is two hinges in C, kept as two sums for
+ * each window and added up from the largest down. What the inverter or the discharge limit
+ * withholds is unmet whatever the window.
  *
  * <p>Exact, to rounding, where {@link #isExactFor(BusHours, double, List)} says so: constant
- * efficiencies, no self-discharge, nothing locked by cold, limits that are the same for all sizes or
- * never bind, start full. Elsewhere it proposes and {@link BankSearch} confirms. Held against
+ * efficiencies, no self-discharge, nothing locked by cold, limits that are the same for all sizes
+ * or never bind, start full. Elsewhere it proposes and {@link BankSearch} confirms. Held against
  * HourLoop by BankAxisTest. Method: the peaks are paired as in rainflow counting (ASTM E1049, from
  * memory); how unmet hours and energy follow from the pairs is derived here.
  */
@@ -35,15 +35,15 @@ public final class BankAxis {
 
   private static final int MOST_PLACES = 1 << 14;
 
-  private static final int CHUNK = 2048;
-
-  private final double[] stepWh = new double[CHUNK];
   private final double[] windowWh;
   private BankLimits limits;
   private final double leastWh;
   private final double mostWh;
   private final int[] first;
   private final double placesPerWh;
+
+  /** Windows a Wh where they stand at even steps, else 0. */
+  private final double stepsPerWh;
 
   // for hinges and hours that begin with the number of windows below them
   private final double[] weight;
@@ -53,6 +53,7 @@ public final class BankAxis {
   private int baseHours;
   private double deepestWh;
 
+  private double[] stepWh = new double[0];
   private double[] peakWh = new double[16];
   private double[] valleyWh = new double[16];
   private int top;
@@ -78,6 +79,7 @@ public final class BankAxis {
     limits = banks.get(count / 2);
     leastWh = windowWh[0];
     mostWh = windowWh[count - 1];
+    stepsPerWh = stepsPerWh(windowWh);
     double places = Math.min(MOST_PLACES, 1.0 + PLACES * mostWh / leastStepWh);
     placesPerWh = mostWh > 0.0 ? places / mostWh : 0.0;
     first = new int[(int) places + 2];
@@ -167,12 +169,19 @@ public final class BankAxis {
       baseWh += hours.overloadSumWh();
       baseHours += hours.overloadHours();
     }
-    for (int from = 0; from < hours.hours(); from += CHUNK) {
-      int count = Math.min(CHUNK, hours.hours() - from);
-      fillSteps(stepWh, hours, solarFactor, limits, from, count);
-      reserve(top + count / 2 + 2);
-      scan(hours.servedShare, withheldWh, from, count);
+    int count = hours.hours();
+    if (stepWh.length < count) {
+      stepWh = new double[count];
     }
+    reserve(top + count / 2 + 2);
+    fillSurplus(stepWh, hours.solarWh, hours.needWh, solarFactor);
+    if (hours.mostNeedWh() > limits.mostOutWh()) {
+      limitOut(stepWh, limits.mostOutWh(), count);
+    }
+    double mostInWh = Math.min(limits.mostInWh(), LaneBlock.NO_LIMIT_WH);
+    limitIn(stepWh, hours.chargeShare, mostInWh);
+    toCells(stepWh, limits.chargeEfficiency(), limits.dischargeEfficiency(), count);
+    scan(hours.servedShare, withheldWh, count);
   }
 
   /** What inverter and discharge limit withhold in each hour. */
@@ -186,33 +195,44 @@ public final class BankAxis {
     return withheldWh;
   }
 
-  /** By how much each hour moves the level: short loops without a branch. */
-  private static void fillSteps(
-      double[] stepWh, BusHours hours, double factor, BankLimits limits, int from, int count) {
-    double[] solarWh = hours.solarWh, needWh = hours.needWh, chargeShare = hours.chargeShare;
-    double mostInWh = Math.min(limits.mostInWh(), LaneBlock.NO_LIMIT_WH);
-    double mostOutWh = Math.min(limits.mostOutWh(), LaneBlock.NO_LIMIT_WH);
-    double etaIn = limits.chargeEfficiency(), perOut = 1.0 / limits.dischargeEfficiency();
-    double mean = 0.5 * (etaIn + perOut), half = 0.5 * (etaIn - perOut);
-    for (int i = 0; i < count; i++) {
-      double y = solarWh[from + i] * factor - needWh[from + i], d = -mostOutWh - y;
-      stepWh[i] = Math.fma(0.5, d + Math.abs(d), y);
-    }
-    for (int i = 0; i < count; i++) {
-      double x = stepWh[i], e = x - mostInWh * chargeShare[from + i];
-      x = Math.fma(-0.5, e + Math.abs(e), x);
-      stepWh[i] = Math.fma(Math.abs(x), half, x * mean);
+  // by how much each hour moves the level: short loops, for vector instructions
+
+  private static void fillSurplus(
+      double[] stepWh, double[] solarWh, double[] needWh, double solarFactor) {
+    for (int h = 0; h < solarWh.length; h++) {
+      stepWh[h] = solarWh[h] * solarFactor - needWh[h];
     }
   }
 
-  private void scan(double[] servedShare, double[] withheldWh, int from, int count) {
+  private static void limitOut(double[] stepWh, double mostOutWh, int count) {
+    for (int h = 0; h < count; h++) {
+      double d = -mostOutWh - stepWh[h];
+      stepWh[h] = Math.fma(0.5, d + Math.abs(d), stepWh[h]);
+    }
+  }
+
+  private static void limitIn(double[] stepWh, double[] chargeShare, double mostInWh) {
+    for (int h = 0; h < chargeShare.length; h++) {
+      double e = stepWh[h] - mostInWh * chargeShare[h];
+      stepWh[h] = Math.fma(-0.5, e + Math.abs(e), stepWh[h]);
+    }
+  }
+
+  private static void toCells(double[] stepWh, double etaIn, double etaOut, int count) {
+    double mean = 0.5 * (etaIn + 1.0 / etaOut), half = 0.5 * (etaIn - 1.0 / etaOut);
+    for (int h = 0; h < count; h++) {
+      stepWh[h] = Math.fma(Math.abs(stepWh[h]), half, stepWh[h] * mean);
+    }
+  }
+
+  private void scan(double[] servedShare, double[] withheldWh, int count) {
     double[] peak = peakWh, valley = valleyWh, windows = windowWh, step = stepWh;
     double[] weight = this.weight, weighted = this.weighted;
     int[] first = this.first, shortHours = this.shortHours;
     double etaOut = limits.dischargeEfficiency();
-    double least = leastWh, most = mostWh, perWh = placesPerWh;
+    double least = leastWh, most = mostWh, perWh = placesPerWh, steps = stepsPerWh;
     double s = levelWh, deepest = deepestWh;
-    int all = windows.length, top = this.top, h = 0;
+    int top = this.top, h = 0;
     while (h < count) {
       double p = peak[top], fallWh = 0.0;
       // the hinge where the last hour ended, not yet booked: the next one begins there
@@ -227,14 +247,14 @@ public final class BankAxis {
             held = 0.0;
             at = -1;
           }
-          double x = etaOut * servedShare[from + h];
+          double x = etaOut * servedShare[h];
           do {
             double low = valley[top];
             if (p - low > least) {
-              int i = place(p - low, windows, first, perWh, most, all);
+              int i = place(p - low, windows, first, perWh, steps);
               weight[i] += x;
               weighted[i] += x * (p - low);
-              i = place(p - begin, windows, first, perWh, most, all);
+              i = place(p - begin, windows, first, perWh, steps);
               weight[i] -= x;
               weighted[i] -= x * (p - begin);
             }
@@ -244,17 +264,17 @@ public final class BankAxis {
         }
         double depth = p - next;
         if (depth > least) {
-          double share = servedShare[from + h], x = etaOut * share, before = p - begin;
+          double share = servedShare[h], x = etaOut * share, before = p - begin;
           if (at < 0) {
-            at = place(before, windows, first, perWh, most, all);
+            at = place(before, windows, first, perWh, steps);
           }
           weight[at] += held - x;
           weighted[at] += (held - x) * before;
-          at = place(depth, windows, first, perWh, most, all);
+          at = place(depth, windows, first, perWh, steps);
           held = x;
           heldWh = depth;
           if (share > 0.0) {
-            if (withheldWh[from + h] <= UnmetLoop.LEAST_UNMET_WH) {
+            if (withheldWh[h] <= UnmetLoop.LEAST_UNMET_WH) {
               shortHours[at]++;
             }
             if (depth > deepest) {
@@ -299,11 +319,27 @@ public final class BankAxis {
     deepestWh = deepest;
   }
 
-  /** How many windows are smaller than this depth. */
+  private static double stepsPerWh(double[] windowWh) {
+    int last = windowWh.length - 1;
+    double stepWh = (windowWh[last] - windowWh[0]) / last;
+    for (int i = 1; i <= last; i++) {
+      if (Math.abs(windowWh[0] + i * stepWh - windowWh[i]) > 1e-14 * windowWh[last]) {
+        return 0.0;
+      }
+    }
+    return stepWh > 0.0 ? 1.0 / stepWh : 0.0;
+  }
+
+  /** How many windows are smaller than this depth; between even steps to rounding. */
   private static int place(
-      double depthWh, double[] windows, int[] first, double perWh, double mostWh, int all) {
-    if (depthWh > mostWh) {
-      return all;
+      double depthWh, double[] windows, int[] first, double perWh, double stepsPerWh) {
+    if (depthWh > windows[windows.length - 1]) {
+      return windows.length;
+    }
+    if (stepsPerWh > 0.0) {
+      double steps = (depthWh - windows[0]) * stepsPerWh;
+      int whole = (int) steps;
+      return steps <= 0.0 ? 0 : whole < steps ? whole + 1 : whole;
     }
     int i = first[(int) (depthWh * perWh)];
     while (windows[i] < depthWh) {

@@ -8,12 +8,12 @@ import java.util.List;
 /**
  * The smallest bank of a list that keeps the unmet hours of many winters, each begun full, within a
  * target. {@link BankAxis} answers where it is exact; elsewhere it proposes, and {@link UnmetLoop}
- * confirms: from the proposal the search walks down while the next smaller bank meets the target, or
- * up until one does, and gives up on each as soon as the target is broken, worst winter first.
+ * confirms: from the proposal the search walks down while the next smaller bank meets the target,
+ * or up until one does, and gives up on each as soon as the target is broken, worst winter first.
  *
- * <p>Unmet hours can rise a little with size, by self-discharge or cold (HourLoopLawTest): where a bank
- * misses the target by little, the one below is looked at as well. BankAxisTest holds the answer
- * against trying them all.
+ * <p>Unmet hours can rise a little with size, by self-discharge or cold (HourLoopLawTest): where a
+ * bank misses the target by little, the one below is looked at as well. BankAxisTest holds the
+ * answer against trying them all.
  */
 public final class BankSearch {
   /** A miss by more than this and a fiftieth is no miss by little. */
@@ -65,7 +65,8 @@ public final class BankSearch {
     while (bank < proposed.length && proposed[bank] > mostHours) {
       bank++;
     }
-    last = isExact ? bank : confirmed(bank, worstFirst(winters, solarFactor), solarFactor, mostHours);
+    last =
+        isExact ? bank : confirmed(bank, worstFirst(winters, solarFactor), solarFactor, mostHours);
     return last;
   }
 
@@ -75,7 +76,8 @@ public final class BankSearch {
     if (missedBy <= 0) {
       return walkDown(bank, winters, solarFactor, mostHours);
     }
-    int below = missedBy > little(mostHours) ? bank : walkDown(bank, winters, solarFactor, mostHours);
+    int below =
+        missedBy > little(mostHours) ? bank : walkDown(bank, winters, solarFactor, mostHours);
     if (below < bank) {
       return below;
     }
@@ -109,8 +111,7 @@ public final class BankSearch {
     for (BusHours winter : winters) {
       simulated++;
       missedBy +=
-          UnmetLoop.unmetHours(
-              winter, solarFactor, limits, limits.windowWh(), little - missedBy);
+          UnmetLoop.unmetHours(winter, solarFactor, limits, limits.windowWh(), little - missedBy);
       if (missedBy > little) {
         return missedBy;
       }

@@ -155,8 +155,7 @@ final class LaneBlock {
   }
 
   /** Learns what is the same in every lane of an hour whose need lies between these. */
-  void look(
-      double solarWh, double leastNeedWh, double mostNeedWh, double accepted, double locked) {
+  void look(double solarWh, double leastNeedWh, double mostNeedWh, double accepted, double locked) {
     double leastSolarWh = solarWh * leastFactor, mostSolarWh = solarWh * mostFactor;
     allRise = leastSolarWh >= mostNeedWh;
     allFall = mostSolarWh < leastNeedWh;

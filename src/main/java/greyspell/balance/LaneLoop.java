@@ -4,10 +4,10 @@ package greyspell.balance;
  * The balance of {@link HourLoop} for many designs at once, hour by hour across the designs, with
  * sums instead of books.
  *
- * <p>Each hour is a few short loops over the lanes without a branch, which the virtual machine turns
- * into vector instructions; a loop with the whole balance in it would be too long for it. The sign
- * of the surplus is looked at once an hour: at night every lane draws, under a bright sky every lane
- * charges, and only between the two is the whole balance worked out.
+ * <p>Each hour is a few short loops over the lanes without a branch, which the virtual machine
+ * turns into vector instructions; a loop with the whole balance in it would be too long for it. The
+ * sign of the surplus is looked at once an hour: at night every lane draws, under a bright sky
+ * every lane charges, and only between the two is the whole balance worked out.
  *
  * <pre>
  * excess   e(d) = (d + |d|) / 2            d where above 0, else exactly 0
@@ -119,8 +119,7 @@ public final class LaneLoop {
   /** Moves the charge by an hour; leaves twice what is lacking. */
   private static void unmet(LaneBlock b, double accepted, double locked) {
     if (b.allRise) {
-      LaneSteps.rise(
-          b.surplusWh, b.mostInWh, b.etaIn, b.kept, b.windowWh, b.chargeWh, accepted);
+      LaneSteps.rise(b.surplusWh, b.mostInWh, b.etaIn, b.kept, b.windowWh, b.chargeWh, accepted);
       b.nothingLacks();
       return;
     }
@@ -130,8 +129,7 @@ public final class LaneLoop {
       return;
     }
     move(b, accepted, locked);
-    LaneSteps.hold(
-        b.windowWh, b.etaOut, b.chargeWh, b.lackWh, b.isFree ? b.noneWh : b.beyondWh);
+    LaneSteps.hold(b.windowWh, b.etaOut, b.chargeWh, b.lackWh, b.isFree ? b.noneWh : b.beyondWh);
   }
 
   /** The charge before floor and window hold it, and twice what it is below the floor. */

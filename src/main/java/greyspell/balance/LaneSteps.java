@@ -259,11 +259,7 @@ final class LaneSteps {
 
   /** Holds the charge between floor and window; twice what is lacking in all. */
   static void hold(
-      double[] windowWh,
-      double[] etaOut,
-      double[] chargeWh,
-      double[] lackWh,
-      double[] beyondWh) {
+      double[] windowWh, double[] etaOut, double[] chargeWh, double[] lackWh, double[] beyondWh) {
     for (int j = 0; j < chargeWh.length; j++) {
       double low = lackWh[j], t = fma(0.5, low, chargeWh[j]), e = t - windowWh[j];
       chargeWh[j] = fma(-0.5, e + abs(e), t);

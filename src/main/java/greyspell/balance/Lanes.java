@@ -8,7 +8,9 @@ import java.util.List;
  * run to run until {@link #restart}, so that winters can be added one after another.
  */
 public final class Lanes {
-  /** So many that their state stays in the nearest cache and every small loop is worth its start. */
+  /**
+   * So many that their state stays in the nearest cache and every small loop is worth its start.
+   */
   static final int BLOCK = 256;
 
   private final List<Lane> lanes;

@@ -3,9 +3,9 @@ package greyspell.balance;
 import greyspell.storage.step.BankLimits;
 
 /**
- * The balance of {@link HourLoop} for one design, with sums instead of books. Real branches, because
- * day and night can be foreseen and a comparison that is foreseen costs nothing; the only chain from
- * hour to hour is the charge itself.
+ * The balance of {@link HourLoop} for one design, with sums instead of books. Real branches,
+ * because day and night can be foreseen and a comparison that is foreseen costs nothing; the only
+ * chain from hour to hour is the charge itself.
  *
  * <p>An hour counts as unmet from {@value #LEAST_UNMET_WH} Wh on: less is rounding.
  */

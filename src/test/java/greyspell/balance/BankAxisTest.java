@@ -38,11 +38,12 @@ class BankAxisTest {
     return new Forcing(forcing.calendar(), columns);
   }
 
-  /** Windows at uneven steps, some the same, often beginning with none. */
+  /** Windows at even or uneven steps, some the same, often beginning with none. */
   private static List<BankLimits> banksLike(BankLimits like, long seed, int count) {
     var random = new Random(seed + 11);
     double windowWh = random.nextBoolean() ? 0.0 : random.nextDouble() * 3000.0;
     double largestStepWh = 10.0 + random.nextDouble() * 3000.0;
+    boolean isEven = random.nextBoolean();
     var banks = new ArrayList<BankLimits>();
     for (int i = 0; i < count; i++) {
       banks.add(
@@ -53,7 +54,8 @@ class BankAxisTest {
               like.mostInWh(),
               like.mostOutWh(),
               1.0));
-      windowWh += random.nextInt(6) == 0 ? 0.0 : random.nextDouble() * largestStepWh;
+      double share = isEven ? 0.5 : random.nextInt(6) == 0 ? 0.0 : random.nextDouble();
+      windowWh += share * largestStepWh;
     }
     return banks;
   }

@@ -81,8 +81,7 @@ class LaneLoopTest {
       Design d = Houses.randomDesign(seed + 1000L * i);
       lanes.add(
           new Lane(
-              0.2 + 2.0 * random.nextDouble(),
-              isOwnInverter ? d : new Design(d.bank(), shared)));
+              0.2 + 2.0 * random.nextDouble(), isOwnInverter ? d : new Design(d.bank(), shared)));
     }
     return lanes;
   }
@@ -97,7 +96,8 @@ class LaneLoopTest {
     BusHours hours = BusHours.of(forcing, design.inverter());
     int all = Integer.MAX_VALUE, hoursUnmet = booked.unmetHours();
     assertEquals(hoursUnmet, UnmetLoop.unmetHours(hours, 1.0, design.bank(), startWh, all));
-    int most = hoursUnmet / 2, early = UnmetLoop.unmetHours(hours, 1.0, design.bank(), startWh, most);
+    int most = hoursUnmet / 2,
+        early = UnmetLoop.unmetHours(hours, 1.0, design.bank(), startWh, most);
     assertEquals(Math.min(hoursUnmet, most + 1), early);
   }
 

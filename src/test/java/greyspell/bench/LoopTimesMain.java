@@ -18,8 +18,8 @@ import java.util.function.DoubleSupplier;
 
 /**
  * The figures of {@link LoopsBench} and {@link MapBench} in CPU time of the running thread, which a
- * busy machine disturbs less: one warm-up each, then rounds that take every one in turn; medians. With
- * the argument "map", the map as well, cell by cell against one bank after another.
+ * busy machine disturbs less: one warm-up each, then rounds that take every one in turn; medians.
+ * With the argument "map", the map as well, cell by cell against one bank after another.
  */
 final class LoopTimesMain {
   private static final double HOURS = 8760.0;

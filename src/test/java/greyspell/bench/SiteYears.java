@@ -5,8 +5,8 @@ import greyspell.calendar.HourCalendar;
 import java.util.Arrays;
 
 /**
- * Invented years of sun and load from integers and rational functions only, so that a program in any
- * language can make the same ones and be measured beside this.
+ * Invented years of sun and load from integers and rational functions only, so that a program in
+ * any language can make the same ones and be measured beside this.
  */
 final class SiteYears {
   private static final int HOURS = 8760;
