@@ -2,6 +2,7 @@ package greyspell.scenario;
 
 import greyspell.array.ControllerKind;
 import greyspell.array.ModuleChoices;
+import greyspell.array.SnowRule;
 import greyspell.electrical.ConductorRun;
 import greyspell.electrical.WireResistance;
 import greyspell.electrical.WireSize;
@@ -217,6 +218,13 @@ final class Vocabulary {
           .within(0, 0.9)
           .usual("0 %", "new panels")
           .into("ageingFraction");
+  static final Key SNOW =
+      Key.word(
+              "snow",
+              "What becomes of snow on the panels: none lies, or it lies until it slides; needs a weather file with snow depth.",
+              SnowRule.values())
+          .usual("none", "swept, or no snow")
+          .into("snow");
   static final Key CELL_HEAT =
       Key.word(
               "cell_heat",
@@ -256,6 +264,7 @@ final class Vocabulary {
           MISMATCH,
           WIRING_LOSS,
           AGEING,
+          SNOW,
           CELL_HEAT,
           POWER_CURVE,
           HEAT_LOSS,
