@@ -45,14 +45,7 @@ public final class SolarChain {
       double[] airC,
       double @Nullable [] windMs) {
     return run(
-        array,
-        power,
-        calendar,
-        frontWm2,
-        absorbedWm2,
-        airC,
-        windMs,
-        ControllerInput.boundless());
+        array, power, calendar, frontWm2, absorbedWm2, airC, windMs, ControllerInput.boundless());
   }
 
   /** With the flat share of the array for its cable. */

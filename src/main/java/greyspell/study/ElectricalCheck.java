@@ -25,6 +25,7 @@ import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.UnknownWire;
 import greyspell.scenario.Scenario.Wire;
+import greyspell.storage.CellSheet;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -230,8 +231,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return SurgeJudge.judge(
         home.inverter(),
         home.bank(),
-        new SurgeJudge.Path(
-            null, home.electrical().bankOhm(), cableOhm, home.electrical().cutOffV()));
+        new SurgeJudge.Path(null, bankOhm(home), cableOhm, home.electrical().cutOffV()));
   }
 
   /** What the scenario's reader noticed, but for what is told of the strings above. */
@@ -407,5 +407,12 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
       sumW += array.ratedPowerW();
     }
     return sumW;
+  }
+
+  /** As stated, else that of a bank in detail. */
+  private static @Nullable Double bankOhm(Scenario home) {
+    Double stated = home.electrical().bankOhm();
+    CellSheet cells = home.bank().cells();
+    return stated == null && cells != null ? Double.valueOf(cells.resistanceOhm()) : stated;
   }
 }
