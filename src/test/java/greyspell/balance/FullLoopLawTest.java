@@ -138,8 +138,7 @@ class FullLoopLawTest {
       Design with = withLargeGenerator(seed, forcing.hours());
       Detail detail = with.detail();
       var without =
-          new Design(
-              with.bank(), with.inverter(), new Detail(detail.bank(), null, detail.rules()));
+          new Design(with.bank(), with.inverter(), new Detail(detail.bank(), null, detail.rules()));
       Ledger dark = run(forcing, without, 0.4), lit = run(forcing, with, 0.4);
       for (int h = 0; h < forcing.hours(); h++) {
         unmetWh += dark.unmetWh(h) - dark.unmetInverterWh[h] - dark.unmetAsleepWh[h];

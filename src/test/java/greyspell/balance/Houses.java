@@ -156,9 +156,7 @@ public final class Houses {
                   : null,
               random.nextBoolean()
                   ? new Taper(
-                      0.5 + 0.45 * random.nextDouble(),
-                      0.02 + 0.1 * random.nextDouble(),
-                      fullShare)
+                      0.5 + 0.45 * random.nextDouble(), 0.02 + 0.1 * random.nextDouble(), fullShare)
                   : null);
     }
     GeneratorLimits generator = random.nextBoolean() ? randomGenerator(random, hours) : null;
@@ -200,7 +198,7 @@ public final class Houses {
     boolean always = random.nextInt(3) == 0;
     for (int h = 0; h < hours; h++) {
       mostW[h] = ratedW * (0.8 + 0.2 * random.nextDouble());
-      permitted[h] = always || h % 24 > 7 && random.nextInt(10) > 0;
+      permitted[h] = always || (h % 24 > 7 && random.nextInt(10) > 0);
     }
     // at 0 it starts only when the bank is short
     double start = random.nextInt(3) == 0 ? 0.0 : random.nextDouble() * 0.6;

@@ -466,9 +466,7 @@ final class PlainFullBalance {
     if (cells == null) {
       return busWh / bank.dischargeEfficiency();
     }
-    return cells.isLossStated()
-        ? busWh + busWh * cells.outLossShare()
-        : ocV * outCurrentA(busWh);
+    return cells.isLossStated() ? busWh + busWh * cells.outLossShare() : ocV * outCurrentA(busWh);
   }
 
   private double givenWh(double drawWh) {
@@ -551,7 +549,9 @@ final class PlainFullBalance {
 
   // ---- Taper and tanks
 
-  /** The charge at which the hour is over is found by halving, from the time it takes to get there. */
+  /**
+   * The charge at which the hour is over is found by halving, from the time it takes to get there.
+   */
   private double taperedWh(Taper t, double comesWh) {
     double from = wholeShare();
     if (from >= t.fullShare() || comesWh <= 0.0) {
@@ -580,7 +580,9 @@ final class PlainFullBalance {
     return acceptedWh;
   }
 
-  /** First at the pace of what comes, then along the falling line, where time goes as a logarithm. */
+  /**
+   * First at the pace of what comes, then along the falling line, where time goes as a logarithm.
+   */
   private double hoursToReach(Taper t, double comesWh, double from, double to) {
     double perWh = bank.chargeEfficiency() / wholeWh; // share of the whole for a Wh at the bus
     double fall = bank.mostInWh() * (1.0 - t.topShare()) / (1.0 - t.fromShare()); // W for a share
