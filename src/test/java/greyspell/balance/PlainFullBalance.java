@@ -9,9 +9,11 @@ import greyspell.storage.step.CellStep;
 import greyspell.storage.step.Taper;
 import greyspell.storage.step.TwoTank;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +39,24 @@ final class PlainFullBalance {
 
   double bankV;
   boolean isGeneratorOn;
+
+  /** What has happened so far of all that the books do not tell. */
+  final Set<Happening> happened = EnumSet.noneOf(Happening.class);
+
+  /** Ways through the hour that end in the same books. */
+  enum Happening {
+    STATED_LOSS_OUT,
+    STATED_LOSS_IN,
+    RESISTANCE_LOSS_OUT,
+    RESISTANCE_LOSS_IN,
+    WARM_OR_COLD_RESISTANCE,
+    TAPER_MET_WITHIN_THE_HOUR,
+    TAPER_FROM_THE_START_OF_THE_HOUR,
+    CHARGING_ENDED_BELOW_THE_TOP,
+    STARTED_BECAUSE_LOW,
+    STARTED_BECAUSE_LOW_AFTER,
+    STARTED_BECAUSE_SHORT_ONLY
+  }
 
   private final Forcing forcing;
   private final BankLimits bank;
@@ -209,6 +229,8 @@ final class PlainFullBalance {
       availableWh = availableAfterWh(tanks, storedWh - drawnWh);
     }
 
+    noteBank(inWh, outWh);
+
     // The books.
     double chargerWh = chargerToHouseWh + chargerToBankWh;
     double chargerLossWh = chargerWh / chargerEfficiency - chargerWh;
@@ -253,6 +275,22 @@ final class PlainFullBalance {
 
   private void book(String column, double wh) {
     books.put(column, wh);
+  }
+
+  private void noteBank(double inWh, double outWh) {
+    if (cells == null) {
+      return;
+    }
+    if (outWh > 1.0) {
+      happened.add(
+          cells.isLossStated() ? Happening.STATED_LOSS_OUT : Happening.RESISTANCE_LOSS_OUT);
+    }
+    if (inWh > 1.0) {
+      happened.add(cells.isLossStated() ? Happening.STATED_LOSS_IN : Happening.RESISTANCE_LOSS_IN);
+    }
+    if (!cells.isLossStated() && inWh + outWh > 1.0 && ohm != cells.resistanceOhm()) {
+      happened.add(Happening.WARM_OR_COLD_RESISTANCE);
+    }
   }
 
   /** A level of 0 means never. */
@@ -306,14 +344,23 @@ final class PlainFullBalance {
     if (generator == null) {
       return;
     }
-    boolean low = share < generator.startBelowShare() || shareAfter < generator.startBelowShare();
+    boolean low = share < generator.startBelowShare();
+    boolean lowAfter = shareAfter < generator.startBelowShare();
     boolean high = share >= generator.stopAboveShare() && generatorHours >= generator.minimumRunH();
     if (!generator.permitted()[h]) {
       isGeneratorOn = false;
     } else if (isGeneratorOn) {
       isGeneratorOn = !high;
     } else {
-      isGeneratorOn = low || isShort;
+      isGeneratorOn = low || lowAfter || isShort;
+      if (isGeneratorOn) {
+        happened.add(
+            low
+                ? Happening.STARTED_BECAUSE_LOW
+                : lowAfter
+                    ? Happening.STARTED_BECAUSE_LOW_AFTER
+                    : Happening.STARTED_BECAUSE_SHORT_ONLY);
+      }
     }
     generatorHours = isGeneratorOn ? generatorHours + 1 : 0;
   }
@@ -419,9 +466,7 @@ final class PlainFullBalance {
     if (cells == null) {
       return busWh / bank.dischargeEfficiency();
     }
-    return cells.isLossStated()
-        ? busWh + busWh * cells.outLossShare()
-        : ocV * outCurrentA(busWh);
+    return cells.isLossStated() ? busWh + busWh * cells.outLossShare() : ocV * outCurrentA(busWh);
   }
 
   private double givenWh(double drawWh) {
@@ -504,13 +549,16 @@ final class PlainFullBalance {
 
   // ---- Taper and tanks
 
-  /** The charge at which the hour is over is found by halving, from the time it takes to get there. */
+  /**
+   * The charge at which the hour is over is found by halving, from the time it takes to get there.
+   */
   private double taperedWh(Taper t, double comesWh) {
     double from = wholeShare();
     if (from >= t.fullShare() || comesWh <= 0.0) {
       return 0.0;
     }
     if (hoursToReach(t, comesWh, from, t.fullShare()) <= 1.0) {
+      happened.add(Happening.CHARGING_ENDED_BELOW_THE_TOP);
       return (t.fullShare() - from) * wholeWh / bank.chargeEfficiency();
     }
     double low = from, high = t.fullShare();
@@ -522,10 +570,19 @@ final class PlainFullBalance {
         high = to;
       }
     }
-    return (low - from) * wholeWh / bank.chargeEfficiency();
+    double acceptedWh = (low - from) * wholeWh / bank.chargeEfficiency();
+    if (acceptedWh < comesWh - 1.0) {
+      happened.add(
+          t.acceptedShare(from) * bank.mostInWh() > comesWh
+              ? Happening.TAPER_MET_WITHIN_THE_HOUR
+              : Happening.TAPER_FROM_THE_START_OF_THE_HOUR);
+    }
+    return acceptedWh;
   }
 
-  /** First at the pace of what comes, then along the falling line, where time goes as a logarithm. */
+  /**
+   * First at the pace of what comes, then along the falling line, where time goes as a logarithm.
+   */
   private double hoursToReach(Taper t, double comesWh, double from, double to) {
     double perWh = bank.chargeEfficiency() / wholeWh; // share of the whole for a Wh at the bus
     double fall = bank.mostInWh() * (1.0 - t.topShare()) / (1.0 - t.fromShare()); // W for a share
