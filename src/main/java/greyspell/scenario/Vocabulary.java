@@ -696,7 +696,9 @@ final class Vocabulary {
           .into("startBelowShare");
   static final Key STOP_ABOVE =
       Key.measure(
-              "stop_above", "It stops above this charge, of the usable window.", Dimension.SHARE)
+              "stop_above",
+              "It stops when the charge has reached this, of the usable window.",
+              Dimension.SHARE)
           .within(0.01, 1)
           .usual("80 %", "the last part fills slowly; " + PRACTICE)
           .into("stopAboveShare");

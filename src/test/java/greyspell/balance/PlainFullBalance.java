@@ -350,7 +350,7 @@ final class PlainFullBalance {
     if (!generator.permitted()[h]) {
       isGeneratorOn = false;
     } else if (isGeneratorOn) {
-      isGeneratorOn = !high;
+      isGeneratorOn = !high || isShort;
     } else {
       isGeneratorOn = low || lowAfter || isShort;
       if (isGeneratorOn) {
