@@ -33,7 +33,7 @@ final class Answers {
         f.beyond().generatorWh() / years);
   }
 
-  /** "saves 3.1 kWh of shortfall and 5.2 kWh of generator a year". */
+  /** "3.1 kWh of shortfall and 5.2 kWh of generator". */
   String tenWattsLess() {
     Unmet now = likely();
     Unmet less = result.besides().tenWattsLess();
@@ -41,9 +41,7 @@ final class Answers {
     save(saved, now.wh() - less.wh(), "of shortfall");
     save(saved, now.letGoWh() - less.letGoWh(), "let go");
     save(saved, now.generatorWh() - less.generatorWh(), "of generator");
-    return saved.isEmpty()
-        ? "saves no shortfall in this weather"
-        : "saves " + Say.list(saved) + " a year";
+    return saved.isEmpty() ? "no shortfall in this weather" : Say.list(saved);
   }
 
   private static void save(List<String> saved, double wh, String what) {

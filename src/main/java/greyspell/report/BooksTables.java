@@ -29,7 +29,7 @@ final class BooksTables {
 
   /** Sums of the columns of the books, in Wh, and the hours. */
   private static final class Sums {
-    private final double[] wh = new double[12];
+    private final double[] wh = new double[13];
     private int unmetHours;
 
     private void add(Figures f) {
@@ -43,6 +43,7 @@ final class BooksTables {
         Facts.conversionLossWh(f),
         f.endChargeWh() - f.startChargeWh(),
         f.unmetWh(),
+        f.loadWh(),
         f.beyond().shedWh(),
         f.beyond().putOffWh(),
         f.beyond().madeUpWh()
@@ -64,36 +65,50 @@ final class BooksTables {
           "Always on",
           "Losses",
           "Into store (+), out (-)",
-          "Not served",
-          "Let go",
-          "Put off",
-          "Made up");
+          "Not served");
 
   private boolean isShown(int column) {
     return switch (column) {
       case 1 -> hasOther;
       case 2 -> hasGenerator;
-      case 9, 10, 11 -> isRuled;
       default -> true;
     };
   }
 
-  Table books() {
-    var rows = new ArrayList<Row>();
+  /** A calendar month of all years, or the whole year. */
+  private static final class Month {
+    private final String name;
+    private final Sums sums = new Sums();
+
+    private Month(String name) {
+      this.name = name;
+    }
+  }
+
+  private List<Month> months() {
+    var months = new ArrayList<Month>();
     int first = calendar.years() > 1 && result.scenario().site().isNorthern() ? 7 : 1;
     for (int k = 0; k < 12; k++) {
-      int month = (first - 1 + k) % 12 + 1;
-      var sums = new Sums();
+      int number = (first - 1 + k) % 12 + 1;
+      var month = new Month(Say.shortMonth(number));
       for (MonthBooks m : result.outcome().months()) {
-        if (m.month() == month) {
-          sums.add(m.figures());
+        if (m.month() == number) {
+          month.sums.add(m.figures());
         }
       }
-      rows.add(row(Say.shortMonth(month), sums));
+      months.add(month);
     }
-    var year = new Sums();
-    year.add(result.outcome().total());
-    rows.add(row("Year", year));
+    var year = new Month("Year");
+    year.sums.add(result.outcome().total());
+    months.add(year);
+    return months;
+  }
+
+  Table books() {
+    var rows = new ArrayList<Row>();
+    for (Month month : months()) {
+      rows.add(row(month.name, month.sums));
+    }
     var head = new ArrayList<String>();
     head.add("Month");
     for (int column = 0; column < COLUMNS.size(); column++) {
@@ -128,12 +143,28 @@ final class BooksTables {
         + (hasGenerator ? " + generator" : "")
         + " = house served + always on + losses + into store, but for rounding. Losses: inverter,"
         + (hasGenerator ? " generator's charger," : "")
-        + " into and out of the cells, rest."
-        + (isRuled
-            ? " What the house asked for = house served + not served + let go, but for what still waits at"
-                + " the end of a month. Put off: waits by rule; made up: served of that later, part of"
-                + " house served; what waits too long is let go."
-            : "");
+        + " into and out of the cells, rest.";
+  }
+
+  /** What the rules let go and moved, by month; no rows in a home without rules. */
+  Table rules() {
+    var rows = new ArrayList<Row>();
+    if (isRuled) {
+      for (Month month : months()) {
+        double[] wh = month.sums.wh;
+        double[] shown = {wh[9], wh[4], wh[8], wh[10], wh[11], wh[12]};
+        var cells = new ArrayList<String>();
+        cells.add(month.name);
+        for (double x : shown) {
+          cells.add(Say.kwhCell(x / calendar.years()));
+        }
+        rows.add(new Row(cells, false));
+      }
+    }
+    return new Table(
+        List.of(
+            "Month", "House asked", "House served", "Not served", "Let go", "Put off", "Made up"),
+        rows);
   }
 
   /** Why something was not served; no rows where all was served. */

@@ -73,11 +73,15 @@ public record GeneratorPage(List<String> lines, Table winters, List<Checklist.It
 
   /** "61 litres (16 US gallons)". */
   static String fuelWords(double litresL) {
-    int decimals = litresL < 9.95 ? 1 : 0;
-    return Say.number(litresL, decimals)
+    double gallons = FuelUse.usGallons(litresL);
+    return Say.number(litresL, decimals(litresL))
         + " litres ("
-        + Say.number(FuelUse.usGallons(litresL), decimals)
+        + Say.number(gallons, decimals(gallons))
         + " US gallons)";
+  }
+
+  private static int decimals(double volume) {
+    return volume > 0.0 && volume < 9.95 ? 1 : 0;
   }
 
   static String money(double cost, String currency) {

@@ -45,7 +45,7 @@ final class KeyFigures {
                 + Say.kwh(Facts.darkMonthLoadWhPerDay(result))));
     var answers = new Answers(result);
     lines.add(new Line("Always on", alwaysOn(result)));
-    lines.add(new Line("Each 10 W less of it", answers.tenWattsLess()));
+    lines.add(new Line("10 W less saves, a year", answers.tenWattsLess()));
     lines.add(
         new Line(
             "Not served" + (years > 1 ? ", " + years + " years" : ""),

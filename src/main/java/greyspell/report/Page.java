@@ -32,6 +32,7 @@ public record Page(
     Table spells,
     Table books,
     String booksNote,
+    Table rules,
     Table reasons,
     String alwaysOn,
     Table alwaysOnParts,

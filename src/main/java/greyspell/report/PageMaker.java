@@ -63,11 +63,12 @@ final class PageMaker {
         winters.spells(),
         books.books(),
         books.booksNote(),
+        books.rules(),
         books.reasons(),
         "Always on: "
             + KeyFigures.alwaysOn(result)
             + ". This is what the system itself draws day and night, whether or not anything is"
-            + " switched on. Each 10 W less of it "
+            + " switched on. Each 10 W less of it saves a year "
             + answers.tenWattsLess()
             + ".",
         BooksTables.alwaysOnParts(alwaysOn),

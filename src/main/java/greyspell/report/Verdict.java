@@ -213,11 +213,11 @@ public record Verdict(String headline, String demand, List<String> more, boolean
     double years = Facts.calendar(result).years();
     double litresL = result.fuelBetween(0, result.ledger().hours()).fuelL() / years;
     more.add(
-        "The generator ran "
+        "In the average year the generator ran "
             + Say.number(total.generatorHours() / years, 0)
-            + " hours a year and burnt "
+            + " hours and burnt "
             + GeneratorPage.fuelWords(litresL)
-            + " a year; what is said here of shortfalls is with its help.");
+            + "; what is said here of shortfalls is with its help.");
   }
 
   private static void rules(StudyResult result, List<String> more) {

@@ -111,7 +111,10 @@ final class WinterTables {
         + Say.count(spells.size(), "grey spell", "grey spells")
         + " beat the bank. A full bank puts "
         + Say.kwh(usableWh * result.scenario().bank().dischargeEfficiency())
-        + " on the bus. What counts is not the greyest day but how many grey days come in a row.";
+        + " on the bus. What counts is not the greyest day but how many grey days come in a row."
+        + (result.besides().fuel() != null || Facts.hasOther(result)
+            ? " How much a spell is short is counted with the sun alone, without any other source."
+            : "");
   }
 
   Table spells() {
