@@ -10,6 +10,19 @@ import java.util.List;
 
 /** What each effect is worth, in words, as a table for the terminal or a page of Markdown. */
 public final class EffectsText {
+  private static final String HEAD =
+      """
+      # What each effect matters
+
+      Each home is run with everything, then once without each effect that it has, all else the same. What is left out is
+      named; the figures are what goes unserved then, a year. A loss of the panels is left out by giving back what was booked
+      for it, so losses that follow from one another are not told apart finely. Effects do not add up: a house that is hours short
+      at the edge of its bank gains from every one of them. Where a generator runs its hours move too, and so what goes unserved
+      may rise a little when a loss is left out: the engine is then not at work when the sun fails.
+
+      Made by `greyspell effects\
+      """;
+
   private EffectsText() {}
 
   /** For the terminal. */
@@ -36,14 +49,7 @@ public final class EffectsText {
 
   /** For docs/effects.md. */
   public static String page(List<Effects> homes, List<Path> files) {
-    var out = new StringBuilder("# What each effect matters\n\n");
-    out.append(
-        "Each home is run with everything, then once without each effect that it has, all else the same. What is left out is\n"
-            + "named; the figures are what goes unserved then, a year. A loss of the panels is left out by giving back what was booked\n"
-            + "for it, so losses that follow from one another are not told apart finely. Effects do not add up: a house that is hours short\n"
-            + "at the edge of its bank gains from every one of them. Where a generator runs its hours move too, and so what goes unserved\n"
-            + "may rise a little when a loss is left out: the engine is then not at work when the sun fails.\n\n"
-            + "Made by `greyspell effects");
+    var out = new StringBuilder(HEAD);
     files.forEach(f -> out.append(' ').append(f.toString().replace('\\', '/')));
     out.append(" --page docs/effects.md`; a test holds it.\n");
     for (Effects effects : homes) {

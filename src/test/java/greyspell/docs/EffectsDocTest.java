@@ -65,8 +65,8 @@ class EffectsDocTest {
                 "controller: Sable Ridge SR-250-70",
                 "controller: {from: Sable Ridge SR-250-70, start_voltage: 72 V, max_output_current: 4 A}")
             .replace(
-                "inverter: Dunmore Ward DW-3500",
-                "inverter: {from: Dunmore Ward DW-3500, continuous_power: 0.16 kW, surge_power: 1 kW}")
+                "inverter: Dunmore Ward DW-1600-48 ",
+                "inverter: {from: Dunmore Ward DW-1600-48, continuous_power: 0.16 kW, surge_power: 1 kW}")
             .replace(
                 "battery: Hallam Tub HT-L16 ",
                 "battery: {from: Hallam Tub HT-L16, max_charge: 8 A, coldest_charge: 9 °C}\n  health: 70 %");
@@ -78,8 +78,8 @@ class EffectsDocTest {
     return read(
         harrowCombe()
             .replace(
-                "inverter: Dunmore Ward DW-3500",
-                "inverter: {from: Dunmore Ward DW-3500, search: {draw: 1 W, wakes_at: 400 W}}")
+                "inverter: Dunmore Ward DW-1600-48 ",
+                "inverter: {from: Dunmore Ward DW-1600-48, search: {draw: 1 W, wakes_at: 400 W}}")
             .replaceAll("    - .*(Fridge|Well pump|Washing).*\\n", ""));
   }
 
