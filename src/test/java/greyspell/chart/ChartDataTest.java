@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.balance.LedgerColumn;
 import greyspell.calendar.HourCalendar;
+import greyspell.report.FullHome;
 import greyspell.study.StudyResult;
 import org.junit.jupiter.api.Test;
 
@@ -39,6 +40,24 @@ class ChartDataTest {
     assertEquals(bus, sun, 1e-3);
     double stored = total.endChargeWh() - total.startChargeWh();
     assertEquals(total.solarUsedWh() + total.unmetWh() - stored, need, 1e-3);
+  }
+
+  @Test
+  void monthsOfAFullHomeClose() {
+    var full = FullHome.RESULT;
+    double in = 0.0;
+    double out = 0.0;
+    for (var m : MonthSums.of(full.ledger(), true)) {
+      int days = 0;
+      for (var books : full.outcome().months()) {
+        days += books.month() == m.month() ? books.figures().days() : 0;
+      }
+      in += m.suppliedWh() * days;
+      out += (m.servedWh() + m.standingWh() + m.lossesWh()) * days;
+    }
+    var total = full.outcome().total();
+    assertEquals(in, out + total.endChargeWh() - total.startChargeWh(), 1e-3);
+    assertTrue(total.beyond().generatorWh() > 0.0 && total.beyond().otherUsedWh() > 0.0);
   }
 
   @Test
