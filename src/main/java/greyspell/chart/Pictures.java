@@ -7,7 +7,8 @@ import java.util.List;
 /** The pictures of a run, and the two forms in which they are kept. */
 public final class Pictures {
   /** File names of all pictures, whether drawn this time or not. */
-  public static final List<String> NAMES = List.of("months", "fortnight", "grey-spells", "charge", "sources");
+  public static final List<String> NAMES =
+      List.of("months", "fortnight", "grey-spells", "charge", "sources");
 
   private Pictures() {}
 

@@ -134,8 +134,7 @@ public record GeneratorPage(List<String> lines, Table winters, List<Checklist.It
     return new Table(head, rows);
   }
 
-  private static Row row(
-      String name, Figures f, Fuel fuel, boolean isPriced, boolean isMarked) {
+  private static Row row(String name, Figures f, Fuel fuel, boolean isPriced, boolean isMarked) {
     var cells = new ArrayList<String>();
     cells.add(name);
     cells.add(Say.number(f.beyond().generatorHours(), 0));

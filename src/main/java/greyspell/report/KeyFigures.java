@@ -11,7 +11,9 @@ import greyspell.study.StudyResult;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The figures that stand under the verdict, on the page and, as far as they fit, on the terminal. */
+/**
+ * The figures that stand under the verdict, on the page and, as far as they fit, on the terminal.
+ */
 final class KeyFigures {
   private static final double NOTABLE_SHARE = 0.01;
 
@@ -115,8 +117,7 @@ final class KeyFigures {
                 + " a year)",
             true));
     lines.add(
-        new Line(
-            "Full cycles", Say.number(f.equivalentFullCycles() / years, 0) + " a year", true));
+        new Line("Full cycles", Say.number(f.equivalentFullCycles() / years, 0) + " a year", true));
     return lines;
   }
 

@@ -156,7 +156,8 @@ final class PageMaker {
     Double shouldRunBelow = policy.shedShouldRunBelowShare();
     Double canWaitAbove = policy.canWaitAboveShare();
     if (canWaitBelow != null) {
-      rules.add("below " + Say.percent(canWaitBelow) + " of the usable charge what can wait is off");
+      rules.add(
+          "below " + Say.percent(canWaitBelow) + " of the usable charge what can wait is off");
     }
     if (shouldRunBelow != null) {
       rules.add(
@@ -164,7 +165,9 @@ final class PageMaker {
     }
     if (canWaitAbove != null) {
       rules.add(
-          "what can wait is moved to hours with more than " + Say.percent(canWaitAbove) + " in the bank");
+          "what can wait is moved to hours with more than "
+              + Say.percent(canWaitAbove)
+              + " in the bank");
     }
     return "By the house's own rules "
         + Say.list(rules)
@@ -195,9 +198,7 @@ final class PageMaker {
                 "and the motor start that adds most",
                 Say.number(peaks.worstPeakW() / 1000.0, 2),
                 when(peaks.worstHour()),
-                surgeW == null
-                    ? "not stated"
-                    : Say.number(surgeW / 1000.0, 2) + " for a moment",
+                surgeW == null ? "not stated" : Say.number(surgeW / 1000.0, 2) + " for a moment",
                 aboveSurge == null ? "–" : Say.number(aboveSurge / years, 0)),
             aboveSurge != null && aboveSurge > 0));
     return new Table(

@@ -52,7 +52,9 @@ public final class Summary {
       out.add(
           cut(
               "  "
-                  + pad(out.isEmpty() ? most > 1 ? "Worst grey spells" : "Worst grey spell" : "", LABEL)
+                  + pad(
+                      out.isEmpty() ? most > 1 ? "Worst grey spells" : "Worst grey spell" : "",
+                      LABEL)
                   + pad(Say.shortDateYear(calendar, s.fromDay() * 24), 13)
                   + pad(Say.count(s.days(), "day", "days"), 9)
                   + Say.kwh(s.shortWh())

@@ -86,8 +86,7 @@ final class WinterTables {
       head.add("Generator, kWh");
     }
     head.addAll(
-        List.of(
-            "Need, kWh", "Charge at midnight, %", "Charge, kWh", "Not served, kWh", "Hours"));
+        List.of("Need, kWh", "Charge at midnight, %", "Charge, kWh", "Not served, kWh", "Hours"));
     return new Table(head, rows);
   }
 

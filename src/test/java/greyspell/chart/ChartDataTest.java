@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.balance.LedgerColumn;
 import greyspell.calendar.HourCalendar;
-import greyspell.report.FullHome;
 import greyspell.study.StudyResult;
 import org.junit.jupiter.api.Test;
 

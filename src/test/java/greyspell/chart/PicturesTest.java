@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.calendar.HourCalendar;
-import greyspell.report.FullHome;
 import greyspell.study.StudyResult;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -84,8 +83,7 @@ class PicturesTest {
   @Test
   void allSourcesAreShownWhereThereAreMore() {
     assertEquals(4, Pictures.of(GREY).size());
-    assertEquals(
-        Pictures.NAMES, Pictures.of(FULL).stream().map(Picture::name).toList());
+    assertEquals(Pictures.NAMES, Pictures.of(FULL).stream().map(Picture::name).toList());
     var sources = Pictures.of(FULL).get(4);
     assertTrue(sources.title().contains("the generator gave "), sources.title());
     String drawn = String.join(" ", Xml.texts(Xml.parse(Pictures.svg(sources)), "text"));

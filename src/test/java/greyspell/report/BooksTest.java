@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import greyspell.balance.LedgerColumn;
+import greyspell.chart.FullHome;
 import greyspell.chart.SampleStudy;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
@@ -224,8 +225,7 @@ class BooksTest {
       lowestV = v > 0.0 ? Math.min(lowestV, v) : lowestV;
     }
     assertEquals(lowestV, of(FULL_JSON.get("bank"), "lowest_v"), 1e-6);
-    assertTrue(
-        of(FULL_JSON.get("always_on").get("ten_watts_less"), "unmet_kwh_per_year") < likely);
+    assertTrue(of(FULL_JSON.get("always_on").get("ten_watts_less"), "unmet_kwh_per_year") < likely);
     var total = FULL_JSON.get("total");
     assertEquals(
         of(total, "generator_fuel_l"), of(total, "generator_fuel_gal") * 3.785411784, 1e-5);

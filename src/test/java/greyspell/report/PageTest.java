@@ -2,9 +2,11 @@ package greyspell.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.calendar.HourCalendar;
+import greyspell.chart.FullHome;
 import greyspell.chart.Pictures;
 import greyspell.chart.SampleStudy;
 import greyspell.chart.Say;
@@ -187,7 +189,7 @@ class PageTest {
       assertTrue(terms.contains(item.name()) && reasons.contains(item.reason()), item.name());
     }
     var generator = made(FullHome.RESULT, List.of()).generator();
-    org.junit.jupiter.api.Assertions.assertNotNull(generator);
+    assertNotNull(generator);
     String lines = String.join(" ", generator.lines());
     assertTrue(lines.contains("served with its help") && lines.contains("counted without it"));
     var rows = generator.winters().rows();

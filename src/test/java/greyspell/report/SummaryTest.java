@@ -3,6 +3,7 @@ package greyspell.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.chart.FullHome;
 import greyspell.chart.SampleStudy;
 import greyspell.study.StudyResult;
 import java.nio.file.Path;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.calendar.HourCalendar;
+import greyspell.chart.FullHome;
 import greyspell.chart.SampleStudy;
 import greyspell.chart.Say;
 import greyspell.chart.WinterShown;
@@ -178,8 +179,7 @@ class VerdictTest {
   @Test
   void tenWattsLessAreWhatTheSecondRunSaves() {
     StudyResult grey = new SampleStudy().run();
-    double saved =
-        grey.outcome().total().unmetWh() / 3.0 - grey.besides().tenWattsLess().wh();
+    double saved = grey.outcome().total().unmetWh() / 3.0 - grey.besides().tenWattsLess().wh();
     assertTrue(saved > 0.0);
     assertEquals(Say.kwh(saved) + " of shortfall", new Answers(grey).tenWattsLess());
     assertEquals("no shortfall in this weather", new Answers(served().run()).tenWattsLess());

@@ -1,4 +1,4 @@
-package greyspell.report;
+package greyspell.chart;
 
 import greyspell.scenario.ScenarioReader;
 import greyspell.study.Study;
@@ -19,16 +19,17 @@ public final class FullHome {
   private FullHome() {}
 
   private static StudyResult run() {
-    try (var text = FullHome.class.getResourceAsStream("/greyspell/report/full-home.yaml")) {
+    try (var text = FullHome.class.getResourceAsStream("/greyspell/chart/full-home.yaml")) {
       Path folder = Files.createTempDirectory("full-home");
       String yaml =
           new String(Objects.requireNonNull(text).readAllBytes(), StandardCharsets.UTF_8)
-              .replace("WEATHER", Path.of("weather-samples/grey-maritime.csv").toAbsolutePath().toString());
+              .replace(
+                  "WEATHER",
+                  Path.of("weather-samples/grey-maritime.csv").toAbsolutePath().toString());
       Path file = Files.writeString(folder.resolve("full-home.yaml"), yaml);
       Path stream = Files.writeString(folder.resolve("stream.csv"), stream());
       try {
-        return Study.run(
-            ScenarioReader.read(file, Path.of("shared")), (what, doneShare) -> {});
+        return Study.run(ScenarioReader.read(file, Path.of("shared")), (what, doneShare) -> {});
       } finally {
         Files.delete(stream);
         Files.delete(file);
