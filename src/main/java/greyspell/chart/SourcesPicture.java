@@ -60,17 +60,18 @@ final class SourcesPicture extends Picture {
     for (var m : months) {
       most = share(m, hasGenerator) > share(most, hasGenerator) ? m : most;
     }
-    String who = hasGenerator ? "The generator" : "The second source";
+    String who = hasGenerator ? "the generator" : "the second source";
     double share = share(most, hasGenerator);
     if (!(share > 0.0)) {
-      return who + " gave 0 kWh: the sun carried the house alone";
+      return "In these years " + who + " gave 0 kWh";
     }
-    return who
+    return "In "
+        + Say.month(most.month())
+        + ", its busiest month, "
+        + who
         + " gave "
         + Say.percent(share)
-        + " of what came in in "
-        + Say.month(most.month())
-        + ", its busiest month: "
+        + " of what came in: "
         + Say.kwh(hasGenerator ? most.generatorWh() : most.otherWh())
         + " a day";
   }

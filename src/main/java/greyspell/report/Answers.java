@@ -13,6 +13,7 @@ import java.util.List;
 /** What the runs with one thing changed say: 10 W less, and loads that are not sure. */
 final class Answers {
   private static final double LEAST_TOLD_WH = 50.0;
+  private static final double STEP_W = 10.0;
 
   private final StudyResult result;
   private final boolean hasGenerator;
@@ -41,7 +42,8 @@ final class Answers {
     save(saved, now.wh() - less.wh(), "of shortfall");
     save(saved, now.letGoWh() - less.letGoWh(), "let go");
     save(saved, now.generatorWh() - less.generatorWh(), "of generator");
-    return saved.isEmpty() ? "no shortfall in this weather" : Say.list(saved);
+    String all = Facts.alwaysOn(result).meanW() < STEP_W ? " (it is less than 10 W in all)" : "";
+    return saved.isEmpty() ? "no shortfall in this weather" : Say.list(saved) + all;
   }
 
   private static void save(List<String> saved, double wh, String what) {
@@ -57,8 +59,11 @@ final class Answers {
   /** "between 3.1 and 98 kWh short a year (likely 44)"; empty where all is measured. */
   String range() {
     LoadAnswers loads = result.besides().loads();
-    return loads == null
-        ? ""
+    if (loads == null) {
+      return "";
+    }
+    return loads.high().wh() == 0.0
+        ? "0 kWh short even with all of them at the high end"
         : "between "
             + Say.kwhNumber(loads.low().wh())
             + " and "
@@ -68,16 +73,17 @@ final class Answers {
             + ")";
   }
 
-  /** "hob: alone it moves the answer from 30 to 60 kWh"; empty where none does. */
+  /** "39 to 63 kWh by hob alone"; empty where none moves the answer. */
   String measureFirst() {
     LoadAnswers loads = result.besides().loads();
     return loads == null || loads.narrowest() == null
         ? ""
-        : loads.narrowest()
-            + ": alone it moves the answer from "
-            + Say.kwhNumber(loads.narrowestLow().wh())
+        : Say.kwhNumber(loads.narrowestLow().wh())
             + " to "
-            + Say.kwh(loads.narrowestHigh().wh());
+            + Say.kwh(loads.narrowestHigh().wh())
+            + " by “"
+            + loads.narrowest()
+            + "” alone";
   }
 
   /** On the page, where there is room. */
@@ -88,10 +94,12 @@ final class Answers {
     }
     var out = new ArrayList<String>();
     out.add(
-        "The loads are known only as well as their evidence says. With all of them at the low or the"
-            + " high end of their ranges the house is "
-            + range()
-            + ".");
+        "The loads are known only as well as their evidence says. "
+            + (loads.high().wh() == 0.0
+                ? "Even with all of them at the high end of their ranges 0 kWh went unserved."
+                : "With all of them at the low or the high end of their ranges the house is "
+                    + range()
+                    + "."));
     String narrowest = loads.narrowest();
     out.add(
         narrowest == null

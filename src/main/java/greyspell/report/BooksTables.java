@@ -116,7 +116,7 @@ final class BooksTables {
         head.add(COLUMNS.get(column));
       }
     }
-    head.add("Hours not served");
+    head.add("Hours");
     return new Table(head, rows);
   }
 
@@ -141,7 +141,8 @@ final class BooksTables {
         + " Sun used"
         + (hasOther ? " + second source" : "")
         + (hasGenerator ? " + generator" : "")
-        + " = house served + always on + losses + into store, but for rounding. Losses: inverter,"
+        + " = house served + always on + losses + into store, but for rounding. Hours: in which something"
+        + " was not served. Losses: inverter,"
         + (hasGenerator ? " generator's charger," : "")
         + " into and out of the cells, rest.";
   }

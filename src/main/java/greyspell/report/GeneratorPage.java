@@ -46,8 +46,8 @@ public record GeneratorPage(List<String> lines, Table winters, List<Checklist.It
     }
     lines.add(
         "Dark and grey autonomy and the grey spells are counted without it: they tell what panels and"
-            + " bank can do alone. An engine that does not start on the coldest day is not counted"
-            + " either; test it before winter.");
+            + " bank can do alone. That an engine may fail to start in the cold is not counted; test"
+            + " it before winter.");
     return new GeneratorPage(lines, winters(result), Checklist.generator());
   }
 

@@ -6,6 +6,7 @@ import greyspell.outcome.Autonomy;
 import greyspell.outcome.Figures;
 import greyspell.outcome.Figures.Beyond;
 import greyspell.power.PeakCheck;
+import greyspell.quantity.Show;
 import greyspell.study.Fuel;
 import greyspell.study.StudyResult;
 import java.util.ArrayList;
@@ -173,18 +174,18 @@ final class KeyFigures {
     lines.add(
         new Line(
             "Peaks within the hour",
-            Say.kw(peaks.worstRunningW())
+            Show.power(peaks.worstRunningW())
                 + " (inverter "
-                + Say.kw(result.scenario().inverter().continuousW())
+                + Show.power(result.scenario().inverter().continuousW())
                 + "), at a start "
-                + Say.kw(peaks.worstPeakW())
-                + (surgeW == null ? "" : " (surge " + Say.kw(surgeW) + ")")));
+                + Show.power(peaks.worstPeakW())
+                + (surgeW == null ? "" : " (surge " + Show.power(surgeW) + ")")));
   }
 
   /** "142 W = 3.4 kWh a day = 38 % of December's need". */
   static String alwaysOn(StudyResult result) {
     var on = Facts.alwaysOn(result);
-    return Say.number(on.meanW(), 0)
+    return Say.number(on.meanW(), on.meanW() < 9.95 ? 1 : 0)
         + " W = "
         + Say.kwh(on.meanW() * 24.0)
         + " a day = "

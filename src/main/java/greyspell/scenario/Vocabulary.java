@@ -1242,7 +1242,7 @@ final class Vocabulary {
   static final Shape COSTS =
       Shape.of(
           "costs",
-          "Prices, all optional, plain numbers. They are read and kept; nothing is reckoned from them yet.",
+          "Prices, all optional, plain numbers. The fuel price gives what a generator burns for; the others are read and kept.",
           CURRENCY,
           PER_MODULE,
           PER_PACK,
