@@ -16,6 +16,7 @@ import greyspell.quantity.Fault;
 import greyspell.quantity.Nearest;
 import greyspell.quantity.Place;
 import greyspell.quantity.Quantity;
+import greyspell.quantity.Show;
 import greyspell.report.PlanesText;
 import greyspell.report.StringFiles;
 import greyspell.report.StringsText;
@@ -307,6 +308,16 @@ final class StringsCommand implements Callable<Integer> {
             library.folder(), String.valueOf(controllerName), "--controller");
     double bankV = positive("--bank-voltage", String.valueOf(bankVoltage), Dimension.VOLTAGE);
     throwIfAny();
+    if (chargingVoltage == null) {
+      recordNotes.add(
+          Finding.caution(
+              "charging voltage",
+              "not stated: "
+                  + Show.voltage(HIGHEST_CHARGING_FACTOR * bankV)
+                  + " is taken, 1.2 times the bank's",
+              "as high as lead-acid banks are charged, higher than most others (common practice, no"
+                  + " source): state --charging-voltage"));
+    }
     StringRules rules =
         changed(
             new StringRules(

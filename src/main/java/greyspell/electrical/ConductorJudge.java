@@ -1,6 +1,7 @@
 package greyspell.electrical;
 
 import greyspell.quantity.Show;
+import greyspell.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -249,6 +250,10 @@ public final class ConductorJudge {
   }
 
   private static String length(ConductorRun run) {
-    return Show.trimmed(run.lengthM(), 1) + " m";
+    return Show.trimmed(run.lengthM(), 1)
+        + " m"
+        + (run.size().isAwg()
+            ? " (" + Show.trimmed(Unit.FOOT.fromInside(run.lengthM()), 1) + " ft)"
+            : "");
   }
 }

@@ -258,7 +258,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
         case ARRAY_TO_CONTROLLER -> arrayRuns(home, wire, result, runs);
         case CONTROLLER_TO_BANK -> {
           int count = home.controller().count();
-          RunLoad load = RunLoad.ofController(home.controller(), rules, ratedW(home) / count);
+          RunLoad load = RunLoad.ofController(home.controller(), rules, broughtW(home) / count);
           if (result != null) {
             double lostWh = lostWh(result, "controller_wiring");
             double passedWh = result.outcome().total().solarUsedWh() + lostWh;
@@ -324,7 +324,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
               run.name(),
               run.findings(
                   RunLoad.ofController(
-                      home.controller(), rules(home), ratedW(home) / home.controller().count()),
+                      home.controller(), rules(home), broughtW(home) / home.controller().count()),
                   NOT_BOOKED),
               findings);
       case BANK_TO_INVERTER ->
@@ -401,10 +401,10 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return sumWh;
   }
 
-  private static double ratedW(Scenario home) {
+  private static double broughtW(Scenario home) {
     double sumW = 0.0;
     for (ArraySpec array : home.arrays()) {
-      sumW += array.ratedPowerW();
+      sumW += RunLoad.broughtW(array, home.controller(), home.bank().nominalV());
     }
     return sumW;
   }
