@@ -239,6 +239,7 @@ final class StringsCommand implements Callable<Integer> {
     var judged = new ArrayList<StringJudgement>();
     for (ArraySpec plane : chosen) {
       ModuleSpec of = instead == null ? plane.module() : instead;
+      noteSheet(of);
       Wanted wanted = wanted(plane.modules(), of);
       throwIfAny();
       judged.add(StringJudge.judge(of, on, rules, wanted));
@@ -308,6 +309,7 @@ final class StringsCommand implements Callable<Integer> {
             library.folder(), String.valueOf(controllerName), "--controller");
     double bankV = positive("--bank-voltage", String.valueOf(bankVoltage), Dimension.VOLTAGE);
     throwIfAny();
+    noteSheet(of);
     if (chargingVoltage == null) {
       recordNotes.add(
           Finding.caution(
@@ -331,6 +333,15 @@ final class StringsCommand implements Callable<Integer> {
     Wanted wanted = wanted(1, of);
     throwIfAny();
     return StringJudge.judge(of, on, ElectricalCheck.rulesFor(on, rules), wanted);
+  }
+
+  /** A misread sticker makes every verdict below it doubtful. */
+  private void noteSheet(ModuleSpec of) {
+    for (Finding finding : ElectricalCheck.sheet(of)) {
+      if (!recordNotes.contains(finding)) {
+        recordNotes.add(finding);
+      }
+    }
   }
 
   private List<ArraySpec> chosen(Scenario home) {

@@ -128,7 +128,8 @@ public final class ConductorJudge {
               + " in "
               + Show.temperature(run.ambientC())
               + " of air, its terminals "
-              + Show.current(terminalA),
+              + Show.current(terminalA)
+              + " if marked for 75 °C",
           allowedA,
           terminalA,
           load,

@@ -56,8 +56,7 @@ final class SharedControllers {
   double broughtW(double bankV) {
     double sumW = 0.0;
     int left = stringsOnOne;
-    for (ArraySpec plane :
-        sorted(Comparator.comparingDouble(p -> stringW(p, bankV)))) {
+    for (ArraySpec plane : sorted(Comparator.comparingDouble(p -> stringW(p, bankV)))) {
       int taken = Math.min(left, plane.inParallel());
       sumW += taken * stringW(plane, bankV);
       left -= taken;

@@ -24,8 +24,8 @@ import org.jspecify.annotations.Nullable;
  * Above a limit of voltage or current: fail. Where such a limit is not stated: unknown, and no
  * arrangement is called allowed. Within the margin of a limit: caution. Power that is only clipped,
  * and three or more strings side by side: caution. The best has the mildest verdict, keeps clear of
- * the limits in the cold, has the fewest cautions, the highest voltage. Currents are reckoned on the strings that one
- * controller gets.
+ * the limits in the cold, has the fewest cautions, the highest voltage. Currents are reckoned on
+ * the strings that one controller gets.
  *
  * <p>Source of the factors: NEC 690.8(A) and (B), of the rule for parallel strings: NEC 690.9, 2017
  * to 2023 editions (from memory). Held by ElectricalPublishedTest and StringJudgeTest.
@@ -288,7 +288,10 @@ public final class StringJudge {
     boolean isOthersNear = near > 0 && !isNearLimit(best);
     String allowedWords =
         isOthersNear
-            ? (allowed - near) + " of " + allowed + " allowed that keep clear of the limits in the cold"
+            ? (allowed - near)
+                + " of "
+                + allowed
+                + " allowed that keep clear of the limits in the cold"
             : allowed + " allowed";
     if (next == null) {
       why.append("The only arrangement that is allowed");

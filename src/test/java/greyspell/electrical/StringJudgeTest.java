@@ -287,15 +287,16 @@ class StringJudgeTest {
         judged.why());
   }
 
-  /** The panels' current at the bank's voltage, which a controller that does not track passes on. */
+  /**
+   * The panels' current at the bank's voltage, which a controller that does not track passes on.
+   */
   @Test
   void withoutTrackingTheCurrentIsNotRaised() {
     var array = Equipment.array("roof", M410, 1, 2);
     double atBankA = RunLoad.ofArray(array, Equipment.pwm(), 24.0).ratedA();
     assertEquals(24.0 * atBankA, RunLoad.broughtW(array, Equipment.pwm(), 24.0), 1e-9);
     assertEquals(820.0, RunLoad.broughtW(array, Equipment.c150(), 24.0), 1e-9);
-    var rules =
-        new StringRules(-10.0, 35.0, null, 24.0, 28.8, 5.0, StringRules.USUAL_MARGIN_SHARE);
+    var rules = new StringRules(-10.0, 35.0, null, 24.0, 28.8, 5.0, StringRules.USUAL_MARGIN_SHARE);
     var one = of(StringJudge.judge(M410, Equipment.pwm(), rules, Wanted.modules(2)), 1);
     // 27.4 A, not 820 W / 24 V = 34 A
     var power = finding(one, "array power");
@@ -304,8 +305,7 @@ class StringJudgeTest {
     assertEquals(atBankA / mostA, stated(one.controllerShare()), 1e-9);
     assertEquals(
         Math.min(mostA, Equipment.pwm().efficiency() * atBankA),
-        RunLoad.ofController(
-                Equipment.pwm(), rules, RunLoad.broughtW(array, Equipment.pwm(), 24.0))
+        RunLoad.ofController(Equipment.pwm(), rules, RunLoad.broughtW(array, Equipment.pwm(), 24.0))
             .ratedA(),
         1e-9);
   }

@@ -95,7 +95,8 @@ class ShippedHomesTest {
         }
       }
       case CONTROLLER_TO_BANK -> {
-        double modulesW = home.arrays().stream()
+        double modulesW =
+            home.arrays().stream()
                 .mapToDouble(a -> RunLoad.broughtW(a, home.controller(), rules.bankV()))
                 .sum();
         loads.add(
