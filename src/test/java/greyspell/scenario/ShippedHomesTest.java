@@ -95,7 +95,10 @@ class ShippedHomesTest {
         }
       }
       case CONTROLLER_TO_BANK -> {
-        double modulesW = home.arrays().stream().mapToDouble(ArraySpec::ratedPowerW).sum();
+        double modulesW =
+            home.arrays().stream()
+                .mapToDouble(a -> RunLoad.broughtW(a, home.controller(), rules.bankV()))
+                .sum();
         loads.add(
             RunLoad.ofController(home.controller(), rules, modulesW / home.controller().count()));
       }
