@@ -64,6 +64,13 @@ final class Answers {
     }
     return loads.high().wh() == 0.0
         ? "0 kWh short even with all of them at the high end"
+            + (hasGenerator
+                ? ", by "
+                    + Say.kwhNumber(loads.low().generatorWh())
+                    + " to "
+                    + Say.kwh(loads.high().generatorWh())
+                    + " of generator"
+                : "")
         : "between "
             + Say.kwhNumber(loads.low().wh())
             + " and "
@@ -95,11 +102,9 @@ final class Answers {
     var out = new ArrayList<String>();
     out.add(
         "The loads are known only as well as their evidence says. "
-            + (loads.high().wh() == 0.0
-                ? "Even with all of them at the high end of their ranges 0 kWh went unserved."
-                : "With all of them at the low or the high end of their ranges the house is "
-                    + range()
-                    + "."));
+            + "By the low and the high ends of their ranges the house is "
+            + range()
+            + (loads.high().wh() == 0.0 && hasGenerator ? " a year." : "."));
     String narrowest = loads.narrowest();
     out.add(
         narrowest == null
