@@ -427,8 +427,8 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return sumW;
   }
 
-  /** As stated, else that of a bank in detail. */
-  private static @Nullable Double bankOhm(Scenario home) {
+  /** Of the bank: as stated, else that of a bank in detail; null if neither tells. */
+  public static @Nullable Double bankOhm(Scenario home) {
     Double stated = home.electrical().bankOhm();
     CellSheet cells = home.bank().cells();
     return stated == null && cells != null ? Double.valueOf(cells.resistanceOhm()) : stated;
