@@ -7,8 +7,8 @@ import java.util.List;
  * The longest time that a bank goes without being full. Lead-acid that is never filled grows
  * sulphate that no later charge removes, and its acid settles in layers.
  *
- * <p>Full is within five points of what it is charged up to (own choice, no source): the second tank of a
- * lead-acid bank fills for days after the charger has gone over to holding its voltage.
+ * <p>Full is within five points of what it is charged up to (own choice, no source): the second
+ * tank of a lead-acid bank fills for days after the charger has gone over to holding its voltage.
  *
  * @param longestH hours between two full ones; all hours if it was never full
  * @param fromHour index of the first of them
