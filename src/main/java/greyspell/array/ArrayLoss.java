@@ -7,6 +7,7 @@ public enum ArrayLoss {
   INCIDENCE("light reflected off the glass at a slant"),
   SHADE("shade of near objects"),
   SOILING("dirt on the glass"),
+  SNOW("snow on the panels"),
   TEMPERATURE_AND_LOW_LIGHT_DELTA("warm cells and weak light; negative where cold cells gain"),
   MISMATCH("modules that differ"),
   AGEING("age so far"),

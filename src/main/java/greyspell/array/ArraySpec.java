@@ -13,6 +13,7 @@ import greyspell.quantity.Check;
  * @param mismatchFraction lost because modules differ
  * @param wiringFraction lost in the cables to the controller
  * @param ageingFraction lost to age so far
+ * @param snow what becomes of snow on it; needs a weather file with snow depth
  */
 public record ArraySpec(
     String name,
@@ -26,7 +27,8 @@ public record ArraySpec(
     double mismatchFraction,
     double wiringFraction,
     double ageingFraction,
-    ModuleChoices choices) {
+    ModuleChoices choices,
+    SnowRule snow) {
   public ArraySpec {
     Check.within("tiltDeg", tiltDeg, 0.0, 90.0);
     Check.within("azimuthDeg", azimuthDeg, 0.0, 360.0);
@@ -39,6 +41,36 @@ public record ArraySpec(
     Check.share("mismatchFraction", mismatchFraction);
     Check.share("wiringFraction", wiringFraction);
     Check.share("ageingFraction", ageingFraction);
+  }
+
+  /** Without snow. */
+  public ArraySpec(
+      String name,
+      double tiltDeg,
+      double azimuthDeg,
+      ModuleSpec module,
+      int inSeries,
+      int inParallel,
+      Monthly soilingFraction,
+      Monthly shadeFraction,
+      double mismatchFraction,
+      double wiringFraction,
+      double ageingFraction,
+      ModuleChoices choices) {
+    this(
+        name,
+        tiltDeg,
+        azimuthDeg,
+        module,
+        inSeries,
+        inParallel,
+        soilingFraction,
+        shadeFraction,
+        mismatchFraction,
+        wiringFraction,
+        ageingFraction,
+        choices,
+        SnowRule.NONE);
   }
 
   /** Other modules or other strings in the same place. */
@@ -55,7 +87,8 @@ public record ArraySpec(
         mismatchFraction,
         wiringFraction,
         ageingFraction,
-        choices);
+        choices,
+        snow);
   }
 
   public int modules() {

@@ -37,6 +37,18 @@ public final class CurveTrace {
     return best;
   }
 
+  /** Power at a voltage, a straight line between the traced points; 0 outside them. */
+  public double powerW(double atV) {
+    for (int k = 1; k < voltageV.length; k++) {
+      double belowV = voltageV[k - 1], aboveV = voltageV[k];
+      if (atV >= belowV && atV <= aboveV && aboveV > belowV) {
+        double along = (atV - belowV) / (aboveV - belowV);
+        return atV * (currentA[k - 1] + along * (currentA[k] - currentA[k - 1]));
+      }
+    }
+    return 0.0;
+  }
+
   public double openCircuitV() {
     return voltageV[voltageV.length - 1];
   }

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  * nominal   = front / 1000 Pr
- * light     = absorbed (1 - shade) (1 - soiling)                       W/m²   see {@link CellHours}
+ * light     = absorbed (1 - shade) (1 - soiling) (1 - snow)            W/m²   see {@link CellHours}
  * Tc        = cell temperature                                         °C     see {@link CellHours}
  * power     = modules × {@link ModulePower} at light and Tc
  * wired     = power (1 - mismatch) (1 - ageing) (1 - wiring)
@@ -45,15 +45,7 @@ public final class SolarChain {
       double[] airC,
       double @Nullable [] windMs) {
     return run(
-        array,
-        power,
-        calendar,
-        frontWm2,
-        absorbedWm2,
-        airC,
-        windMs,
-        ControllerInput.boundless(),
-        0.0);
+        array, power, calendar, frontWm2, absorbedWm2, airC, windMs, ControllerInput.boundless());
   }
 
   /** With the flat share of the array for its cable. */
@@ -66,7 +58,7 @@ public final class SolarChain {
       double[] airC,
       double @Nullable [] windMs,
       ControllerInput input) {
-    return run(array, power, calendar, frontWm2, absorbedWm2, airC, windMs, input, 0.0);
+    return run(array, power, calendar, frontWm2, absorbedWm2, airC, windMs, null, input, 0.0);
   }
 
   /**
@@ -76,6 +68,7 @@ public final class SolarChain {
    * @param frontWm2 light on the plane, one value an hour
    * @param absorbedWm2 of it, past the glass
    * @param windMs null takes {@link #ASSUMED_WIND_MS}
+   * @param coveredShare of the plane under snow, see {@link SnowCover}; null for none
    * @param input of the controller
    * @param cableOhm there and back, all strings of the plane on it; 0 where only the flat share
    *     holds
@@ -90,6 +83,7 @@ public final class SolarChain {
       double[] absorbedWm2,
       double[] airC,
       double @Nullable [] windMs,
+      double @Nullable [] coveredShare,
       ControllerInput input,
       double cableOhm) {
     CellHours cells = CellHours.of(array, calendar, frontWm2, absorbedWm2, airC, windMs);
@@ -103,6 +97,7 @@ public final class SolarChain {
     double[] incidenceWh = out.lossWh(ArrayLoss.INCIDENCE);
     double[] shadeWh = out.lossWh(ArrayLoss.SHADE);
     double[] soilingWh = out.lossWh(ArrayLoss.SOILING);
+    double[] snowWh = out.lossWh(ArrayLoss.SNOW);
     double[] deltaWh = out.lossWh(ArrayLoss.TEMPERATURE_AND_LOW_LIGHT_DELTA);
     double[] mismatchWh = out.lossWh(ArrayLoss.MISMATCH);
     double[] ageingWh = out.lossWh(ArrayLoss.AGEING);
@@ -123,12 +118,20 @@ public final class SolarChain {
       }
       double absorbed = absorbedWm2[h];
       double shaded = absorbed * (1.0 - array.shadeFraction().in(calendar.month(h)));
-      double light = lightWm2[h];
+      double clean = lightWm2[h];
+      double light = coveredShare == null ? clean : clean * (1.0 - coveredShare[h]);
 
       nominalWh[h] = front * perWm2;
       incidenceWh[h] = (front - absorbed) * perWm2;
       shadeWh[h] = (absorbed - shaded) * perWm2;
-      soilingWh[h] = (shaded - light) * perWm2;
+      soilingWh[h] = (shaded - clean) * perWm2;
+      snowWh[h] = (clean - light) * perWm2;
+      if (!(light > 0.0)) { // snow on all of it
+        if (voltage != null) {
+          voltage.dark();
+        }
+        continue;
+      }
       double moduleWh =
           voltage == null ? power.powerW(light, cellC[h]) : voltage.openHour(light, cellC[h]);
       double poweredWh = modules * moduleWh;

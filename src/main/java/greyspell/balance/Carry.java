@@ -5,8 +5,9 @@ import java.util.Arrays;
 
 /**
  * How long a full bank carries the house from the start of each day, in the weather that really
- * comes. The bank physics are those of {@link HourLoop}, without the books. The weather is taken
- * round and round: a run that passes the end goes on at the beginning.
+ * comes, with a second source and without a generator or rules. The bank physics are those of
+ * {@link HourLoop}, without the books; of a bank in detail its mean efficiencies are taken. The
+ * weather is taken round and round: a run that passes the end goes on at the beginning.
  *
  * <p>Runs that start full and fill up again share their future, so each full hour's end is worked
  * out once: the cost is near one pass over the hours however long the runs are.
@@ -14,7 +15,7 @@ import java.util.Arrays;
 public final class Carry {
   private static final double NOT_KNOWN = -1.0;
 
-  private final double[] solarBusWh;
+  private final double[] solarBusWh; // with the second source
   private final double[] needWh;
   private final double[] lockedShare;
   private final double[] chargeShare;
@@ -23,7 +24,10 @@ public final class Carry {
 
   public Carry(Forcing forcing, Design design) {
     bank = design.bank();
-    solarBusWh = forcing.solarBusWh();
+    solarBusWh = forcing.solarBusWh().clone();
+    for (int h = 0; h < solarBusWh.length; h++) {
+      solarBusWh[h] += forcing.otherWh(h);
+    }
     needWh = BusNeed.wh(forcing, design.inverter());
     lockedShare = forcing.lockedShare();
     chargeShare = forcing.chargeShare();

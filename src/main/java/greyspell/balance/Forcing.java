@@ -182,6 +182,11 @@ public final class Forcing {
     return columns.asleep;
   }
 
+  /** From a second source in this hour; 0 if there is none. */
+  public double otherWh(int hour) {
+    return at(columns.otherBusWh, hour);
+  }
+
   /** By which temperature changes the bank's resistance; empty for not at all. */
   public double[] resistanceFactor() {
     return columns.resistanceFactor;

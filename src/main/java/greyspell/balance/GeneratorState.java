@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * <pre>
  * starts   permitted, and the charge is below the start level now or would be after this hour, or
  *          the bank cannot give what the house lacks
- * stops    not permitted; or the charge has reached the stop level and the shortest run is over
+ * stops    not permitted; or the charge has reached the stop level, the shortest run is over and the
+ *          bank can give what the house lacks
  * </pre>
  *
  * An hour in which it stops is not one in which it starts again.
@@ -44,7 +45,7 @@ final class GeneratorState {
     if (!limits.permitted()[h]) {
       isOn = false;
     } else if (isOn) {
-      isOn = onH < limits.minimumRunH() || share < limits.stopAboveShare();
+      isOn = onH < limits.minimumRunH() || share < limits.stopAboveShare() || isShort;
     } else {
       isOn = share < limits.startBelowShare() || shareAfter < limits.startBelowShare() || isShort;
     }

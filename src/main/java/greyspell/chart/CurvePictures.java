@@ -9,6 +9,7 @@ import greyspell.array.SingleDiode;
 import greyspell.array.StringCurve;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Pictures of current and power against voltage: a module, a shaded string, two planes. */
 public final class CurvePictures {
@@ -65,16 +66,21 @@ public final class CurvePictures {
    * @param shadeWords what is shaded, such as "one module of eight half in shade"
    */
   public static Picture shade(String shadeWords, PanelCurve unshaded, PanelCurve shaded) {
-    return shade(shadeWords, "", unshaded, shaded);
+    return shade(shadeWords, "", unshaded, shaded, null);
   }
 
   /**
    * The same, told which string it is.
    *
    * @param stringWords whole sentences and a blank to begin the note with, or empty
+   * @param heldV voltage at which a controller that does not track holds it, null for one that does
    */
   static Picture shade(
-      String shadeWords, String stringWords, PanelCurve unshaded, PanelCurve shaded) {
+      String shadeWords,
+      String stringWords,
+      PanelCurve unshaded,
+      PanelCurve shaded,
+      @Nullable Double heldV) {
     CurveTrace full = unshaded.trace(STEPS);
     CurveTrace left = shaded.trace(STEPS);
     CurvePoint best = left.maxPower();
@@ -94,7 +100,15 @@ public final class CurvePictures {
             stringWords
                 + "Filled dot: the most power. Bypass diodes carry the current past cells that are too dark.");
     CurvePoint second = secondBest(left);
-    if (second.powerW() > 0.0) {
+    if (heldV != null) {
+      note.append(" The controller does not track: the bank holds the panels near ")
+          .append(Say.number(heldV, 0))
+          .append(" V, where ")
+          .append(CurvePicture.watts(left.powerW(heldV)))
+          .append(" are left of ")
+          .append(CurvePicture.watts(full.powerW(heldV)))
+          .append(", and less as the bank's voltage rises.");
+    } else if (second.powerW() > 0.0) {
       note.append(" The shaded line has ")
           .append(left.summits().size())
           .append(" summits (lower ones: open dots); a controller that settles on ")

@@ -10,6 +10,8 @@ final class FortnightPicture extends Picture {
   private static final double FLOWS_TALL = 150.0;
   private static final double TANK_TALL = 110.0;
   private static final double BETWEEN = 40.0;
+  private static final double STRIP_TALL = 6.0;
+  private static final String GENERATOR = "generator ran";
 
   private final HourCalendar calendar;
   private final Fortnight fortnight;
@@ -17,7 +19,9 @@ final class FortnightPicture extends Picture {
   private final double[] needWh;
   private final double[] chargeShare;
   private final boolean[] isUnmet;
+  private final boolean[] isGenerator;
   private final double windowWh;
+  private final boolean hasGenerator;
 
   private FortnightPicture(
       String title, String note, String description, StudyResult result, Fortnight fortnight) {
@@ -26,17 +30,20 @@ final class FortnightPicture extends Picture {
     var ledger = result.ledger();
     calendar = ledger.forcing().calendar();
     windowWh = ledger.windowWh();
+    hasGenerator = result.scenario().generator() != null;
     int hours = fortnight.days() * 24;
     sunWh = new double[hours];
     needWh = new double[hours];
     chargeShare = new double[hours];
     isUnmet = new boolean[hours];
+    isGenerator = new boolean[hours];
     for (int k = 0; k < hours; k++) {
       int h = fortnight.fromHour() + k;
       sunWh[k] = ledger.forcing().solarBusWh()[h];
       needWh[k] = ledger.askedWh(h) + ledger.forcing().standingWh()[h];
       chargeShare[k] = ledger.chargeWh()[h] / windowWh;
       isUnmet[k] = ledger.unmetWh(h) > 0.0;
+      isGenerator[k] = ledger.isGeneratorOn(h);
     }
   }
 
@@ -116,6 +123,9 @@ final class FortnightPicture extends Picture {
     shadeUnmet(canvas, tankTop, tankBottom, perHour);
     flows(canvas, flowsTop, flowsBottom, perHour);
     tank(canvas, tankTop, tankBottom, perHour);
+    if (hasGenerator) {
+      generator(canvas, flowsTop, perHour);
+    }
     days(canvas, flowsTop, flowsBottom, tankTop, tankBottom, perHour);
   }
 
@@ -186,6 +196,22 @@ final class FortnightPicture extends Picture {
     double next = LEFT + 24.0 + TextWidth.of(sun, Look.LABEL, false) + 20.0;
     canvas.line(next, keyY - 4.0, next + 18.0, keyY - 4.0, Look.HOUSE, 2.0, false);
     canvas.text(next + 24.0, keyY, "need", Look.LABEL, false, Look.INK, Anchor.START);
+  }
+
+  /** A dark strip along the top in the hours in which the engine ran. */
+  private void generator(Canvas canvas, double top, double perHour) {
+    for (int k = 0; k < isGenerator.length; k++) {
+      int from = k;
+      while (k < isGenerator.length && isGenerator[k]) {
+        k++;
+      }
+      if (k > from) {
+        canvas.rect(LEFT + from * perHour, top, (k - from) * perHour, STRIP_TALL, Look.INK);
+      }
+    }
+    double x = Look.WIDTH - Look.MARGIN - TextWidth.of(GENERATOR, Look.LABEL, false);
+    canvas.text(x, top - 8.0, GENERATOR, Look.LABEL, false, Look.INK, Anchor.START);
+    canvas.rect(x - 24.0, top - 15.0, 18.0, STRIP_TALL, Look.INK);
   }
 
   private void tank(Canvas canvas, double top, double bottom, double perHour) {

@@ -39,6 +39,9 @@ final class MonthBooksPicture extends Picture {
         average
             + " Left bar: sun on the bus, hatched where the bank could not take it. Right bar: what was"
             + " needed, striped at the top where it was not served."
+            + (SourcesPicture.isNeeded(result)
+                ? " Not only the sun served it: the picture of all sources stands further down."
+                : "")
             + worstMonth(result);
     return new MonthBooksPicture(title(months), note, describe(months), months);
   }
@@ -63,7 +66,10 @@ final class MonthBooksPicture extends Picture {
             + (worst.sunWh() > worst.needWh() ? "; still " : "; ")
             + Say.kwh(worst.unmetWh())
             + " a day was not served"
-        : sun + ", and all of it was served";
+        : sun
+            + (shown.suppliedWh() > shown.usedWh()
+                ? ", and with the other sources all of it was served"
+                : ", and all of it was served");
   }
 
   private static String worstMonth(StudyResult result) {

@@ -19,7 +19,9 @@ public final class MonthSums {
    * @param servedWh of what the house asked for
    * @param unmetWh asked for and not served
    * @param standingWh always-on draw of the system itself
-   * @param lossesWh inverter and bank losses
+   * @param lossesWh inverter, wiring, charger and bank losses
+   * @param otherWh from the second source, put on the bus
+   * @param generatorWh from the generator, at its own terminals
    */
   public record Month(
       int month,
@@ -28,9 +30,16 @@ public final class MonthSums {
       double servedWh,
       double unmetWh,
       double standingWh,
-      double lossesWh) {
+      double lossesWh,
+      double otherWh,
+      double generatorWh) {
     public double needWh() {
       return servedWh + unmetWh + standingWh + lossesWh;
+    }
+
+    /** From all sources together. */
+    public double suppliedWh() {
+      return usedWh + otherWh + generatorWh;
     }
 
     public double sunWh() {
@@ -48,6 +57,8 @@ public final class MonthSums {
     var unmet = new double[13];
     var standing = new double[13];
     var losses = new double[13];
+    var other = new double[13];
+    var generator = new double[13];
     var hours = new int[13];
     double[][] columns = {
       LedgerColumn.SOLAR_USED.of(ledger),
@@ -57,7 +68,11 @@ public final class MonthSums {
       LedgerColumn.INVERTER_LOSS.of(ledger),
       LedgerColumn.CHARGE_LOSS.of(ledger),
       LedgerColumn.DISCHARGE_LOSS.of(ledger),
-      LedgerColumn.SELF_DISCHARGE.of(ledger)
+      LedgerColumn.SELF_DISCHARGE.of(ledger),
+      LedgerColumn.INVERTER_WIRING.of(ledger),
+      LedgerColumn.CHARGER_LOSS.of(ledger),
+      LedgerColumn.OTHER_AVAILABLE.of(ledger),
+      LedgerColumn.OTHER_CURTAILED.of(ledger)
     };
     for (int h = 0; h < ledger.hours(); h++) {
       int m = calendar.month(h);
@@ -66,7 +81,11 @@ public final class MonthSums {
       served[m] += columns[2][h];
       unmet[m] += ledger.unmetWh(h);
       standing[m] += columns[3][h];
-      losses[m] += columns[4][h] + columns[5][h] + columns[6][h] + columns[7][h];
+      for (int loss = 4; loss <= 9; loss++) {
+        losses[m] += columns[loss][h];
+      }
+      other[m] += columns[10][h] - columns[11][h];
+      generator[m] += ledger.generatorWh(h);
       hours[m]++;
     }
     var months = new ArrayList<Month>();
@@ -82,7 +101,9 @@ public final class MonthSums {
               served[m] / days,
               unmet[m] / days,
               standing[m] / days,
-              losses[m] / days));
+              losses[m] / days,
+              other[m] / days,
+              generator[m] / days));
     }
     return months;
   }

@@ -1,22 +1,30 @@
 package greyspell.chart;
 
 import greyspell.study.StudyResult;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The pictures of a run, and the two forms in which they are kept. */
 public final class Pictures {
   /** File names of all pictures, whether drawn this time or not. */
-  public static final List<String> NAMES = List.of("months", "fortnight", "grey-spells", "charge");
+  public static final List<String> NAMES =
+      List.of("months", "fortnight", "grey-spells", "charge", "sources");
 
   private Pictures() {}
 
   /** In the order in which they are read. */
   public static List<Picture> of(StudyResult result) {
-    return List.of(
-        MonthBooksPicture.of(result),
-        FortnightPicture.of(result),
-        GreySpellPicture.of(result),
-        YearChargePicture.of(result));
+    var pictures =
+        new ArrayList<Picture>(
+            List.of(
+                MonthBooksPicture.of(result),
+                FortnightPicture.of(result),
+                GreySpellPicture.of(result),
+                YearChargePicture.of(result)));
+    if (SourcesPicture.isNeeded(result)) {
+      pictures.add(SourcesPicture.of(result));
+    }
+    return List.copyOf(pictures);
   }
 
   /** SVG text; needs no fonts on this machine. */

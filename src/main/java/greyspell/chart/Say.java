@@ -1,6 +1,7 @@
 package greyspell.chart;
 
 import greyspell.calendar.HourCalendar;
+import java.util.List;
 import java.util.Locale;
 
 /** Numbers and dates as people read them: kWh, %, days, "3 December 2022". */
@@ -91,6 +92,14 @@ public final class Say {
     return number(d, d >= 9.95 ? 0 : 1) + (d == 1.0 ? " day" : " days");
   }
 
+  /** "a, b and c". */
+  public static String list(List<String> parts) {
+    int last = parts.size() - 1;
+    return last < 1
+        ? String.join("", parts)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+  }
+
   /** 1 to 12. */
   public static String month(int month) {
     return MONTHS[month - 1];
@@ -133,6 +142,7 @@ public final class Say {
       case "outside_window" -> "voltage outside the tracking window";
       case "held_at_bank_voltage" -> "panels held at the bank's voltage, without tracking";
       case "controller" -> "heat in the controller";
+      case "generator_charger" -> "heat in the generator's charger";
       case "controller_wiring" -> "wires from controller to bank";
       case "inverter" -> "heat in the inverter";
       case "inverter_wiring" -> "wires from bank to inverter";

@@ -2,6 +2,7 @@ package greyspell.chart;
 
 import greyspell.array.ArraySpec;
 import greyspell.array.CellGroup;
+import greyspell.array.ControllerKind;
 import greyspell.array.DataSheetFit;
 import greyspell.array.LitString;
 import greyspell.array.ModuleSpec;
@@ -58,11 +59,13 @@ public final class StringPictures {
     pictures.add(
         new Named("module-curves" + after, CurvePictures.module(module.name(), diode, conditions)));
     Arrangement best = judged.best();
+    Double heldV = judged.controller().kind() == ControllerKind.PWM ? judged.rules().bankV() : null;
     if (built != null && isOneOf(judged, built)) {
-      pictures.add(new Named("shade" + after, shade(diode, built.inSeries(), "as built")));
+      pictures.add(new Named("shade" + after, shade(diode, built.inSeries(), "as built", heldV)));
     } else if (best != null) {
       pictures.add(
-          new Named("shade" + after, shade(diode, best.inSeries(), "as in the best arrangement")));
+          new Named(
+              "shade" + after, shade(diode, best.inSeries(), "as in the best arrangement", heldV)));
     }
     return pictures;
   }
@@ -94,7 +97,8 @@ public final class StringPictures {
   }
 
   /** One string at test conditions, and with the cells of one bypass diode in shade. */
-  private static Picture shade(SingleDiode diode, int inSeries, String which) {
+  private static Picture shade(
+      SingleDiode diode, int inSeries, String which, @Nullable Double heldV) {
     var full = new LitString(diode, inSeries, LitString.USUAL_BYPASS_GROUPS, FULL_SUN_WM2, CELL_C);
     CellGroup all = full.cells();
     var groups = new ArrayList<CellGroup>();
@@ -114,6 +118,7 @@ public final class StringPictures {
             + Say.number(CELL_C, 0)
             + " °C. ",
         PanelCurve.of(StringCurve.of(full)),
-        PanelCurve.of(StringCurve.of(groups, StringCurve.USUAL_BYPASS_DROP_V)));
+        PanelCurve.of(StringCurve.of(groups, StringCurve.USUAL_BYPASS_DROP_V)),
+        heldV);
   }
 }

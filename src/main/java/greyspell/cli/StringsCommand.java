@@ -16,6 +16,7 @@ import greyspell.quantity.Fault;
 import greyspell.quantity.Nearest;
 import greyspell.quantity.Place;
 import greyspell.quantity.Quantity;
+import greyspell.quantity.Show;
 import greyspell.report.PlanesText;
 import greyspell.report.StringFiles;
 import greyspell.report.StringsText;
@@ -238,6 +239,7 @@ final class StringsCommand implements Callable<Integer> {
     var judged = new ArrayList<StringJudgement>();
     for (ArraySpec plane : chosen) {
       ModuleSpec of = instead == null ? plane.module() : instead;
+      noteSheet(of);
       Wanted wanted = wanted(plane.modules(), of);
       throwIfAny();
       judged.add(StringJudge.judge(of, on, rules, wanted));
@@ -307,6 +309,17 @@ final class StringsCommand implements Callable<Integer> {
             library.folder(), String.valueOf(controllerName), "--controller");
     double bankV = positive("--bank-voltage", String.valueOf(bankVoltage), Dimension.VOLTAGE);
     throwIfAny();
+    noteSheet(of);
+    if (chargingVoltage == null) {
+      recordNotes.add(
+          Finding.caution(
+              "charging voltage",
+              "not stated: "
+                  + Show.voltage(HIGHEST_CHARGING_FACTOR * bankV)
+                  + " is taken, 1.2 times the bank's",
+              "as high as lead-acid banks are charged, higher than most others (common practice, no"
+                  + " source): state --charging-voltage"));
+    }
     StringRules rules =
         changed(
             new StringRules(
@@ -320,6 +333,15 @@ final class StringsCommand implements Callable<Integer> {
     Wanted wanted = wanted(1, of);
     throwIfAny();
     return StringJudge.judge(of, on, ElectricalCheck.rulesFor(on, rules), wanted);
+  }
+
+  /** A misread sticker makes every verdict below it doubtful. */
+  private void noteSheet(ModuleSpec of) {
+    for (Finding finding : ElectricalCheck.sheet(of)) {
+      if (!recordNotes.contains(finding)) {
+        recordNotes.add(finding);
+      }
+    }
   }
 
   private List<ArraySpec> chosen(Scenario home) {

@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  * @param conductorA with the factor for currents that last for hours besides
  * @param operatingA at test conditions
  * @param ratedPowerW of the whole array
- * @param controllerShare rated power over what the controller can pass on, null if not stated
+ * @param controllerShare what the strings bring at test conditions over what the controller can
+ *     pass on, null if not stated
  */
 public record Arrangement(
     int inSeries,

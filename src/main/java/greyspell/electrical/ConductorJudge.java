@@ -1,6 +1,7 @@
 package greyspell.electrical;
 
 import greyspell.quantity.Show;
+import greyspell.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -127,7 +128,8 @@ public final class ConductorJudge {
               + " in "
               + Show.temperature(run.ambientC())
               + " of air, its terminals "
-              + Show.current(terminalA),
+              + Show.current(terminalA)
+              + " if marked for 75 °C",
           allowedA,
           terminalA,
           load,
@@ -249,6 +251,10 @@ public final class ConductorJudge {
   }
 
   private static String length(ConductorRun run) {
-    return Show.trimmed(run.lengthM(), 1) + " m";
+    return Show.trimmed(run.lengthM(), 1)
+        + " m"
+        + (run.size().isAwg()
+            ? " (" + Show.trimmed(Unit.FOOT.fromInside(run.lengthM()), 1) + " ft)"
+            : "");
   }
 }

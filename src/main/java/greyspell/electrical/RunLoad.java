@@ -62,7 +62,27 @@ public record RunLoad(
             0.0, diode.currentA(TestConditions.IRRADIANCE_WM2, TestConditions.CELL_C, voltageV));
   }
 
-  /** From one controller to the bank: the most that it can pass on, or that its modules bring. */
+  /**
+   * What strings bring to a controller at test conditions: their rated power where it tracks; where
+   * it does not, their current at the bank's voltage, which no controller can raise.
+   */
+  public static double broughtW(
+      ModuleSpec module, int inSeries, int strings, ControllerSpec controller, double bankV) {
+    return controller.kind() == ControllerKind.PWM
+        ? strings * currentA(module, bankV / inSeries) * bankV
+        : strings * inSeries * module.ratedPowerW();
+  }
+
+  /** The same of a whole plane. */
+  public static double broughtW(ArraySpec array, ControllerSpec controller, double bankV) {
+    return broughtW(array.module(), array.inSeries(), array.inParallel(), controller, bankV);
+  }
+
+  /**
+   * From one controller to the bank: the most that it can pass on, or that its modules bring.
+   *
+   * @param modulesW sum of {@link #broughtW}
+   */
   public static RunLoad ofController(
       ControllerSpec controller, StringRules rules, double modulesW) {
     Double mostW = StringFindings.mostOutputW(controller, rules);

@@ -52,17 +52,20 @@ final class SharedControllers {
     return sumA;
   }
 
-  /** Of the fullest controller, should it get the largest strings. */
-  double ratedW() {
+  /** Brought to the fullest controller, should it get the largest strings. */
+  double broughtW(double bankV) {
     double sumW = 0.0;
     int left = stringsOnOne;
-    for (ArraySpec plane :
-        sorted(Comparator.comparingDouble(p -> p.inSeries() * p.module().ratedPowerW()))) {
+    for (ArraySpec plane : sorted(Comparator.comparingDouble(p -> stringW(p, bankV)))) {
       int taken = Math.min(left, plane.inParallel());
-      sumW += taken * plane.inSeries() * plane.module().ratedPowerW();
+      sumW += taken * stringW(plane, bankV);
       left -= taken;
     }
     return sumW;
+  }
+
+  private double stringW(ArraySpec plane, double bankV) {
+    return RunLoad.broughtW(plane.module(), plane.inSeries(), 1, controller, bankV);
   }
 
   /** The largest first. */

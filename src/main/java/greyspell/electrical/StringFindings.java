@@ -1,5 +1,6 @@
 package greyspell.electrical;
 
+import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleSpec;
 import greyspell.quantity.Show;
@@ -359,29 +360,40 @@ final class StringFindings {
   }
 
   static void power(
-      double ratedW, ControllerSpec controller, StringRules rules, List<Finding> findings) {
+      double broughtW, ControllerSpec controller, StringRules rules, List<Finding> findings) {
     Double mostW = mostOutputW(controller, rules);
     if (mostW == null) {
       return;
     }
     Double mostA = controller.maxOutputA();
-    double share = ratedW / mostW;
-    String text =
-        Show.power(ratedW)
-            + " of modules on "
-            + Show.power(mostW)
-            + " of controller"
-            + (mostA == null
-                ? ""
-                : " ("
-                    + amps(ratedW * controller.efficiency() / rules.bankV())
-                    + " into "
-                    + volts(rules.bankV())
-                    + ", it gives "
-                    + amps(mostA)
-                    + " at most)")
-            + ": "
-            + Show.percent(share);
+    double share = broughtW / mostW;
+    String bankV = volts(rules.bankV());
+    String text;
+    if (controller.kind() == ControllerKind.PWM) {
+      text =
+          amps(broughtW / rules.bankV())
+              + " of modules at the bank's "
+              + bankV
+              + " on "
+              + amps(mostW / rules.bankV())
+              + " of controller, which does not track";
+    } else {
+      text =
+          Show.power(broughtW)
+              + " of modules on "
+              + Show.power(mostW)
+              + " of controller"
+              + (mostA == null
+                  ? ""
+                  : " ("
+                      + amps(broughtW * controller.efficiency() / rules.bankV())
+                      + " into "
+                      + bankV
+                      + ", it gives "
+                      + amps(mostA)
+                      + " at most)");
+    }
+    text += ": " + Show.percent(share);
     findings.add(
         share <= 1.0
             ? Finding.pass(POWER, text, "all of it passes")

@@ -18,12 +18,14 @@ import org.jspecify.annotations.Nullable;
  * <pre>
  * circuit current   = 1.25 strings Isc      conductor current = 1.25 circuit current
  * controller share  = rated power / min(most power, most charging current × bank voltage)
+ *                     where it does not track: the strings' current at the bank's voltage instead
  * </pre>
  *
  * Above a limit of voltage or current: fail. Where such a limit is not stated: unknown, and no
  * arrangement is called allowed. Within the margin of a limit: caution. Power that is only clipped,
- * and three or more strings side by side: caution. Currents are reckoned on the strings that one
- * controller gets.
+ * and three or more strings side by side: caution. The best has the mildest verdict, keeps clear of
+ * the limits in the cold, has the fewest cautions, the highest voltage. Currents are reckoned on
+ * the strings that one controller gets.
  *
  * <p>Source of the factors: NEC 690.8(A) and (B), of the rule for parallel strings: NEC 690.9, 2017
  * to 2023 editions (from memory). Held by ElectricalPublishedTest and StringJudgeTest.
@@ -93,7 +95,7 @@ public final class StringJudge {
     var findings = new ArrayList<Finding>();
     StringFindings.voltage(module, volts, controller, rules, inSeries, findings);
     double shortCircuitA = stringsOnOne * module.shortCircuitA();
-    double onOneW = stringsOnOne * inSeries * module.ratedPowerW();
+    double onOneW = RunLoad.broughtW(module, inSeries, stringsOnOne, controller, rules.bankV());
     StringFindings.shortCircuit(shortCircuitA, controller, findings);
     StringFindings.power(onOneW, controller, rules, findings);
     StringFindings.parallel(stringsOnOne, findings);
@@ -195,14 +197,14 @@ public final class StringJudge {
                 array.inSeries(),
                 array.inParallel(),
                 array.inParallel(),
-                array.ratedPowerW(),
+                RunLoad.broughtW(array, controller, rules.bankV()),
                 named(array.name(), findings)));
       }
       lengths.add(Show.voltage(array.inSeries() * module.maxPowerV()));
     }
     var shared = new SharedControllers(arrays, controller);
     StringFindings.shortCircuit(shared.shortCircuitA(), controller, together);
-    StringFindings.power(shared.ratedW(), controller, rules, together);
+    StringFindings.power(shared.broughtW(rules.bankV()), controller, rules, together);
     StringFindings.parallel(shared.stringsOnOne(), together);
     shared.sharing(together);
     if (lengths.size() > 1 && controller.count() == 1) {
@@ -243,7 +245,8 @@ public final class StringJudge {
 
   private static final Comparator<Arrangement> BETTER =
       Comparator.comparing(Arrangement::verdict)
-          .thenComparing(a -> Finding.count(a.findings(), Finding.Severity.CAUTION))
+          .thenComparing(StringJudge::isNearLimit)
+          .thenComparing(StringJudge::cautions)
           .thenComparing(Comparator.comparingInt(Arrangement::inSeries).reversed())
           .thenComparing(Arrangement::modules);
 
@@ -257,29 +260,53 @@ public final class StringJudge {
     return best;
   }
 
+  /** Hardly any room in the cold, or too high by the handbook's table: what a colder night ends. */
+  private static boolean isNearLimit(Arrangement a) {
+    for (Finding f : a.findings()) {
+      if (f.severity() == Finding.Severity.CAUTION && f.subject().startsWith(StringFindings.COLD)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static String whyBest(Arrangement best, List<Arrangement> all) {
     var why = new StringBuilder();
     int allowed = 0;
+    int near = 0;
     Arrangement next = null;
     for (Arrangement a : all) {
       if (a.verdict().isRefused()) {
         continue;
       }
       allowed++;
+      near += isNearLimit(a) ? 1 : 0;
       if (!a.equals(best) && (next == null || BETTER.compare(a, next) < 0)) {
         next = a;
       }
     }
+    boolean isOthersNear = near > 0 && !isNearLimit(best);
+    String allowedWords =
+        isOthersNear
+            ? (allowed - near)
+                + " of "
+                + allowed
+                + " allowed that keep clear of the limits in the cold"
+            : allowed + " allowed";
     if (next == null) {
       why.append("The only arrangement that is allowed");
     } else if (next.verdict() != best.verdict()) {
       why.append("The only one of ").append(allowed).append(" allowed that passes everything");
+    } else if (isOthersNear && allowed - near == 1) {
+      why.append("The only one of ")
+          .append(allowed)
+          .append(" allowed that keeps clear of the limits in the cold");
     } else if (cautions(next) != cautions(best)) {
-      why.append("Fewest cautions of ").append(allowed).append(" allowed");
+      why.append("Fewest cautions of ").append(allowedWords);
     } else if (next.inSeries() != best.inSeries()) {
       why.append("Highest voltage of ")
-          .append(allowed)
-          .append(" allowed: ")
+          .append(allowedWords)
+          .append(": ")
           .append(StringFindings.amps(best.operatingA()))
           .append(" instead of ")
           .append(StringFindings.amps(next.operatingA()))

@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Finds the runs of days in which the panels bring less than the house asks. Both are taken on the
- * bus, before any storage. One year alone is taken round and round, so a spell that runs over its
- * end goes on at its beginning.
+ * Finds the runs of days in which the panels, and a second source, bring less than the house asks.
+ * All are taken on the bus, before any storage; a generator is not counted. One year alone is taken
+ * round and round, so a spell that runs over its end goes on at its beginning.
  */
 final class GreySpells {
   private GreySpells() {}
@@ -22,7 +22,7 @@ final class GreySpells {
     for (int day = 0; day <= days; day++) {
       double lackWh = 0.0, dayUnmetWh = 0.0;
       for (int h = day * 24; h < day * 24 + 24 && day < days; h++) {
-        lackWh += needWh[h] - solarWh[h];
+        lackWh += needWh[h] - solarWh[h] - ledger.forcing().otherWh(h);
         dayUnmetWh += ledger.unmetWh(h);
       }
       if (lackWh > 0.0) {

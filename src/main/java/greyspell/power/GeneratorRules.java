@@ -7,7 +7,7 @@ import greyspell.quantity.Check;
  * when they end it stops, however short the run was.
  *
  * @param startBelowShare of the usable window: it starts when the charge falls below
- * @param stopAboveShare of the usable window: it stops when the charge rises above
+ * @param stopAboveShare of the usable window: it stops when the charge has reached it
  * @param minimumRunH whole hours that a run lasts at least
  * @param permitted when it may run; the hours outside are quiet hours
  * @param home when someone is at home to start it and to stay near it; only the manual policy asks

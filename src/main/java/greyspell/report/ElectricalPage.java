@@ -126,7 +126,9 @@ public record ElectricalPage(
     return runs.isEmpty()
         ? ""
         : "Lost in the simulated hours, as an average year; the books above hold the same. Each wire is"
-            + " taken as warm as at its rated current, which overstates its loss a little.";
+            + " taken as warm as at its rated current, which overstates its loss a little. The panels' wires are"
+            + " reckoned as if the bank took all of it: in hours in which it is full less flows and"
+            + " less is lost.";
   }
 
   private static Sizes sizes(Run run) {

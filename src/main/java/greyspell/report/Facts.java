@@ -129,6 +129,11 @@ final class Facts {
         .toList();
   }
 
+  /** Whether a second source feeds the house beside the sun. */
+  static boolean hasOther(StudyResult result) {
+    return result.scenario().otherSource() != null;
+  }
+
   /** Name of the home and, if it is another, of its place. */
   static String heading(StudyResult result) {
     String home = result.scenario().name();

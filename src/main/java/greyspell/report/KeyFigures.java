@@ -4,16 +4,30 @@ import greyspell.calendar.HourCalendar;
 import greyspell.chart.Say;
 import greyspell.outcome.Autonomy;
 import greyspell.outcome.Figures;
+import greyspell.outcome.Figures.Beyond;
+import greyspell.power.PeakCheck;
+import greyspell.quantity.Show;
+import greyspell.study.Fuel;
 import greyspell.study.StudyResult;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The ten figures that stand under the verdict, on the page and on the terminal. */
+/**
+ * The figures that stand under the verdict, on the page and, as far as they fit, on the terminal.
+ */
 final class KeyFigures {
   private static final double NOTABLE_SHARE = 0.01;
 
-  /** One of them. */
-  record Line(String label, String value) {}
+  /**
+   * One of them.
+   *
+   * @param isSpare what the terminal leaves out first where there is much to say
+   */
+  record Line(String label, String value, boolean isSpare) {
+    Line(String label, String value) {
+      this(label, value, false);
+    }
+  }
 
   private KeyFigures() {}
 
@@ -32,7 +46,9 @@ final class KeyFigures {
                 + Say.month(dark)
                 + " "
                 + Say.kwh(Facts.darkMonthLoadWhPerDay(result))));
+    var answers = new Answers(result);
     lines.add(new Line("Always on", alwaysOn(result)));
+    lines.add(new Line("10 W less saves, a year", answers.tenWattsLess()));
     lines.add(
         new Line(
             "Not served" + (years > 1 ? ", " + years + " years" : ""),
@@ -44,13 +60,21 @@ final class KeyFigures {
                     + ", "
                     + Say.percent(f.unmetShare())
                     + " of what was asked"));
+    if (answers.isRanged()) {
+      lines.add(new Line("As sure as the loads", answers.range()));
+    }
+    if (!answers.measureFirst().isEmpty()) {
+      lines.add(new Line("Measure first", answers.measureFirst()));
+    }
+    helpers(result, lines);
     lines.add(
         new Line(
             "Loss-of-load probability",
             Say.percent(f.lossOfLoadProbabilityHours())
                 + " of hours, "
                 + Say.percent(f.lossOfLoadProbabilityDays())
-                + " of days"));
+                + " of days",
+            true));
     Autonomy a = result.outcome().autonomy();
     lines.add(
         new Line(
@@ -82,22 +106,86 @@ final class KeyFigures {
                     ? ", held back by the cold"
                     : " above the reserve")
                 + "), first on "
-                + Say.date(calendar, f.lowestChargeHour())));
+                + Say.date(calendar, f.lowestChargeHour()),
+            true));
+    peaks(result, lines);
     lines.add(
         new Line(
             "Sun left over",
             Say.percent(f.solarAvailableWh() > 0.0 ? f.curtailedWh() / f.solarAvailableWh() : 0.0)
                 + " of what the panels could give ("
                 + Say.kwh(f.curtailedWh() / years)
-                + " a year)"));
-    lines.add(new Line("Full cycles", Say.number(f.equivalentFullCycles() / years, 0) + " a year"));
+                + " a year)",
+            true));
+    lines.add(
+        new Line("Full cycles", Say.number(f.equivalentFullCycles() / years, 0) + " a year", true));
     return lines;
+  }
+
+  private static void helpers(StudyResult result, List<Line> lines) {
+    double years = Facts.calendar(result).years();
+    Beyond b = result.outcome().total().beyond();
+    if (result.besides().fuel() != null) {
+      Fuel fuel = result.fuelBetween(0, result.ledger().hours());
+      double litresL = fuel.fuelL() / years;
+      lines.add(
+          new Line(
+              "Generator, a year",
+              Say.number(b.generatorHours() / years, 0)
+                  + " h, "
+                  + Say.number(b.generatorStarts() / years, 0)
+                  + " starts, "
+                  + Say.kwh(b.generatorWh() / years)
+                  + ", "
+                  + GeneratorPage.fuelWords(litresL)
+                  + (fuel.fuelCost() == null
+                      ? ""
+                      : ", "
+                          + GeneratorPage.money(
+                              fuel.fuelCost() / years, result.scenario().costs().currency()))));
+    }
+    if (Facts.hasOther(result)) {
+      double allWh = b.otherUsedWh() + b.otherCurtailedWh();
+      lines.add(
+          new Line(
+              "Second source, a year",
+              Say.kwh(b.otherUsedWh() / years)
+                  + " used, "
+                  + Say.percent(allWh > 0.0 ? b.otherCurtailedWh() / allWh : 0.0)
+                  + " left over"));
+    }
+    if (!result.scenario().load().policy().isIdle()) {
+      lines.add(
+          new Line(
+              "By rule, a year",
+              Say.kwh(b.shedWh() / years)
+                  + " let go, "
+                  + Say.kwh(b.putOffWh() / years)
+                  + " put off, "
+                  + Say.kwh(b.madeUpWh() / years)
+                  + " made up",
+              true));
+    }
+  }
+
+  private static void peaks(StudyResult result, List<Line> lines) {
+    PeakCheck peaks = result.besides().peaks();
+    Double surgeW = result.scenario().inverter().surgeW();
+    lines.add(
+        new Line(
+            "Peaks within the hour",
+            Show.power(peaks.worstRunningW())
+                + " (inverter "
+                + Show.power(result.scenario().inverter().continuousW())
+                + "), at a start "
+                + Show.power(peaks.worstPeakW())
+                + (surgeW == null ? "" : " (surge " + Show.power(surgeW) + ")")));
   }
 
   /** "142 W = 3.4 kWh a day = 38 % of December's need". */
   static String alwaysOn(StudyResult result) {
     var on = Facts.alwaysOn(result);
-    return Say.number(on.meanW(), 0)
+    return Say.number(on.meanW(), on.meanW() < 9.95 ? 1 : 0)
         + " W = "
         + Say.kwh(on.meanW() * 24.0)
         + " a day = "

@@ -2,12 +2,16 @@ package greyspell.report;
 
 import greyspell.scenario.Scenario.Assumption;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the page's template fills in, in words ready to print.
  *
- * @param pictures SVG text by place on the page: months, fortnight, grey spells, charge; empty if
- *     the run was asked for none
+ * @param demand what has to be done whatever the verdict, empty if nothing
+ * @param surety how far the answer can be trusted, as far as the loads tell
+ * @param pictures SVG text by place on the page: months, fortnight, grey spells, charge and, where
+ *     there is more than the sun, sources; empty if the run was asked for none
+ * @param generator null for a home without one
  */
 public record Page(
     String name,
@@ -15,9 +19,12 @@ public record Page(
     String note,
     boolean isAllServed,
     String headline,
+    String demand,
     List<String> more,
     List<Pair> keyFigures,
     List<String> runningOut,
+    List<String> surety,
+    Table range,
     List<String> pictures,
     String fortnightTitle,
     Table fortnight,
@@ -25,11 +32,16 @@ public record Page(
     Table spells,
     Table books,
     String booksNote,
+    Table rules,
+    Table reasons,
     String alwaysOn,
     Table alwaysOnParts,
     Table winters,
     Table autonomy,
     String greyAutonomy,
+    @Nullable GeneratorPage generator,
+    BankPage bank,
+    Table peaks,
     Table losses,
     ElectricalPage electrical,
     List<Pair> inputs,

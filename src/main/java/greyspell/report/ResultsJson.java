@@ -10,6 +10,7 @@ import greyspell.outcome.Figures.Named;
 import greyspell.outcome.GreySpell;
 import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.outcome.Shortfall;
+import greyspell.power.FuelUse;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.Fuel;
@@ -61,6 +62,7 @@ final class ResultsJson {
     figures(result.outcome().total(), 0, calendar.hours());
     json.writeEndObject();
     autonomy(result.outcome().autonomy());
+    new BesidesJson(result, json).write();
     CheckJson.write(json, check);
     words();
     json.writeEndObject();
@@ -120,6 +122,7 @@ final class ResultsJson {
     Fuel fuel = result.fuelBetween(fromHour, toHour);
     json.writeNumberField("generator_hours", f.beyond().generatorHours());
     number("generator_fuel_l", fuel.fuelL());
+    number("generator_fuel_gal", FuelUse.usGallons(fuel.fuelL()));
     number("generator_co2_kg", fuel.co2Kg());
     if (fuel.fuelCost() != null) {
       number("generator_fuel_cost", fuel.fuelCost());

@@ -13,6 +13,7 @@ public final class Summary {
   private static final int COLUMNS = 100;
   private static final int LINES = 24;
   private static final int LABEL = 26;
+  private static final int MOST_SPELLS = 3;
 
   private Summary() {}
 
@@ -24,8 +25,17 @@ public final class Summary {
     var verdict = Verdict.of(result);
     wrap(out, verdict.text(), "", 7);
     out.add("");
-    var tail = tail(result, written);
-    for (var line : KeyFigures.of(result)) {
+    var tail = tail(result, written, MOST_SPELLS);
+    var keys = new ArrayList<>(KeyFigures.of(result));
+    for (int k = keys.size() - 1; k >= 0 && out.size() + tail.size() + keys.size() > LINES; k--) {
+      if (keys.get(k).isSpare()) {
+        keys.remove(k);
+      }
+    }
+    if (out.size() + tail.size() + keys.size() > LINES) {
+      tail = tail(result, written, 1);
+    }
+    for (var line : keys) {
       if (out.size() + tail.size() < LINES) {
         out.add(cut("  " + pad(line.label(), LABEL) + line.value()));
       }
@@ -34,15 +44,17 @@ public final class Summary {
     return String.join("\n", out) + "\n";
   }
 
-  private static List<String> tail(StudyResult result, List<Path> written) {
+  private static List<String> tail(StudyResult result, List<Path> written, int most) {
     HourCalendar calendar = Facts.calendar(result);
     var out = new ArrayList<String>();
     var spells = result.outcome().greySpells();
-    for (GreySpell s : spells.subList(0, Math.min(3, spells.size()))) {
+    for (GreySpell s : spells.subList(0, Math.min(most, spells.size()))) {
       out.add(
           cut(
               "  "
-                  + pad(out.isEmpty() ? "Worst grey spells" : "", LABEL)
+                  + pad(
+                      out.isEmpty() ? most > 1 ? "Worst grey spells" : "Worst grey spell" : "",
+                      LABEL)
                   + pad(Say.shortDateYear(calendar, s.fromDay() * 24), 13)
                   + pad(Say.count(s.days(), "day", "days"), 9)
                   + Say.kwh(s.shortWh())

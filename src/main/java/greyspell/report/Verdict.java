@@ -14,10 +14,11 @@ import java.util.function.ToDoubleFunction;
  * The answer in plain words: a count of winters, then the worst of them.
  *
  * @param headline one sentence
+ * @param demand what has to be done whatever else is said here, empty if nothing
  * @param more what must be said with it, a sentence each
  * @param isAllServed nothing was unserved in any winter that counts
  */
-public record Verdict(String headline, List<String> more, boolean isAllServed) {
+public record Verdict(String headline, String demand, List<String> more, boolean isAllServed) {
   private static final double CONFIDENCE_LEFT = 0.05;
 
   public static Verdict of(StudyResult result) {
@@ -37,7 +38,11 @@ public record Verdict(String headline, List<String> more, boolean isAllServed) {
     var more = new ArrayList<String>();
     String headline;
     if (failed == 0) {
-      headline = "No shortfall in " + allOf(winters.size(), calendar) + ".";
+      boolean isHelped = result.outcome().total().beyond().generatorHours() > 0;
+      headline =
+          "No shortfall in "
+              + allOf(winters.size(), calendar)
+              + (isHelped ? ", with the generator's help." : ".");
       if (!calendar.isTypical()) {
         more.add(stillAllows(winters.size(), calendar));
       }
@@ -53,15 +58,21 @@ public record Verdict(String headline, List<String> more, boolean isAllServed) {
           "A typical year is one middling draw: it holds no hard winter, and real winters differ from it"
               + " both ways.");
     }
+    generator(result, more);
     rules(result, more);
     halfWinters(result, more);
-    medical(result, more);
-    return new Verdict(headline, List.copyOf(more), failed == 0);
+    return new Verdict(headline, medical(result), List.copyOf(more), failed == 0);
   }
 
   /** All in one paragraph. */
   public String text() {
-    return more.isEmpty() ? headline : headline + " " + String.join(" ", more);
+    var all = new ArrayList<String>();
+    all.add(headline);
+    if (!demand.isEmpty()) {
+      all.add(demand);
+    }
+    all.addAll(more);
+    return String.join(" ", all);
   }
 
   /** The upper end of a one-sided 95 % bound on the chance a winter, seen none fail. */
@@ -194,6 +205,21 @@ public record Verdict(String headline, List<String> more, boolean isAllServed) {
     };
   }
 
+  private static void generator(StudyResult result, List<String> more) {
+    var total = result.outcome().total().beyond();
+    if (total.generatorHours() == 0) {
+      return;
+    }
+    double years = Facts.calendar(result).years();
+    double litresL = result.fuelBetween(0, result.ledger().hours()).fuelL() / years;
+    more.add(
+        "In the average year the generator ran "
+            + Say.number(total.generatorHours() / years, 0)
+            + " hours and burnt "
+            + GeneratorPage.fuelWords(litresL)
+            + "; what is said here of shortfalls is with its help.");
+  }
+
   private static void rules(StudyResult result, List<String> more) {
     var total = result.outcome().total().beyond();
     double years = Facts.calendar(result).years();
@@ -229,13 +255,12 @@ public record Verdict(String headline, List<String> more, boolean isAllServed) {
     }
   }
 
-  private static void medical(StudyResult result, List<String> more) {
+  private static String medical(StudyResult result) {
     var medical = Facts.medical(result);
-    if (!medical.isEmpty()) {
-      more.add(
-          "A medical load depends on this system ("
-              + String.join(", ", medical)
-              + "): it needs a backup of its own, whatever is said here.");
-    }
+    return medical.isEmpty()
+        ? ""
+        : "A medical load depends on this system ("
+            + String.join(", ", medical)
+            + "): it needs an independent backup of its own, whatever is said here.";
   }
 }

@@ -4,6 +4,7 @@ import greyspell.array.ArraySpec;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleChoices;
 import greyspell.array.ModuleSpec;
+import greyspell.array.SnowRule;
 import greyspell.calendar.Monthly;
 import greyspell.load.LoadPlan;
 import greyspell.power.InverterSpec;
@@ -270,7 +271,8 @@ public final class ScenarioReader {
               block.word(Vocabulary.CELL_HEAT, ModuleChoices.CellHeat.values()),
               block.word(Vocabulary.POWER_CURVE, ModuleChoices.PowerCurve.values()),
               block.measure(Vocabulary.HEAT_LOSS),
-              block.measure(Vocabulary.WIND_HEAT_LOSS)));
+              block.measure(Vocabulary.WIND_HEAT_LOSS)),
+          block.word(Vocabulary.SNOW, SnowRule.values()));
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_ARRAY);
     }

@@ -2,6 +2,7 @@ package greyspell.scenario;
 
 import greyspell.array.ControllerKind;
 import greyspell.array.ModuleChoices;
+import greyspell.array.SnowRule;
 import greyspell.electrical.ConductorRun;
 import greyspell.electrical.WireResistance;
 import greyspell.electrical.WireSize;
@@ -217,6 +218,13 @@ final class Vocabulary {
           .within(0, 0.9)
           .usual("0 %", "new panels")
           .into("ageingFraction");
+  static final Key SNOW =
+      Key.word(
+              "snow",
+              "What becomes of snow on the panels: none lies, or it lies until it slides; needs a weather file with snow depth.",
+              SnowRule.values())
+          .usual("none", "swept, or no snow")
+          .into("snow");
   static final Key CELL_HEAT =
       Key.word(
               "cell_heat",
@@ -256,6 +264,7 @@ final class Vocabulary {
           MISMATCH,
           WIRING_LOSS,
           AGEING,
+          SNOW,
           CELL_HEAT,
           POWER_CURVE,
           HEAT_LOSS,
@@ -687,7 +696,9 @@ final class Vocabulary {
           .into("startBelowShare");
   static final Key STOP_ABOVE =
       Key.measure(
-              "stop_above", "It stops above this charge, of the usable window.", Dimension.SHARE)
+              "stop_above",
+              "It stops when the charge has reached this, of the usable window.",
+              Dimension.SHARE)
           .within(0.01, 1)
           .usual("80 %", "the last part fills slowly; " + PRACTICE)
           .into("stopAboveShare");
@@ -1231,7 +1242,7 @@ final class Vocabulary {
   static final Shape COSTS =
       Shape.of(
           "costs",
-          "Prices, all optional, plain numbers. They are read and kept; nothing is reckoned from them yet.",
+          "Prices, all optional, plain numbers. The fuel price gives what a generator burns for; the others are read and kept.",
           CURRENCY,
           PER_MODULE,
           PER_PACK,

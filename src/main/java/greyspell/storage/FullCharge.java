@@ -7,14 +7,15 @@ import java.util.List;
  * The longest time that a bank goes without being full. Lead-acid that is never filled grows
  * sulphate that no later charge removes, and its acid settles in layers.
  *
- * <p>Full is within two points of what it is charged up to (own choice, no source).
+ * <p>Full is within five points of what it is charged up to (own choice, no source): the second
+ * tank of a lead-acid bank fills for days after the charger has gone over to holding its voltage.
  *
  * @param longestH hours between two full ones; all hours if it was never full
  * @param fromHour index of the first of them
  * @param timesFull how many times it became full
  */
 public record FullCharge(int longestH, int fromHour, int timesFull) {
-  private static final double NEAR_SHARE = 0.02;
+  private static final double NEAR_SHARE = 0.05;
   private static final double HOURS_IN_DAY = 24.0;
 
   /**

@@ -13,6 +13,7 @@ public enum Effect {
   INCIDENCE("light lost at the glass", ArrayLoss.INCIDENCE),
   SHADE("shade of near objects", ArrayLoss.SHADE),
   SOILING("dirt on the glass", ArrayLoss.SOILING),
+  SNOW("snow on the panels", ArrayLoss.SNOW),
   CELL_TEMPERATURE("warm cells and weak light", ArrayLoss.TEMPERATURE_AND_LOW_LIGHT_DELTA),
   MISMATCH("modules that differ", ArrayLoss.MISMATCH),
   MODULE_AGE("age of the modules", ArrayLoss.AGEING),

@@ -25,6 +25,7 @@ import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.UnknownWire;
 import greyspell.scenario.Scenario.Wire;
+import greyspell.storage.CellSheet;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -168,22 +169,29 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
 
   // ---- data sheets, strings, starts -------------------------------------------------------------
 
+  /** What is off on a module's data sheet; empty if nothing is. */
+  public static List<Finding> sheet(ModuleSpec module) {
+    var findings = new ArrayList<Finding>();
+    for (SheetFinding f : DataSheetLint.of(module)) {
+      findings.add(
+          new Finding(
+              f.severity() == SheetFinding.Severity.FAIL
+                  ? Finding.Severity.FAIL
+                  : Finding.Severity.CAUTION,
+              module.name() + ": " + f.suspect(),
+              f.finding(),
+              "compare with the sticker; what is wrong is a guess from the other figures"));
+    }
+    return findings;
+  }
+
   private static List<Finding> sheets(Scenario home) {
     var modules = new LinkedHashSet<ModuleSpec>();
     home.arrays().forEach(array -> modules.add(array.module()));
     var findings = new ArrayList<Finding>();
     for (ModuleSpec module : modules) {
-      List<SheetFinding> off = DataSheetLint.of(module);
-      for (SheetFinding f : off) {
-        findings.add(
-            new Finding(
-                f.severity() == SheetFinding.Severity.FAIL
-                    ? Finding.Severity.FAIL
-                    : Finding.Severity.CAUTION,
-                module.name() + ": " + f.suspect(),
-                f.finding(),
-                "compare with the sticker; what is wrong is a guess from the other figures"));
-      }
+      List<Finding> off = sheet(module);
+      findings.addAll(off);
       if (off.isEmpty()) {
         findings.add(
             Finding.pass(
@@ -230,8 +238,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return SurgeJudge.judge(
         home.inverter(),
         home.bank(),
-        new SurgeJudge.Path(
-            null, home.electrical().bankOhm(), cableOhm, home.electrical().cutOffV()));
+        new SurgeJudge.Path(null, bankOhm(home), cableOhm, home.electrical().cutOffV()));
   }
 
   /** What the scenario's reader noticed, but for what is told of the strings above. */
@@ -239,13 +246,24 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     List<String> told = StringGlance.of(home.arrays(), home.controller(), home.site().recordLowC());
     var findings = new ArrayList<Finding>();
     for (String caution : home.cautions()) {
-      if (told.contains(caution)) {
+      if (told.contains(caution) || isToldElsewhere(home, caution)) {
         continue;
       }
       String plain = caution.endsWith(".") ? caution.substring(0, caution.length() - 1) : caution;
       findings.add(Finding.caution("scenario", plain, "is it meant?"));
     }
     return findings;
+  }
+
+  /** Of a misread sheet and of a medical load the check speaks itself. */
+  private static boolean isToldElsewhere(Scenario home, String caution) {
+    for (ArraySpec array : home.arrays()) {
+      ModuleSpec module = array.module();
+      if (caution.startsWith(module.name() + ": rated power ") && !sheet(module).isEmpty()) {
+        return true;
+      }
+    }
+    return caution.contains(" is marked medical: ");
   }
 
   // ---- wires ------------------------------------------------------------------------------------
@@ -258,7 +276,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
         case ARRAY_TO_CONTROLLER -> arrayRuns(home, wire, result, runs);
         case CONTROLLER_TO_BANK -> {
           int count = home.controller().count();
-          RunLoad load = RunLoad.ofController(home.controller(), rules, ratedW(home) / count);
+          RunLoad load = RunLoad.ofController(home.controller(), rules, broughtW(home) / count);
           if (result != null) {
             double lostWh = lostWh(result, "controller_wiring");
             double passedWh = result.outcome().total().solarUsedWh() + lostWh;
@@ -324,7 +342,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
               run.name(),
               run.findings(
                   RunLoad.ofController(
-                      home.controller(), rules(home), ratedW(home) / home.controller().count()),
+                      home.controller(), rules(home), broughtW(home) / home.controller().count()),
                   NOT_BOOKED),
               findings);
       case BANK_TO_INVERTER ->
@@ -401,11 +419,18 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return sumWh;
   }
 
-  private static double ratedW(Scenario home) {
+  private static double broughtW(Scenario home) {
     double sumW = 0.0;
     for (ArraySpec array : home.arrays()) {
-      sumW += array.ratedPowerW();
+      sumW += RunLoad.broughtW(array, home.controller(), home.bank().nominalV());
     }
     return sumW;
+  }
+
+  /** Of the bank: as stated, else that of a bank in detail; null if neither tells. */
+  public static @Nullable Double bankOhm(Scenario home) {
+    Double stated = home.electrical().bankOhm();
+    CellSheet cells = home.bank().cells();
+    return stated == null && cells != null ? Double.valueOf(cells.resistanceOhm()) : stated;
   }
 }

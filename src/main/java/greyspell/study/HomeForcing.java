@@ -248,6 +248,7 @@ final class HomeForcing {
     }
     PowerModel model = PowerModel.of(array.module(), array.choices());
     addNew(model.cautions());
+    SnowOn.say(array, weather, cautions);
     return SolarChain.run(
         array,
         model.power(),
@@ -256,6 +257,7 @@ final class HomeForcing {
         light.absorbedWm2(),
         weather.airTemperatureC(),
         weather.windMs(),
+        SnowOn.share(array, weather, light.frontWm2()),
         bankV != null && scenario.controller().kind() == ControllerKind.PWM
             ? ControllerInput.atBankVoltage(bankV)
             : ControllerInput.of(scenario.controller(), scenario.bank().nominalV()),

@@ -211,6 +211,7 @@ public final class StringYears {
               light.absorbedWm2(),
               weather.airTemperatureC(),
               weather.windMs(),
+              SnowOn.share(wired, weather, light.frontWm2()),
               input,
               ohm);
       double perYear = 1.0 / weather.calendar().years();

@@ -53,7 +53,7 @@ final class Wires {
             RunLoad.ofController(
                     scenario.controller(),
                     StringRules.usual(null, null, scenario.bank()),
-                    scenario.arrays().stream().mapToDouble(ArraySpec::ratedPowerW).sum() / count)
+                    broughtW() / count)
                 .ratedA());
     double nominalV = scenario.bank().nominalV();
     if (ohm > 0.0) {
@@ -64,6 +64,14 @@ final class Wires {
       }
     }
     return lostWh;
+  }
+
+  private double broughtW() {
+    double sumW = 0.0;
+    for (ArraySpec array : scenario.arrays()) {
+      sumW += RunLoad.broughtW(array, scenario.controller(), scenario.bank().nominalV());
+    }
+    return sumW;
   }
 
   /** The inverter with the wires that feed it. */

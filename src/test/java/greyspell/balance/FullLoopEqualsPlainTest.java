@@ -69,6 +69,22 @@ class FullLoopEqualsPlainTest {
     assertEquals(EnumSet.complementOf(EnumSet.copyOf(GIVEN)), used);
   }
 
+  /** Else the law would leave out ways through the hour that no book shows. */
+  @Test
+  void everyWayThroughTheHourIsTaken() {
+    var happened = EnumSet.noneOf(PlainFullBalance.Happening.class);
+    for (long seed = 0; seed < 60; seed++) {
+      Forcing forcing = Houses.randomFull(seed, DAYS);
+      Design design = Houses.randomFullDesign(seed, forcing.hours());
+      var plain = new PlainFullBalance(forcing, design, 0.6 * design.bank().windowWh());
+      for (int h = 0; h < forcing.hours(); h++) {
+        plain.hour(h);
+      }
+      happened.addAll(plain.happened);
+    }
+    assertEquals(EnumSet.allOf(PlainFullBalance.Happening.class), happened);
+  }
+
   private static LedgerColumn column(String name) {
     return LedgerColumn.valueOf(name.toUpperCase(Locale.ROOT));
   }

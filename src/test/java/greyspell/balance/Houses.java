@@ -126,9 +126,11 @@ public final class Houses {
         columns.asleep[h] = random.nextInt(4) == 0;
       }
     }
-    columns.resistanceFactor = new double[hours];
-    for (int h = 0; h < hours; h++) {
-      columns.resistanceFactor[h] = 0.9 + random.nextDouble();
+    if (random.nextInt(4) > 0) {
+      columns.resistanceFactor = new double[hours];
+      for (int h = 0; h < hours; h++) {
+        columns.resistanceFactor[h] = 0.9 + random.nextDouble();
+      }
     }
     return new Forcing(plain.calendar(), columns);
   }
@@ -141,19 +143,20 @@ public final class Houses {
     BankDetail detail = null;
     if (random.nextInt(5) > 0) {
       double reserveWh = random.nextDouble() * bank.windowWh();
-      double fullWh = reserveWh + bank.windowWh();
+      double fullShare = random.nextBoolean() ? 1.0 : 0.8 + 0.2 * random.nextDouble();
+      double contentWh = (reserveWh + bank.windowWh()) / fullShare;
       detail =
           new BankDetail(
               reserveWh,
-              fullWh,
+              contentWh,
               48.0,
-              random.nextBoolean() ? randomCells(random, fullWh) : null,
+              random.nextBoolean() ? randomCells(random, contentWh) : null,
               random.nextBoolean()
                   ? TwoTank.of(0.2 + 0.6 * random.nextDouble(), 0.05 + random.nextDouble())
                   : null,
               random.nextBoolean()
                   ? new Taper(
-                      0.5 + 0.45 * random.nextDouble(), 0.02 + 0.1 * random.nextDouble(), 1.0)
+                      0.5 + 0.45 * random.nextDouble(), 0.02 + 0.1 * random.nextDouble(), fullShare)
                   : null);
     }
     GeneratorLimits generator = random.nextBoolean() ? randomGenerator(random, hours) : null;
@@ -170,7 +173,7 @@ public final class Houses {
     return new Design(bank, plain.inverter(), new Detail(detail, generator, rules));
   }
 
-  private static CellStep randomCells(Random random, double fullWh) {
+  private static CellStep randomCells(Random random, double contentWh) {
     var openCircuitV = new double[5];
     openCircuitV[0] = 44.0 + 4.0 * random.nextDouble();
     for (int k = 1; k < 5; k++) {
@@ -179,22 +182,26 @@ public final class Houses {
     var cells =
         new CellStep(
             openCircuitV,
-            1e-4 + random.nextDouble() * 300.0 / (fullWh + 1.0),
+            1e-4 + random.nextDouble() * 300.0 / (contentWh + 1.0),
             0.9 + 0.1 * random.nextDouble(),
             random.nextBoolean() ? 56.0 : 1e6,
             random.nextBoolean() ? 46.0 : 0.0);
-    return random.nextInt(4) == 0 ? cells.withStated(0.95, 0.93) : cells;
+    return random.nextInt(3) == 0
+        ? cells.withStated(0.9 + 0.1 * random.nextDouble(), 0.9 + 0.1 * random.nextDouble())
+        : cells;
   }
 
   private static GeneratorLimits randomGenerator(Random random, int hours) {
     var mostW = new double[hours];
     var permitted = new boolean[hours];
     double ratedW = random.nextDouble() * 4000.0;
+    boolean always = random.nextInt(3) == 0;
     for (int h = 0; h < hours; h++) {
       mostW[h] = ratedW * (0.8 + 0.2 * random.nextDouble());
-      permitted[h] = h % 24 > 7 && random.nextInt(10) > 0;
+      permitted[h] = always || (h % 24 > 7 && random.nextInt(10) > 0);
     }
-    double start = random.nextDouble() * 0.6;
+    // at 0 it starts only when the bank is short
+    double start = random.nextInt(3) == 0 ? 0.0 : random.nextDouble() * 0.6;
     return new GeneratorLimits(
         mostW,
         permitted,

@@ -9,9 +9,11 @@ import greyspell.storage.step.CellStep;
 import greyspell.storage.step.Taper;
 import greyspell.storage.step.TwoTank;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,6 +40,24 @@ final class PlainFullBalance {
   double bankV;
   boolean isGeneratorOn;
 
+  /** What has happened so far of all that the books do not tell. */
+  final Set<Happening> happened = EnumSet.noneOf(Happening.class);
+
+  /** Ways through the hour that end in the same books. */
+  enum Happening {
+    STATED_LOSS_OUT,
+    STATED_LOSS_IN,
+    RESISTANCE_LOSS_OUT,
+    RESISTANCE_LOSS_IN,
+    WARM_OR_COLD_RESISTANCE,
+    TAPER_MET_WITHIN_THE_HOUR,
+    TAPER_FROM_THE_START_OF_THE_HOUR,
+    CHARGING_ENDED_BELOW_THE_TOP,
+    STARTED_BECAUSE_LOW,
+    STARTED_BECAUSE_LOW_AFTER,
+    STARTED_BECAUSE_SHORT_ONLY
+  }
+
   private final Forcing forcing;
   private final BankLimits bank;
   private final InverterLimits inverter;
@@ -46,6 +66,7 @@ final class PlainFullBalance {
   private final @Nullable CellStep cells;
   private final @Nullable TwoTank tanks;
   private final @Nullable Taper taper;
+  private final double nominalV;
   private final double reserveWh;
   private final double wholeWh;
   private final List<Waiting> acWaiting = new ArrayList<>();
@@ -55,6 +76,7 @@ final class PlainFullBalance {
   private double availableWh;
   private int generatorHours;
   private double ocV;
+  private double ohm;
 
   PlainFullBalance(Forcing forcing, Design design, double startChargeWh) {
     this.forcing = forcing;
@@ -67,7 +89,8 @@ final class PlainFullBalance {
     tanks = detail == null ? null : detail.tanks();
     taper = detail == null ? null : detail.taper();
     reserveWh = detail == null ? 0.0 : detail.reserveWh();
-    wholeWh = detail == null ? bank.windowWh() : detail.fullWh();
+    wholeWh = detail == null ? bank.windowWh() : detail.contentWh();
+    nominalV = detail == null ? 0.0 : detail.nominalV();
     chargeWh = startChargeWh;
     availableWh = tanks == null ? 0.0 : tanks.availableShare() * (reserveWh + chargeWh);
   }
@@ -89,10 +112,12 @@ final class PlainFullBalance {
     availableWh *= reserveWh + beforeWh > 0.0 ? 1.0 - lossWh / (reserveWh + beforeWh) : 1.0;
     chargeWh = beforeWh - lossWh;
     double share = windowShare(chargeWh);
-    ocV = cells == null ? 0.0 : openCircuitV(cells, wholeShare());
+    ocV = cells == null ? 0.0 : cells.openV(wholeShare());
+    double[] warmth = forcing.resistanceFactor();
+    ohm = cells == null ? 0.0 : cells.resistanceOhm() * (warmth.length == 0 ? 1.0 : warmth[h]);
     double wirePerWh = inverter.wireLossSharePerW();
     if (cells != null) {
-      wirePerWh *= Math.pow(cells.nominalV() / ocV, 2.0);
+      wirePerWh *= Math.pow(nominalV / ocV, 2.0);
     }
 
     // What runs.
@@ -119,7 +144,7 @@ final class PlainFullBalance {
     }
     double acWh = acAskedWh - acShouldWh - acCanWaitWh;
     double dcWh = dcAskedWh - dcShouldWh - dcCanWaitWh;
-    if (isBelow(share, rules.shedShouldRunBelow())) {
+    if (isBelow(share, rules.shedShouldRunBelowShare())) {
       shedWh += acShouldWh + dcShouldWh;
     } else {
       acWh += acShouldWh;
@@ -127,16 +152,16 @@ final class PlainFullBalance {
     }
     double putOffWh = 0.0;
     double madeUpWh = 0.0;
-    if (isBelow(share, rules.shedCanWaitBelow())) {
+    if (isBelow(share, rules.shedCanWaitBelowShare())) {
       shedWh += acCanWaitWh + dcCanWaitWh;
     } else {
       double dcRunsWh = couldRun(dcCanWaitWh, dcWaiting, rules.mostDcWh());
       double acRunsWh = asleep ? 0.0 : couldRun(acCanWaitWh, acWaiting, rules.mostAcWh());
-      if (rules.waitBelow() > 0.0) {
+      if (rules.waitBelowShare() > 0.0) {
         // What would overload the inverter is put off too.
         acRunsWh = Math.min(acRunsWh, Math.max(0.0, inverter.continuousW() - acWh));
       }
-      if (isBelow(share, rules.waitBelow())) {
+      if (isBelow(share, rules.waitBelowShare())) {
         double statedWire = inverter.wireLossSharePerW(); // whatever the bank's voltage
         double mustWh = Math.min(acWh, inverter.continuousW());
         double leftWh =
@@ -160,7 +185,9 @@ final class PlainFullBalance {
             + dcWh
             + inverterBusWh(Math.min(acWh, inverter.continuousW()), inverter.wireLossSharePerW());
     double surplusWh = sunWh + otherWh - houseWh;
-    decideGenerator(h, share, roughlyAfter(surplusWh));
+    double couldGiveWh =
+        outLimits(forcing.lockedShare()[h]).values().stream().mapToDouble(w -> w).min().orElse(0.0);
+    decideGenerator(h, share, roughlyAfter(surplusWh), -surplusWh > couldGiveWh);
     double generatorAcWh = 0.0;
     double chargerMostWh = 0.0;
     double chargerEfficiency = 1.0;
@@ -192,15 +219,17 @@ final class PlainFullBalance {
     // The bank takes.
     double offeredWh = lackWh > 0.0 ? 0.0 : spareWh + chargerMostWh - chargerToHouseWh;
     Map<String, Double> notTaken = new LinkedHashMap<>();
-    double inWh = smallest(offeredWh, inLimits(forcing.chargeShare()[h]), notTaken);
+    double inWh = smallest(offeredWh, inLimits(offeredWh, forcing.chargeShare()[h]), notTaken);
     double storedWh = storedWh(inWh);
     double chargerToBankWh = Math.max(0.0, inWh - spareWh);
     double leftWh = spareWh - Math.min(inWh, spareWh);
-    bankV = cells == null ? 0.0 : terminalV(cells, inWh, outWh);
+    bankV = cells == null ? 0.0 : terminalV(inWh, outWh);
     chargeWh = Math.min(bank.windowWh(), Math.max(0.0, chargeWh + storedWh - drawnWh));
     if (tanks != null) {
       availableWh = availableAfterWh(tanks, storedWh - drawnWh);
     }
+
+    noteBank(inWh, outWh);
 
     // The books.
     double chargerWh = chargerToHouseWh + chargerToBankWh;
@@ -246,6 +275,22 @@ final class PlainFullBalance {
 
   private void book(String column, double wh) {
     books.put(column, wh);
+  }
+
+  private void noteBank(double inWh, double outWh) {
+    if (cells == null) {
+      return;
+    }
+    if (outWh > 1.0) {
+      happened.add(
+          cells.isLossStated() ? Happening.STATED_LOSS_OUT : Happening.RESISTANCE_LOSS_OUT);
+    }
+    if (inWh > 1.0) {
+      happened.add(cells.isLossStated() ? Happening.STATED_LOSS_IN : Happening.RESISTANCE_LOSS_IN);
+    }
+    if (!cells.isLossStated() && inWh + outWh > 1.0 && ohm != cells.resistanceOhm()) {
+      happened.add(Happening.WARM_OR_COLD_RESISTANCE);
+    }
   }
 
   /** A level of 0 means never. */
@@ -295,18 +340,27 @@ final class PlainFullBalance {
 
   // ---- Generator and inverter
 
-  private void decideGenerator(int h, double share, double shareAfter) {
+  private void decideGenerator(int h, double share, double shareAfter, boolean isShort) {
     if (generator == null) {
       return;
     }
-    boolean low = share < generator.startBelowShare() || shareAfter < generator.startBelowShare();
+    boolean low = share < generator.startBelowShare();
+    boolean lowAfter = shareAfter < generator.startBelowShare();
     boolean high = share >= generator.stopAboveShare() && generatorHours >= generator.minimumRunH();
     if (!generator.permitted()[h]) {
       isGeneratorOn = false;
     } else if (isGeneratorOn) {
-      isGeneratorOn = !high;
+      isGeneratorOn = !high || isShort;
     } else {
-      isGeneratorOn = low;
+      isGeneratorOn = low || lowAfter || isShort;
+      if (isGeneratorOn) {
+        happened.add(
+            low
+                ? Happening.STARTED_BECAUSE_LOW
+                : lowAfter
+                    ? Happening.STARTED_BECAUSE_LOW_AFTER
+                    : Happening.STARTED_BECAUSE_SHORT_ONLY);
+      }
     }
     generatorHours = isGeneratorOn ? generatorHours + 1 : 0;
   }
@@ -364,14 +418,15 @@ final class PlainFullBalance {
   }
 
   /** Most that the bus puts in, by what stands in the way, in the order in which they are asked. */
-  private Map<String, Double> inLimits(double chargeShare) {
+  private Map<String, Double> inLimits(double offeredWh, double chargeShare) {
     var limits = new LinkedHashMap<String, Double>();
     limits.put("full", putInWh(Math.max(0.0, bank.windowWh() - chargeWh)));
     limits.put("rate", bank.mostInWh());
     limits.put("cold", bank.mostInWh() * chargeShare);
     double absorptionWh = Double.POSITIVE_INFINITY;
     if (taper != null) {
-      absorptionWh = Math.min(absorptionWh, taperedWh(taper));
+      double comesWh = smallest(offeredWh, limits, new LinkedHashMap<>());
+      absorptionWh = Math.min(absorptionWh, taperedWh(taper, comesWh));
     }
     if (cells != null) {
       absorptionWh = Math.min(absorptionWh, mostInAtChargingVoltageWh(cells));
@@ -408,52 +463,61 @@ final class PlainFullBalance {
   // ---- From bus to cells and back
 
   private double drawnWh(double busWh) {
-    return cells == null ? busWh / bank.dischargeEfficiency() : ocV * outCurrentA(cells, busWh);
+    if (cells == null) {
+      return busWh / bank.dischargeEfficiency();
+    }
+    return cells.isLossStated() ? busWh + busWh * cells.outLossShare() : ocV * outCurrentA(busWh);
   }
 
   private double givenWh(double drawWh) {
     if (cells == null) {
       return drawWh * bank.dischargeEfficiency();
     }
-    double a = Math.min(drawWh / ocV, mostA(cells));
-    return (ocV - a * cells.resistanceOhm()) * a;
+    return cells.isLossStated()
+        ? drawWh / (1.0 + cells.outLossShare())
+        : givenByWh(Math.min(drawWh / ocV, mostA()));
   }
 
   private double storedWh(double busWh) {
-    return cells == null
-        ? busWh * bank.chargeEfficiency()
-        : cells.coulombicEfficiency() * ocV * inCurrentA(cells, busWh);
+    if (cells == null) {
+      return busWh * bank.chargeEfficiency();
+    }
+    return cells.isLossStated()
+        ? busWh - busWh * cells.inLossShare()
+        : cells.coulombicEfficiency() * ocV * inCurrentA(busWh);
   }
 
   private double putInWh(double storedWh) {
     if (cells == null) {
       return storedWh / bank.chargeEfficiency();
     }
-    double a = storedWh / cells.coulombicEfficiency() / ocV;
-    return (ocV + a * cells.resistanceOhm()) * a;
+    return cells.isLossStated()
+        ? storedWh / (1.0 - cells.inLossShare())
+        : takenByWh(storedWh / cells.coulombicEfficiency() / ocV);
   }
 
-  private double terminalV(CellStep c, double inWh, double outWh) {
-    return ocV + c.resistanceOhm() * (inCurrentA(c, inWh) - outCurrentA(c, outWh));
+  private double terminalV(double inWh, double outWh) {
+    return ocV + ohm * (inCurrentA(inWh) - outCurrentA(outWh));
   }
 
-  private static double openCircuitV(CellStep cells, double share) {
-    double[] v = cells.openCircuitV();
-    double place = Math.min(1.0, Math.max(0.0, share)) * (v.length - 1);
-    int left = (int) Math.min(Math.floor(place), v.length - 2.0);
-    return v[left] * (left + 1 - place) + v[left + 1] * (place - left);
+  private double givenByWh(double currentA) {
+    return (ocV - currentA * ohm) * currentA;
+  }
+
+  private double takenByWh(double currentA) {
+    return (ocV + currentA * ohm) * currentA;
   }
 
   /** Half the short-circuit current: beyond it more current gives the bus less. */
-  private double mostA(CellStep cells) {
-    return cells.resistanceOhm() > 0.0 ? ocV / 2.0 / cells.resistanceOhm() : 1e12;
+  private double mostA() {
+    return ocV / 2.0 / ohm;
   }
 
-  private double outCurrentA(CellStep cells, double busWh) {
-    double lowA = 0.0, highA = mostA(cells);
+  private double outCurrentA(double busWh) {
+    double lowA = 0.0, highA = mostA();
     for (int i = 0; i < HALVINGS; i++) {
       double a = 0.5 * (lowA + highA);
-      if ((ocV - a * cells.resistanceOhm()) * a < busWh) {
+      if (givenByWh(a) < busWh) {
         lowA = a;
       } else {
         highA = a;
@@ -462,11 +526,11 @@ final class PlainFullBalance {
     return highA;
   }
 
-  private double inCurrentA(CellStep cells, double busWh) {
+  private double inCurrentA(double busWh) {
     double lowA = 0.0, highA = busWh / ocV;
     for (int i = 0; i < HALVINGS; i++) {
       double a = 0.5 * (lowA + highA);
-      if ((ocV + a * cells.resistanceOhm()) * a < busWh) {
+      if (takenByWh(a) < busWh) {
         lowA = a;
       } else {
         highA = a;
@@ -475,46 +539,67 @@ final class PlainFullBalance {
     return highA;
   }
 
-  private double mostOutAtCutOffWh(CellStep cells) {
-    if (ocV <= cells.cutOffV()) {
-      return 0.0;
-    }
-    double a = cells.resistanceOhm() > 0.0 ? (ocV - cells.cutOffV()) / cells.resistanceOhm() : 1e12;
-    a = Math.min(a, mostA(cells));
-    return (ocV - a * cells.resistanceOhm()) * a;
+  private double mostOutAtCutOffWh(CellStep c) {
+    return ocV <= c.cutOffV() ? 0.0 : givenByWh(Math.min((ocV - c.cutOffV()) / ohm, mostA()));
   }
 
-  private double mostInAtChargingVoltageWh(CellStep cells) {
-    if (ocV >= cells.chargingV()) {
-      return 0.0;
-    }
-    return cells.resistanceOhm() > 0.0 && cells.chargingV() < Double.POSITIVE_INFINITY
-        ? cells.chargingV() * (cells.chargingV() - ocV) / cells.resistanceOhm()
-        : 1e12;
+  private double mostInAtChargingVoltageWh(CellStep c) {
+    return ocV >= c.chargingV() ? 0.0 : takenByWh((c.chargingV() - ocV) / ohm);
   }
 
   // ---- Taper and tanks
 
-  /** Time to the knee at the full limit, then an exponential. */
-  private double taperedWh(Taper t) {
-    double mostW = bank.mostInWh();
-    double shareEach = bank.chargeEfficiency() / wholeWh; // of the full bank, for one Wh of the bus
-    double share = wholeShare();
-    double toKneeH = Math.max(0.0, t.kneeShare() - share) / (shareEach * mostW);
-    if (toKneeH >= 1.0) {
-      return mostW;
+  /**
+   * The charge at which the hour is over is found by halving, from the time it takes to get there.
+   */
+  private double taperedWh(Taper t, double comesWh) {
+    double from = wholeShare();
+    if (from >= t.fullShare() || comesWh <= 0.0) {
+      return 0.0;
     }
-    double start = Math.max(share, t.kneeShare());
-    double accepts = t.tailShare() + (1.0 - t.tailShare()) * (1.0 - start) / (1.0 - t.kneeShare());
-    double fallPerH = mostW * shareEach * (1.0 - t.tailShare()) / (1.0 - t.kneeShare());
-    double restH = 1.0 - toKneeH;
-    double meanH = fallPerH > 0.0 ? -Math.expm1(-fallPerH * restH) / fallPerH : restH;
-    return mostW * (toKneeH + accepts * meanH);
+    if (hoursToReach(t, comesWh, from, t.fullShare()) <= 1.0) {
+      happened.add(Happening.CHARGING_ENDED_BELOW_THE_TOP);
+      return (t.fullShare() - from) * wholeWh / bank.chargeEfficiency();
+    }
+    double low = from, high = t.fullShare();
+    for (int i = 0; i < HALVINGS; i++) {
+      double to = 0.5 * (low + high);
+      if (hoursToReach(t, comesWh, from, to) < 1.0) {
+        low = to;
+      } else {
+        high = to;
+      }
+    }
+    double acceptedWh = (low - from) * wholeWh / bank.chargeEfficiency();
+    if (acceptedWh < comesWh - 1.0) {
+      happened.add(
+          t.acceptedShare(from) * bank.mostInWh() > comesWh
+              ? Happening.TAPER_MET_WITHIN_THE_HOUR
+              : Happening.TAPER_FROM_THE_START_OF_THE_HOUR);
+    }
+    return acceptedWh;
+  }
+
+  /**
+   * First at the pace of what comes, then along the falling line, where time goes as a logarithm.
+   */
+  private double hoursToReach(Taper t, double comesWh, double from, double to) {
+    double perWh = bank.chargeEfficiency() / wholeWh; // share of the whole for a Wh at the bus
+    double fall = bank.mostInWh() * (1.0 - t.topShare()) / (1.0 - t.fromShare()); // W for a share
+    double meets = fall > 0.0 ? t.fromShare() + (bank.mostInWh() - comesWh) / fall : 1.0;
+    double evenTo = Math.min(to, Math.max(from, meets));
+    double hours = (evenTo - from) / (comesWh * perWh);
+    if (to > evenTo) {
+      double firstW = bank.mostInWh() - fall * (evenTo - t.fromShare());
+      double lastW = bank.mostInWh() - fall * (to - t.fromShare());
+      hours += Math.log(firstW / lastW) / (fall * perWh);
+    }
+    return hours;
   }
 
   /** y1 - c y0 dies away at the rate k and is driven by the draw. */
   private double availableAfterWh(TwoTank t, double storedWh) {
-    double c = t.availableShare(), k = -Math.log(t.decay());
+    double c = t.availableShare(), k = t.exchangePerH();
     double nowWh = reserveWh + chargeWh, beforeWh = nowWh - storedWh;
     double lifted = availableWh - c * beforeWh;
     return c * nowWh + lifted * Math.exp(-k) + storedWh * (1.0 - c) * (1.0 - Math.exp(-k)) / k;
@@ -522,13 +607,13 @@ final class PlainFullBalance {
 
   /** What one Wh through the hour does to the available charge. */
   private static double perWh(TwoTank t) {
-    double c = t.availableShare(), k = -Math.log(t.decay());
+    double c = t.availableShare(), k = t.exchangePerH();
     return c + (1.0 - c) * (1.0 - Math.exp(-k)) / k;
   }
 
   private double restedWh(TwoTank t) {
     double atRest = t.availableShare() * (reserveWh + chargeWh);
-    return atRest + (availableWh - atRest) * t.decay();
+    return atRest + (availableWh - atRest) * Math.exp(-t.exchangePerH());
   }
 
   private double mostDrawWh(TwoTank t) {

@@ -42,6 +42,24 @@ class ChartDataTest {
   }
 
   @Test
+  void monthsOfAFullHomeClose() {
+    var full = FullHome.RESULT;
+    double in = 0.0;
+    double out = 0.0;
+    for (var m : MonthSums.of(full.ledger(), true)) {
+      int days = 0;
+      for (var books : full.outcome().months()) {
+        days += books.month() == m.month() ? books.figures().days() : 0;
+      }
+      in += m.suppliedWh() * days;
+      out += (m.servedWh() + m.standingWh() + m.lossesWh()) * days;
+    }
+    var total = full.outcome().total();
+    assertEquals(in, out + total.endChargeWh() - total.startChargeWh(), 1e-3);
+    assertTrue(total.beyond().generatorWh() > 0.0 && total.beyond().otherUsedWh() > 0.0);
+  }
+
+  @Test
   void severalNorthernYearsBeginInJulySoThatWinterIsWhole() {
     assertEquals(7, MonthSums.of(GREY.ledger(), true).get(0).month());
     assertEquals(1, MonthSums.of(GREY.ledger(), false).get(0).month());

@@ -10,6 +10,7 @@ import greyspell.calendar.HourCalendar;
 import greyspell.study.StudyResult;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -17,10 +18,17 @@ import org.junit.jupiter.api.Test;
 /** What the pictures say and hold; how their pixels look differs by machine. */
 class PicturesTest {
   private static final StudyResult GREY = new SampleStudy().run();
+  private static final StudyResult FULL = FullHome.RESULT;
+
+  private static List<Picture> all() {
+    var all = new ArrayList<>(Pictures.of(GREY));
+    all.addAll(Pictures.of(FULL));
+    return all;
+  }
 
   @Test
   void everySvgIsWellFormedSmallAndSelfContained() {
-    for (Picture p : Pictures.of(GREY)) {
+    for (Picture p : all()) {
       String svg = Pictures.svg(p);
       var document = Xml.parse(svg);
       assertEquals(List.of(p.title()), Xml.texts(document, "title"), p.name());
@@ -34,7 +42,7 @@ class PicturesTest {
 
   @Test
   void titleStatesNumbersAndStandsInThePictureAsText() {
-    for (Picture p : Pictures.of(GREY)) {
+    for (Picture p : all()) {
       assertTrue(p.title().chars().anyMatch(Character::isDigit), p.title());
       String drawn = String.join(" ", Xml.texts(Xml.parse(Pictures.svg(p)), "text"));
       assertTrue(drawn.startsWith(p.title() + " "), drawn);
@@ -43,7 +51,7 @@ class PicturesTest {
 
   @Test
   void pngIsReadableAndTwiceAsLarge() throws Exception {
-    for (Picture p : Pictures.of(GREY)) {
+    for (Picture p : all()) {
       var image = ImageIO.read(new ByteArrayInputStream(Pictures.png(p)));
       assertEquals(Math.round(2 * Look.WIDTH), image.getWidth());
       assertEquals(Math.round(2 * p.height()), image.getHeight());
@@ -52,7 +60,7 @@ class PicturesTest {
 
   @Test
   void textsAreInsideThePicture() {
-    for (Picture p : Pictures.of(GREY)) {
+    for (Picture p : all()) {
       var texts = Xml.parse(Pictures.svg(p)).getElementsByTagName("text");
       for (int k = 0; k < texts.getLength(); k++) {
         var at = texts.item(k).getAttributes();
@@ -69,6 +77,22 @@ class PicturesTest {
         assertTrue(y >= size * 0.7 && y <= p.height() - size * 0.2, what);
       }
     }
+  }
+
+  /** One more picture where the sun is not alone. */
+  @Test
+  void allSourcesAreShownWhereThereAreMore() {
+    assertEquals(4, Pictures.of(GREY).size());
+    assertEquals(Pictures.NAMES, Pictures.of(FULL).stream().map(Picture::name).toList());
+    var sources = Pictures.of(FULL).get(4);
+    assertTrue(sources.title().contains("the generator gave "), sources.title());
+    String drawn = String.join(" ", Xml.texts(Xml.parse(Pictures.svg(sources)), "text"));
+    for (String word : List.of("sun used", "second source", "generator", "not served")) {
+      assertTrue(drawn.contains(word), word);
+    }
+    String fortnight = Pictures.svg(Pictures.of(FULL).get(1));
+    assertTrue(fortnight.contains("generator ran"));
+    assertFalse(Pictures.svg(Pictures.of(GREY).get(1)).contains("generator ran"));
   }
 
   @Test

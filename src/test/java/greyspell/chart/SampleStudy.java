@@ -81,6 +81,8 @@ public final class SampleStudy {
         "");
   }
 
+  private static final double STANDING_W = 45.5;
+
   public double latitudeDeg = 51.0;
   public HourCalendar calendar = HourCalendar.of(2021, 3);
   public double panelsW = 6_000.0;
@@ -95,8 +97,7 @@ public final class SampleStudy {
   public Scenario.Electrical electrical = WIRED;
 
   /** Peaks, full charges and the rest are not this sample's matter: plain figures. */
-  private static Besides besides(Ledger ledger) {
-    var none = new Unmet(0.0, 0.0, 0.0, 0.0);
+  private static Besides besides(Ledger ledger, Unmet tenWattsLess) {
     return new Besides(
         null,
         new PeakCheck(0, null, 0, ledger.askedWh(0), 0, ledger.askedWh(0)),
@@ -104,23 +105,21 @@ public final class SampleStudy {
         List.of(),
         null,
         null,
-        none);
+        tenWattsLess);
   }
 
   public StudyResult run() {
     var weather = weather();
-    var forcing = forcing(weather);
+    var forcing = forcing(weather, STANDING_W);
     var bank = new BankLimits(bankWh * 0.9, 0.97, 0.97, bankWh * 0.5, maxDischargeW, 0.99997);
     var design = new Design(bank, new InverterLimits(inverterW, 0.03, 0.05));
-    var ledger = new Ledger(forcing, bank.windowWh());
-    double end = HourLoop.run(forcing, design, bank.windowWh(), ledger);
-    HourLoop.run(forcing, design, end, ledger);
+    var ledger = run(forcing, design);
     return new StudyResult(
         scenario(),
         weather,
         ledger,
         OutcomeReader.read(ledger, design, latitudeDeg >= 0.0),
-        besides(ledger),
+        besides(ledger, unmet(run(forcing(weather, STANDING_W - 10.0), design))),
         List.of(
             new StudyResult.PlaneBooks(
                 "barn roof", Arrays.stream(forcing.solarAvailableWh()).sum(), 0.0)),
@@ -129,6 +128,24 @@ public final class SampleStudy {
             new Assumption("bank.self_discharge", "2 % a month", "data sheets of the kind")),
         List.of("The inverter's surge power is not stated, so motor starts were not looked at."),
         "The charge at the start is the one at the end of the same weather run once before.");
+  }
+
+  private static Ledger run(Forcing forcing, Design design) {
+    var ledger = new Ledger(forcing, design.bank().windowWh());
+    double end = HourLoop.run(forcing, design, design.bank().windowWh(), ledger);
+    HourLoop.run(forcing, design, end, ledger);
+    return ledger;
+  }
+
+  private static Unmet unmet(Ledger ledger) {
+    double wh = 0.0;
+    int hours = 0;
+    for (int h = 0; h < ledger.hours(); h++) {
+      wh += ledger.unmetWh(h);
+      hours += ledger.unmetWh(h) > 0.0 ? 1 : 0;
+    }
+    double years = ledger.forcing().calendar().years();
+    return new Unmet(wh / years, hours / years, 0.0, 0.0);
   }
 
   public WeatherSeries weather() {
@@ -165,7 +182,7 @@ public final class SampleStudy {
         columns);
   }
 
-  private Forcing forcing(WeatherSeries weather) {
+  private Forcing forcing(WeatherSeries weather, double standingW) {
     int hours = calendar.hours();
     var c = new Forcing.Columns();
     c.solarNominalWh = new double[hours];
@@ -198,9 +215,9 @@ public final class SampleStudy {
       double house = 110.0 + (t >= 6 && t < 9 ? 300.0 : 0.0) + (t >= 17 && t < 22 ? 480.0 : 0.0);
       c.acAskedWh[h] = loadFactor * (house + (h / 24 % 7 == 5 && t == 11 ? 2_300.0 : 0.0));
       c.dcAskedWh[h] = loadFactor * 30.0;
-      inverter[h] = 42.0;
+      inverter[h] = standingW - 3.5;
       controller[h] = 3.5;
-      c.standingWh[h] = 45.5;
+      c.standingWh[h] = standingW;
       c.bankTemperatureC[h] = 15.0;
       c.chargeShare[h] = 1.0;
     }

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -91,6 +92,47 @@ class ElectricalCommandsTest {
     assertEquals(1, said.code, said.out + said.err);
     assertTrue(said.out.contains("FAIL "), said.out);
     assertTrue(flat(said).contains("too high"), said.out);
+  }
+
+  /** 20.4 V × 9.8 A is 200 W, not 230 W: told once by the check, and before the strings. */
+  @Test
+  void aMisreadStickerIsToldOnceAndByStringsToo() throws IOException {
+    String home =
+        changed("module: Larkhill LH-200M", "module: {from: Larkhill LH-200M, rated_power: 230 W}");
+    Cli checked = Cli.run("check", home, "--library", "shared");
+    assertEquals(1, checked.code, checked.out + checked.err);
+    assertTrue(flat(checked).contains("FAIL Larkhill LH-200M: rated power: "), checked.out);
+    assertFalse(checked.out.contains("misread"), checked.out);
+    Cli strings = Cli.run("strings", home, "--library", "shared");
+    assertTrue(flat(strings).contains("FAIL Larkhill LH-200M: rated power: "), strings.out);
+  }
+
+  @Test
+  void aMedicalLoadIsToldOnce() {
+    Cli said = Cli.run("check", "scenarios/kelp-point.yaml");
+    assertTrue(said.out.contains("CAUTION medical load: "), said.out);
+    assertFalse(said.out.contains("marked medical"), said.out);
+  }
+
+  /** Bare, the charging voltage is not known: 1.2 × 51.2 V = 61.4 V is taken and said so. */
+  @Test
+  void aChargingVoltageThatIsTakenIsSaid() {
+    String[] bare = {
+      "strings",
+      "--module=Orrin Bay OB-410H",
+      "--controller=Sable Ridge SR-250-100",
+      "--modules=12",
+      "--bank-voltage=51.2V",
+      "--record-low=-16C",
+      "--record-high=34C"
+    };
+    Cli said = Cli.run(bare);
+    assertEquals(0, said.code, said.err);
+    assertTrue(flat(said).contains("charging voltage: not stated: 61.4 V is taken"), said.out);
+    assertTrue(said.out.contains("Best: 4 in series, 3 strings."), said.out);
+    String[] stated = Arrays.copyOf(bare, bare.length + 1);
+    stated[bare.length] = "--charging-voltage=56.8V";
+    assertFalse(Cli.run(stated).out.contains("not stated"));
   }
 
   /** Who only asks for the energy is told too: on the screen, and first on the page. */

@@ -36,7 +36,7 @@ class SharedControllersTest {
     assertTrue(findings.isEmpty());
     assertEquals(3, one.stringsOnOne());
     assertEquals(3 * 13.9, one.shortCircuitA(), 1e-9);
-    assertEquals(8 * 410.0, one.ratedW(), 1e-9);
+    assertEquals(8 * 410.0, one.broughtW(51.2), 1e-9);
   }
 
   /** 3 + 1 on two: two each, so one gets both planes; apart one would carry three, 41.7 A. */
@@ -58,7 +58,7 @@ class SharedControllersTest {
         found.text().endsWith("one gets 3 strings, 41.7 A × 1.25 = 52.1 A, and bears 50 A"),
         found.text());
     assertEquals(2 * 13.9, shared.shortCircuitA(), 1e-9);
-    assertEquals(2 * 3 * 410.0, shared.ratedW(), 1e-9);
+    assertEquals(2 * 3 * 410.0, shared.broughtW(51.2), 1e-9);
   }
 
   @Test
@@ -93,6 +93,6 @@ class SharedControllersTest {
     var weak = Equipment.module("weak", 45.0, 6.0, 37.0, 5.6, -0.0027, 1000.0);
     SharedControllers shared = on(2, Equipment.array("old", weak, 4, 2), plane("new", 2, 2));
     assertEquals(2 * 13.9, shared.shortCircuitA(), 1e-9);
-    assertEquals(2 * 4 * weak.ratedPowerW(), shared.ratedW(), 1e-9);
+    assertEquals(2 * 4 * weak.ratedPowerW(), shared.broughtW(51.2), 1e-9);
   }
 }

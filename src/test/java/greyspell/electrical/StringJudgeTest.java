@@ -267,8 +267,49 @@ class StringJudgeTest {
   }
 
   /**
-   * Twelve on 250 V: 6 in series is 246 V, hardly any room, so 4 in series (3 strings) is weighed.
+   * Twelve on 250 V at -10 °C: 6 in series reach 246.3 V, 1.5 % of room; 4 and 3 in series have a
+   * caution each too (three and four strings side by side), but no colder night destroys anything.
    */
+  @Test
+  void hardlyAnyRoomInTheColdIsNotTheBest() {
+    var judged = judge(M410, Equipment.c250(), -10.0, 35.0, 12);
+    var six = of(judged, 6);
+    assertEquals(Severity.CAUTION, six.verdict());
+    assertEquals(1, Finding.count(six.findings(), Severity.CAUTION));
+    assertEquals(1, Finding.count(of(judged, 4).findings(), Severity.CAUTION));
+    assertEquals(4, Objects.requireNonNull(judged.best()).inSeries());
+    assertTrue(
+        judged
+            .why()
+            .startsWith(
+                "Highest voltage of 2 of 3 allowed that keep clear of the limits in the cold: 39.2 A"
+                    + " instead of 52.2 A with 3 in series, 4 strings"),
+        judged.why());
+  }
+
+  /**
+   * The panels' current at the bank's voltage, which a controller that does not track passes on.
+   */
+  @Test
+  void withoutTrackingTheCurrentIsNotRaised() {
+    var array = Equipment.array("roof", M410, 1, 2);
+    double atBankA = RunLoad.ofArray(array, Equipment.pwm(), 24.0).ratedA();
+    assertEquals(24.0 * atBankA, RunLoad.broughtW(array, Equipment.pwm(), 24.0), 1e-9);
+    assertEquals(820.0, RunLoad.broughtW(array, Equipment.c150(), 24.0), 1e-9);
+    var rules = new StringRules(-10.0, 35.0, null, 24.0, 28.8, 5.0, StringRules.USUAL_MARGIN_SHARE);
+    var one = of(StringJudge.judge(M410, Equipment.pwm(), rules, Wanted.modules(2)), 1);
+    // 27.4 A, not 820 W / 24 V = 34 A
+    var power = finding(one, "array power");
+    assertTrue(power.text().startsWith("27.4 A of modules at the bank's 24 V on "), power.text());
+    double mostA = Objects.requireNonNull(Equipment.pwm().maxOutputA());
+    assertEquals(atBankA / mostA, stated(one.controllerShare()), 1e-9);
+    assertEquals(
+        Math.min(mostA, Equipment.pwm().efficiency() * atBankA),
+        RunLoad.ofController(Equipment.pwm(), rules, RunLoad.broughtW(array, Equipment.pwm(), 24.0))
+            .ratedA(),
+        1e-9);
+  }
+
   @Test
   void theBestIsNamedWithItsReason() {
     var judged = judge(M410, Equipment.c250(), -20.0, 35.0, 10);

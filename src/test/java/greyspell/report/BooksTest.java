@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import greyspell.balance.LedgerColumn;
+import greyspell.chart.FullHome;
 import greyspell.chart.SampleStudy;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.StudyResult;
@@ -28,7 +29,9 @@ import org.junit.jupiter.api.Test;
 class BooksTest {
   private static final StudyResult GREY = new SampleStudy().run();
   private static final List<String> LEDGER = lines();
-  private static final JsonNode JSON = json();
+  private static final JsonNode JSON = json(GREY);
+  private static final StudyResult FULL = FullHome.RESULT;
+  private static final JsonNode FULL_JSON = json(FULL);
 
   private static List<String> lines() {
     try {
@@ -40,10 +43,10 @@ class BooksTest {
     }
   }
 
-  private static JsonNode json() {
+  private static JsonNode json(StudyResult result) {
     try {
       var out = new ByteArrayOutputStream();
-      ResultsJson.write(GREY, ElectricalCheck.of(GREY.scenario(), GREY), out);
+      ResultsJson.write(result, ElectricalCheck.of(result.scenario(), result), out);
       return new ObjectMapper().readTree(out.toByteArray());
     } catch (java.io.IOException e) {
       throw new AssertionError(e);
@@ -146,6 +149,93 @@ class BooksTest {
     assertEquals(total.get("unmet_kwh").asDouble(), shortfalls, 1e-3);
   }
 
+  /** docs/results.md: "The books close". Each sum is rounded to a millionth. */
+  @Test
+  void theBooksOfAFullHomeClose() {
+    assertTrue(FULL.ledger().isFull());
+    List<JsonNode> stretches = new java.util.ArrayList<>();
+    stretches.add(FULL_JSON.get("total"));
+    FULL_JSON.get("per_winter").forEach(stretches::add);
+    for (JsonNode f : stretches) {
+      var losses = f.get("losses_kwh");
+      double out = of(f, "served_kwh") + of(f, "standing_kwh");
+      for (String loss :
+          List.of(
+              "inverter",
+              "inverter_wiring",
+              "generator_charger",
+              "charging",
+              "discharging",
+              "self_discharge")) {
+        out += of(losses, loss);
+      }
+      out += of(f, "end_charge_kwh") - of(f, "start_charge_kwh");
+      double in = of(f, "solar_used_kwh") + of(f, "other_used_kwh") + of(f, "generator_kwh");
+      assertEquals(in, out, 1e-5);
+      double unmet = 0.0;
+      for (String why : List.of("empty", "rate", "inverter", "cut_off", "slow", "asleep")) {
+        unmet += of(f, "unmet_" + why + "_kwh");
+      }
+      assertEquals(of(f, "unmet_kwh"), unmet, 1e-5);
+    }
+    for (String used :
+        List.of(
+            "generator_kwh",
+            "generator_fuel_cost",
+            "other_used_kwh",
+            "shed_kwh",
+            "put_off_kwh",
+            "made_up_kwh",
+            "unmet_empty_kwh",
+            "curtailed_absorption_kwh")) {
+      assertTrue(of(FULL_JSON.get("total"), used) > 0.0, used + " is meant to be seen");
+    }
+  }
+
+  /**
+   * Asked = served + not served + let go + what waits more than before: the identity of the
+   * documents without what waited too long, which put off less made up less the change of what
+   * waits leaves.
+   */
+  @Test
+  void whatAFullHomeAskedForIsAccountedFor() {
+    var total = FULL_JSON.get("total");
+    double[] waitingWh = LedgerColumn.WAITING.of(FULL.ledger());
+    double waitsKwh = waitingWh[waitingWh.length - 1] / 1000.0;
+    assertEquals(
+        of(total, "load_kwh"),
+        of(total, "served_kwh") + of(total, "unmet_kwh") + of(total, "shed_kwh") + waitsKwh,
+        1e-5);
+  }
+
+  @Test
+  void whatStandsBesideTheBooks() {
+    var range = FULL_JSON.get("load_range");
+    double low = of(range.get("low"), "unmet_kwh_per_year");
+    double likely = of(range.get("likely"), "unmet_kwh_per_year");
+    assertTrue(low < likely && likely < of(range.get("high"), "unmet_kwh_per_year"));
+    assertEquals(of(FULL_JSON.get("total"), "unmet_kwh") / 3.0, likely, 2e-6);
+    assertEquals("hob", range.get("measure_first").asText());
+    var service = FULL_JSON.get("bank").get("service_years");
+    assertEquals(8, service.size());
+    assertEquals(100.0, of(service.get(0), "capacity_pct"));
+    assertEquals(likely, of(service.get(0), "unmet_kwh_per_year"), 2e-6);
+    double lowestV = Double.MAX_VALUE;
+    for (double v : FULL.ledger().bankV()) {
+      lowestV = v > 0.0 ? Math.min(lowestV, v) : lowestV;
+    }
+    assertEquals(lowestV, of(FULL_JSON.get("bank"), "lowest_v"), 1e-6);
+    assertTrue(of(FULL_JSON.get("always_on").get("ten_watts_less"), "unmet_kwh_per_year") < likely);
+    var total = FULL_JSON.get("total");
+    assertEquals(
+        of(total, "generator_fuel_l"), of(total, "generator_fuel_gal") * 3.785411784, 1e-5);
+    assertEquals(of(total, "generator_fuel_l") * 1.8, of(total, "generator_fuel_cost"), 1e-5);
+  }
+
+  private static double of(JsonNode node, String key) {
+    return node.get(key).asDouble();
+  }
+
   @Test
   void wintersAddUpToTheTotal() {
     for (String key :
@@ -213,19 +303,9 @@ class BooksTest {
   void everyKeyAndColumnIsDocumentedAndNoOther() throws Exception {
     String docs = Files.readString(Path.of("docs/results.md"));
     var losses = new TreeSet<String>();
-    JSON.get("total").get("losses_kwh").fieldNames().forEachRemaining(losses::add);
     var written = new TreeSet<String>();
-    keys(JSON, written);
-    written.removeAll(losses);
-    written.addAll(LedgerCsv.headers(GREY));
-    for (var loss : GREY.ledger().forcing().arrayLosses()) {
-      written.remove(loss.name() + "_wh");
-    }
-    for (String column : MonthsCsv.headers(GREY.outcome().total())) {
-      if (!column.endsWith("_loss_kwh")) {
-        written.add(column);
-      }
-    }
+    names(GREY, JSON, written, losses);
+    names(FULL, FULL_JSON, written, losses);
     Set<String> documented = new TreeSet<>();
     for (String line : docs.lines().filter(l -> l.startsWith("| `")).toList()) {
       // the names of the first cell, and of the meaning those that name an inner key
@@ -235,12 +315,31 @@ class BooksTest {
       }
     }
     documented.removeAll(losses);
-    documented.removeAll(Set.of("months", "fortnight", "charge"));
+    documented.removeAll(Set.of("months", "fortnight", "charge", "sources"));
     var missing = new LinkedHashSet<>(written);
     missing.removeAll(documented);
     assertEquals(Set.of(), missing, "written but not in docs/results.md");
     documented.removeAll(written);
     assertEquals(Set.of(), documented, "in docs/results.md but not written");
+  }
+
+  /** Every key and column that a run writes, but for the losses, which are told by name apart. */
+  private static void names(
+      StudyResult result, JsonNode json, Set<String> written, Set<String> losses) {
+    var keys = new TreeSet<String>();
+    json.get("total").get("losses_kwh").fieldNames().forEachRemaining(losses::add);
+    keys(json, keys);
+    keys.removeAll(losses);
+    keys.addAll(LedgerCsv.headers(result));
+    for (var loss : result.ledger().forcing().arrayLosses()) {
+      keys.remove(loss.name() + "_wh");
+    }
+    for (String column : MonthsCsv.headers(result.outcome().total())) {
+      if (!column.endsWith("_loss_kwh")) {
+        keys.add(column);
+      }
+    }
+    written.addAll(keys);
   }
 
   private static void keys(JsonNode node, Set<String> into) {

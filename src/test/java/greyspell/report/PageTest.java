@@ -2,9 +2,11 @@ package greyspell.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.calendar.HourCalendar;
+import greyspell.chart.FullHome;
 import greyspell.chart.Pictures;
 import greyspell.chart.SampleStudy;
 import greyspell.chart.Say;
@@ -34,20 +36,23 @@ class PageTest {
     assertEquals(
         List.of(
             "What running out means here",
+            "How sure this is",
             "Sun against need, month by month",
-            heads.get(2),
+            heads.get(3),
             "Grey spells against the bank",
             "Energy books by month",
             "Always on",
             "Winter by winter",
             "How long a full bank lasts",
+            "The bank",
+            "Peaks within the hour",
             "Where the light went",
             "Electrical check",
             "What was assumed",
             "Cautions",
             "How to read this page"),
         heads);
-    assertTrue(heads.get(2).startsWith("The worst spell, day by day: "), heads.get(2));
+    assertTrue(heads.get(3).startsWith("The worst spell, day by day: "), heads.get(3));
     assertEquals(4, document.getElementsByTagName("svg").getLength());
   }
 
@@ -103,37 +108,129 @@ class PageTest {
     }
   }
 
+  /** Of the sample, and of a home with every source and loss there is. */
   @Test
   void booksRowsClose() {
-    var page = made(new SampleStudy().run(), List.of());
-    for (var row : page.books().rows()) {
-      var cells = row.cells();
-      double used = number(cells.get(1));
-      double out = 0.0;
-      for (int k : new int[] {3, 4, 5, 6}) {
-        out += number(cells.get(k));
+    for (StudyResult result : List.of(new SampleStudy().run(), FullHome.RESULT)) {
+      var books = made(result, List.of()).books();
+      for (var row : books.rows()) {
+        double in = 0.0;
+        double out = 0.0;
+        for (int k = 1; k < row.cells().size(); k++) {
+          double kwh = number(row.cells().get(k));
+          switch (books.head().get(k)) {
+            case "Sun used", "Second source", "Generator" -> in += kwh;
+            case "House served", "Always on", "Losses", "Into store (+), out (-)" -> out += kwh;
+            default -> {}
+          }
+        }
+        assertTrue(in > 0.0);
+        assertEquals(in, out, 7 * 0.05 + 1e-9, row.cells().get(0));
       }
-      assertEquals(used, out, 5 * 0.05 + 1e-9, cells.get(0));
     }
   }
 
   @Test
   void fromLightToSocketEveryLineIsSubtracted() {
-    StudyResult result = new SampleStudy().run();
-    var rows = made(result, List.of()).losses().rows();
-    double left = 0.0;
-    for (var row : rows) {
-      double kwh = number(row.cells().get(1));
-      if (left == 0.0) {
-        left = kwh;
-      } else if (row.isMarked()) {
-        assertEquals(kwh, left, 0.05 * rows.size(), row.cells().get(0));
-        left = kwh;
-      } else {
-        left -= kwh;
+    for (StudyResult result : List.of(new SampleStudy().run(), FullHome.RESULT)) {
+      var rows = made(result, List.of()).losses().rows();
+      double left = 0.0;
+      for (var row : rows) {
+        double kwh = number(row.cells().get(1));
+        String name = row.cells().get(0);
+        if (left == 0.0) {
+          left = kwh;
+        } else if (row.isMarked()) {
+          assertEquals(kwh, left, 0.05 * rows.size(), name);
+          left = kwh;
+        } else {
+          left += name.startsWith("plus ") ? kwh : -kwh;
+        }
       }
+      assertEquals("Served to the house", rows.get(rows.size() - 1).cells().get(0));
     }
-    assertEquals("Served to the house", rows.get(rows.size() - 1).cells().get(0));
+  }
+
+  @Test
+  void rulesRowsCloseButForWhatWaits() {
+    var rows = made(FullHome.RESULT, List.of()).rules().rows();
+    assertEquals(13, rows.size());
+    for (var row : rows) {
+      double asked = number(row.cells().get(1));
+      double told = 0.0;
+      for (int k = 2; k <= 4; k++) {
+        told += number(row.cells().get(k));
+      }
+      // the waits of a month's end are less than one run of the washing machine, 0.45 kWh
+      assertEquals(asked, told, 0.45 + 4 * 0.05 + 1e-9, row.cells().get(0));
+    }
+    assertTrue(made(new SampleStudy().run(), List.of()).rules().rows().isEmpty());
+  }
+
+  @Test
+  void aMedicalLoadIsDemandedABackupForRightUnderTheVerdict() {
+    String html = page(FullHome.RESULT);
+    int demand = html.indexOf("independent backup of its own");
+    assertTrue(demand > html.indexOf("class=\"headline\""));
+    assertTrue(demand < html.indexOf("<dl>"), "before the figures");
+    assertTrue(html.contains("safety demand"));
+    assertFalse(page(new SampleStudy().run()).contains("safety demand"));
+  }
+
+  @Test
+  void aGeneratorHasItsBooksAndWhatKillsBesideThem() {
+    String html = page(FullHome.RESULT);
+    var document = Xml.parse(html);
+    assertEquals(5, document.getElementsByTagName("svg").getLength());
+    assertTrue(Xml.texts(document, "h2").contains("The generator"));
+    var terms = Xml.texts(document, "dt");
+    var reasons = Xml.texts(document, "dd");
+    for (var item : Checklist.generator()) {
+      assertTrue(terms.contains(item.name()) && reasons.contains(item.reason()), item.name());
+    }
+    var generator = made(FullHome.RESULT, List.of()).generator();
+    assertNotNull(generator);
+    String lines = String.join(" ", generator.lines());
+    assertTrue(lines.contains("served with its help") && lines.contains("counted without it"));
+    var rows = generator.winters().rows();
+    var total = rows.get(rows.size() - 1).cells();
+    for (int k : new int[] {1, 2, 3, 4, 5, 6, 7}) {
+      double sum = 0.0;
+      for (var row : rows.subList(0, rows.size() - 1)) {
+        sum += number(row.cells().get(k));
+      }
+      double half = k < 3 ? 0.0 : k < 6 ? 0.05 : 0.5;
+      assertEquals(number(total.get(k)), sum, half * rows.size() + 1e-9, "column " + k);
+    }
+    assertFalse(page(new SampleStudy().run()).contains("The generator</h2>"));
+  }
+
+  @Test
+  void theBankIsFollowedYearByYear() {
+    var bank = made(FullHome.RESULT, List.of()).bank();
+    assertEquals(8, bank.service().rows().size());
+    assertTrue(bank.serviceNote().contains("as a shape, not as a promise"), bank.serviceNote());
+    assertTrue(bank.lines().get(0).startsWith("The lowest voltage"), bank.lines().get(0));
+    assertTrue(bank.lines().get(1).contains("without a full charge"), bank.lines().get(1));
+    double before = 101.0;
+    for (var row : bank.service().rows()) {
+      assertTrue(number(row.cells().get(1)) < before, "capacity only falls");
+      before = number(row.cells().get(1));
+    }
+    var plain = made(new SampleStudy().run(), List.of()).bank();
+    assertTrue(plain.service().rows().isEmpty() && plain.serviceNote().isEmpty());
+    assertEquals(1, plain.lines().size(), "no voltage where none is followed");
+  }
+
+  @Test
+  void whatIsNotSureAndWhatToMeasureFirst() {
+    var page = made(FullHome.RESULT, List.of());
+    String words = String.join(" ", page.surety());
+    assertTrue(words.contains("Measuring “hob” would narrow the answer most"), words);
+    assertEquals(5, page.range().rows().size());
+    assertTrue(made(new SampleStudy().run(), List.of()).range().rows().isEmpty());
+    var peaks = page.peaks().rows();
+    assertTrue(peaks.get(0).isMarked() && peaks.get(1).isMarked(), "1.6 kW is too little here");
   }
 
   @Test

@@ -3,6 +3,7 @@ package greyspell.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.chart.FullHome;
 import greyspell.chart.SampleStudy;
 import greyspell.study.StudyResult;
 import java.nio.file.Path;
@@ -54,6 +55,28 @@ class SummaryTest {
     String text = Summary.text(cautioned, List.of());
     fitsOneScreen(text);
     assertTrue(text.contains("  Cautions, 2 on the page   " + caution), text);
+  }
+
+  /** What nothing else tells stays; what the page has as well is left out. */
+  @Test
+  void aFullHomeFitsAndSaysWhatMatters() {
+    String text = Summary.text(FullHome.RESULT, List.of(Path.of("out", "report.html")));
+    fitsOneScreen(text);
+    for (String label :
+        List.of(
+            "Always on",
+            "10 W less saves, a year",
+            "Not served, 3 years",
+            "As sure as the loads",
+            "Measure first",
+            "Generator, a year",
+            "Second source, a year")) {
+      assertTrue(text.contains("  " + label + " "), label + " in " + text);
+    }
+    assertTrue(text.contains(" US gallons)") && text.contains(" EUR"), text);
+    assertTrue(text.contains("independent backup"), text);
+    assertEquals(
+        0, text.lines().filter(l -> l.endsWith("…") && !l.contains("Caution")).count(), text);
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.calendar.HourCalendar;
+import greyspell.chart.FullHome;
 import greyspell.chart.SampleStudy;
 import greyspell.chart.Say;
 import greyspell.chart.WinterShown;
@@ -162,7 +163,26 @@ class VerdictTest {
     var sample = served();
     sample.isMedical = true;
     String text = Verdict.of(sample.run()).text();
-    assertTrue(text.contains("breathing aid") && text.contains("backup of its own"), text);
+    assertTrue(text.contains("breathing aid") && text.contains("independent backup"), text);
+  }
+
+  @Test
+  void theGeneratorsHelpIsTold() {
+    var verdict = Verdict.of(FullHome.RESULT);
+    assertTrue(
+        verdict.text().matches(".*the generator ran \\d+ hours and burnt \\d+ litres \\(.*"),
+        verdict.text());
+    assertTrue(verdict.text().contains("with its help"), verdict.text());
+    assertTrue(verdict.demand().contains("breathing aid"), verdict.demand());
+  }
+
+  @Test
+  void tenWattsLessAreWhatTheSecondRunSaves() {
+    StudyResult grey = new SampleStudy().run();
+    double saved = grey.outcome().total().unmetWh() / 3.0 - grey.besides().tenWattsLess().wh();
+    assertTrue(saved > 0.0);
+    assertEquals(Say.kwh(saved) + " of shortfall", new Answers(grey).tenWattsLess());
+    assertEquals("no shortfall in this weather", new Answers(served().run()).tenWattsLess());
   }
 
   @Test

@@ -164,6 +164,6 @@ class BadFilesTest {
     assertTrue(
         folder
             .faults(alone)
-            .contains("must be the name of one of the 10 entries in shared/inverters.yaml"));
+            .contains("must be the name of one of the 11 entries in shared/inverters.yaml"));
   }
 }

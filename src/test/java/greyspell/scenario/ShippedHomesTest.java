@@ -15,6 +15,7 @@ import greyspell.electrical.StringJudge;
 import greyspell.electrical.StringRules;
 import greyspell.electrical.SurgeJudge;
 import greyspell.scenario.StarterScenario.Answers;
+import greyspell.study.ElectricalCheck;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -95,7 +96,10 @@ class ShippedHomesTest {
         }
       }
       case CONTROLLER_TO_BANK -> {
-        double modulesW = home.arrays().stream().mapToDouble(ArraySpec::ratedPowerW).sum();
+        double modulesW =
+            home.arrays().stream()
+                .mapToDouble(a -> RunLoad.broughtW(a, home.controller(), rules.bankV()))
+                .sum();
         loads.add(
             RunLoad.ofController(home.controller(), rules, modulesW / home.controller().count()));
       }
@@ -118,7 +122,7 @@ class ShippedHomesTest {
     }
     var path =
         new SurgeJudge.Path(
-            null, home.electrical().bankOhm(), cableOhm, home.electrical().cutOffV());
+            null, ElectricalCheck.bankOhm(home), cableOhm, home.electrical().cutOffV());
     List<Finding> surge = SurgeJudge.judge(home.inverter(), home.bank(), path);
     assertTrue(surge.stream().noneMatch(f -> f.text().startsWith("not judged")), surge.toString());
     assertEquals(List.of(), fails(surge));

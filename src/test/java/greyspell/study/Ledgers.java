@@ -15,7 +15,7 @@ public final class Ledgers {
 
   public static void assertEveryHourCloses(Ledger ledger) {
     Forcing f = ledger.forcing();
-    double beforeWh = ledger.startChargeWh();
+    double beforeWh = ledger.startChargeWh(), waitingWh = 0.0;
     for (int h = 0; h < ledger.hours(); h++) {
       double arrayWh = f.solarNominalWh()[h];
       for (NamedHours loss : f.arrayLosses()) {
@@ -26,7 +26,8 @@ public final class Ledgers {
       double curtailedWh =
           at(ledger, LedgerColumn.CURTAILED_FULL, h)
               + at(ledger, LedgerColumn.CURTAILED_RATE, h)
-              + at(ledger, LedgerColumn.CURTAILED_COLD, h);
+              + at(ledger, LedgerColumn.CURTAILED_COLD, h)
+              + at(ledger, LedgerColumn.CURTAILED_ABSORPTION, h);
       assertEquals(
           f.solarAvailableWh()[h],
           at(ledger, LedgerColumn.CLIPPED, h)
@@ -36,12 +37,17 @@ public final class Ledgers {
           ONE_MICRO_WH,
           at);
       assertEquals(
-          at(ledger, LedgerColumn.SOLAR_USED, h) + at(ledger, LedgerColumn.BANK_OUT, h),
+          at(ledger, LedgerColumn.SOLAR_USED, h)
+              + at(ledger, LedgerColumn.OTHER_AVAILABLE, h)
+              - at(ledger, LedgerColumn.OTHER_CURTAILED, h)
+              + at(ledger, LedgerColumn.GENERATOR, h)
+              + at(ledger, LedgerColumn.BANK_OUT, h),
           at(ledger, LedgerColumn.BANK_IN, h)
               + at(ledger, LedgerColumn.STANDING, h)
               + at(ledger, LedgerColumn.SERVED, h)
               + at(ledger, LedgerColumn.INVERTER_LOSS, h)
-              + at(ledger, LedgerColumn.INVERTER_WIRING, h),
+              + at(ledger, LedgerColumn.INVERTER_WIRING, h)
+              + at(ledger, LedgerColumn.CHARGER_LOSS, h),
           ONE_MICRO_WH,
           at);
       double chargeWh = ledger.chargeWh()[h];
@@ -55,11 +61,15 @@ public final class Ledgers {
           ONE_MICRO_WH,
           at);
       assertEquals(
-          ledger.askedWh(h),
-          at(ledger, LedgerColumn.SERVED, h) + ledger.unmetWh(h),
+          ledger.askedWh(h) + waitingWh,
+          at(ledger, LedgerColumn.SERVED, h)
+              + ledger.unmetWh(h)
+              + at(ledger, LedgerColumn.SHED, h)
+              + at(ledger, LedgerColumn.WAITING, h),
           ONE_MICRO_WH,
           at);
       beforeWh = chargeWh;
+      waitingWh = at(ledger, LedgerColumn.WAITING, h);
     }
   }
 

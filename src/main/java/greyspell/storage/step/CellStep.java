@@ -93,6 +93,34 @@ public final class CellStep {
     return resistanceOhm;
   }
 
+  /** Charge that stays of what goes in. */
+  public double coulombicEfficiency() {
+    return coulombicEfficiency;
+  }
+
+  public double chargingV() {
+    return chargingV;
+  }
+
+  public double cutOffV() {
+    return cutOffV;
+  }
+
+  /** True if efficiencies give the losses, not the resistance. */
+  public boolean isLossStated() {
+    return isLossStated;
+  }
+
+  /** Lost of what the bus puts in, where stated; else NaN. */
+  public double inLossShare() {
+    return inLossShare;
+  }
+
+  /** Lost beside what the bus gets, as a share of it, where stated; else NaN. */
+  public double outLossShare() {
+    return outLossShare;
+  }
+
   /** Without load; level outside 0 to 1. */
   public double openV(double chargeShare) {
     if (!(chargeShare > 0.0)) {
