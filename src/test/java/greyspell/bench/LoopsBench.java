@@ -55,7 +55,8 @@ public class LoopsBench {
   private static List<Lane> grid(int side) {
     var lanes = new ArrayList<Lane>();
     for (int i = 0; i < side * side; i++) {
-      double panelsKw = 1.5 + 10.5 * (i / side) / (side - 1.0);
+      int row = i / side;
+      double panelsKw = 1.5 + 10.5 * row / (side - 1.0);
       double fullWh = 3000.0 + 57_000.0 * (i % side) / (side - 1.0);
       var bank =
           new BankLimits(
