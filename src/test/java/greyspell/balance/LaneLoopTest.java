@@ -2,6 +2,7 @@ package greyspell.balance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.management.ThreadMXBean;
 import greyspell.power.step.InverterLimits;
@@ -186,6 +187,7 @@ class LaneLoopTest {
     List<Lane> list = randomLanes(7, 40, false);
     BusHours hours = BusHours.of(forcing, list.get(0).design().inverter());
     var lanes = new Lanes(list);
+    long hoursRun = forcing.hours();
     for (int i = 0; i < 20; i++) {
       LaneLoop.runAll(hours, lanes);
     }
@@ -197,6 +199,8 @@ class LaneLoopTest {
     for (int i = 0; i < 20; i++) {
       LaneLoop.runAll(hours, lanes);
     }
-    assertEquals(idleBytes, bean.getThreadAllocatedBytes(thread) - beforeBytes);
+    long bytes = bean.getThreadAllocatedBytes(thread) - beforeBytes - idleBytes;
+    // a compiler at work leaves a few bytes; one object an hour would be half a million
+    assertTrue(bytes < 20 * hoursRun, () -> bytes + " bytes");
   }
 }
