@@ -67,6 +67,7 @@ final class KeyFigures {
       lines.add(new Line("Measure first", answers.measureFirst()));
     }
     helpers(result, lines);
+    service(result, lines);
     lines.add(
         new Line(
             "Loss-of-load probability",
@@ -166,6 +167,24 @@ final class KeyFigures {
                   + " made up",
               true));
     }
+  }
+
+  /** The bank in the last year that was asked for, and when it is worn. */
+  private static void service(StudyResult result, List<Line> lines) {
+    var service = result.besides().service();
+    if (service.isEmpty()) {
+      return;
+    }
+    var last = service.get(service.size() - 1);
+    Double worn = result.besides().replacementYears();
+    lines.add(
+        new Line(
+            "Bank in year " + last.number(),
+            Say.percent(last.healthShare())
+                + " of new, "
+                + Say.kwh(last.unmet().wh())
+                + " short a year"
+                + (worn == null ? "" : "; replace after " + Say.number(worn, 1) + " years")));
   }
 
   private static void peaks(StudyResult result, List<Line> lines) {

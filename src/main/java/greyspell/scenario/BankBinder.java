@@ -222,7 +222,7 @@ final class BankBinder {
               null,
               null,
               cellBinder.life(block, batteryBlock, one.chemistry(), isDetailed));
-      if (isDetailed) {
+      if (isDetailed && one != NO_BANK) {
         CellSheet cells = cellBinder.cells(batteryBlock, one, isLossStated);
         KineticSheet tanks = cellBinder.tanks(batteryBlock, one);
         bank =

@@ -703,7 +703,11 @@ final class Vocabulary {
           .usual("80 %", "the last part fills slowly; " + PRACTICE)
           .into("stopAboveShare");
   static final Key MINIMUM_RUN =
-      Key.measure("minimum_run", "Shortest run, in whole hours.", Dimension.DURATION)
+      Key.measure(
+              "minimum_run",
+              "Shortest run, in whole hours; quiet hours, or nobody at home with policy: manual, end it"
+                  + " sooner.",
+              Dimension.DURATION)
           .within(0, 24)
           .usual("2 h", "short runs wear an engine; " + PRACTICE)
           .into("minimumRunH");

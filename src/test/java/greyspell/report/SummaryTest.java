@@ -70,7 +70,8 @@ class SummaryTest {
             "As sure as the loads",
             "Measure first",
             "Generator, a year",
-            "Second source, a year")) {
+            "Second source, a year",
+            "Bank in year " + FullHome.RESULT.besides().service().size())) {
       assertTrue(text.contains("  " + label + " "), label + " in " + text);
     }
     assertTrue(text.contains(" US gallons)") && text.contains(" EUR"), text);

@@ -196,6 +196,21 @@ class BankBinderTest {
     assertEquals(10.0, home.bank().fullChargeFromC(), 1e-9);
   }
 
+  /** A battery that is refused brings no untrue fault about its voltages with it. */
+  @Test
+  void aRefusedBatteryIsToldOnce() {
+    String told =
+        folder.faults(
+            TestFolder.good()
+                .replace(
+                    "max_charge: 50 A",
+                    "max_charge: 50 A\n    full_charge_from: -5 °C\n"
+                        + "    voltage_by_charge: [[0 %, 48 V], [100 %, 54 V]]")
+                .replace("bank:", "bank:\n  model: detailed"));
+    assertTrue(told.contains("the full limit must begin above"), told);
+    assertFalse(told.contains("within a quarter"), told);
+  }
+
   /** Every entry of the library can be reckoned in detail from its own sheet. */
   @Test
   void libraryStatesWhatDetailNeeds() {
