@@ -144,19 +144,22 @@ public record BankSpec(
     return (tanks == null ? capacityWh : tanks.tanksWh()) * healthShare;
   }
 
-  /** Energy between the reserve and full. */
+  /**
+   * Energy between the reserve and full: shares of the capacity on the sheet. What two tanks hold
+   * beyond it, which only a very slow draw would reach, is never used.
+   */
   public double usableWh() {
-    return contentWh() * (fullFraction - reserveFraction);
+    return capacityWh * healthShare * (fullFraction - reserveFraction);
   }
 
-  /** Energy below the reserve. */
+  /** Energy below the reserve; with two tanks also what they hold beyond the sheet's capacity. */
   public double reserveWh() {
-    return contentWh() * reserveFraction;
+    return contentWh() * fullFraction - usableWh();
   }
 
   /** Charge over all that the cells hold, from the energy above the reserve. */
   public double chargeShare(double aboveReserveWh) {
-    return reserveFraction + aboveReserveWh / contentWh();
+    return (reserveWh() + aboveReserveWh) / contentWh();
   }
 
   /**
