@@ -16,7 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Every command that a document shows is run. */
 class CommandsInDocsTest {
   private static final Pattern COMMAND =
-      Pattern.compile("(?:target/)?greyspell ((?:run|new|check|strings|load|effects|weather) [^`\\n&|#]+)");
+      Pattern.compile(
+          "(?:target/)?greyspell ((?:run|new|check|strings|load|effects|weather) [^`\\n&|#]+)");
 
   private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|[^\\s\\\\]+");
 

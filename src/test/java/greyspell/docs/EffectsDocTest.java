@@ -73,13 +73,14 @@ class EffectsDocTest {
     return read(text);
   }
 
-  /** Harrow Combe with an inverter that wakes for few loads, and no motor to start. */
+  /** Harrow Combe with a sleeping inverter, no motor to start, and a bank that charges slowly. */
   private Scenario asleep() throws IOException {
     return read(
         harrowCombe()
             .replace(
                 "inverter: Dunmore Ward DW-1600-48 ",
                 "inverter: {from: Dunmore Ward DW-1600-48, search: {draw: 1 W, wakes_at: 400 W}}")
+            .replace("model: detailed ", "model: detailed\n  taper_from: 40 % ")
             .replaceAll("    - .*(Fridge|Well pump|Washing).*\\n", ""));
   }
 
