@@ -69,18 +69,17 @@ class EffectsDocTest {
                 "inverter: {from: Dunmore Ward DW-1600-48, continuous_power: 0.16 kW, surge_power: 1 kW}")
             .replace(
                 "battery: Hallam Tub HT-L16 ",
-                "battery: {from: Hallam Tub HT-L16, max_charge: 8 A, coldest_charge: 9 °C}\n  health: 70 %");
+                "battery: {from: Hallam Tub HT-L16, max_charge: 8 A, taper_from: 40 %, coldest_charge: 9 °C}\n  health: 70 %");
     return read(text);
   }
 
-  /** Harrow Combe with a sleeping inverter, no motor to start, and a bank that charges slowly. */
+  /** Harrow Combe with an inverter that wakes for few loads, and no motor to start. */
   private Scenario asleep() throws IOException {
     return read(
         harrowCombe()
             .replace(
                 "inverter: Dunmore Ward DW-1600-48 ",
                 "inverter: {from: Dunmore Ward DW-1600-48, search: {draw: 1 W, wakes_at: 400 W}}")
-            .replace("model: detailed ", "model: detailed\n  taper_from: 40 % ")
             .replaceAll("    - .*(Fridge|Well pump|Washing).*\\n", ""));
   }
 
