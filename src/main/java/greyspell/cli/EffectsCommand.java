@@ -40,7 +40,7 @@ final class EffectsCommand implements Callable<Integer> {
   @Option(
       names = "--page",
       paramLabel = "FILE",
-      description = "Write a page of Markdown with all of them, instead of the tables here.")
+      description = "Write a page of Markdown with all of them; no tables are printed then.")
   private @Nullable Path page;
 
   @Option(names = "--json", description = "Print the figures for other programs.")
@@ -55,10 +55,12 @@ final class EffectsCommand implements Callable<Integer> {
     for (Path scenario : scenarios) {
       homes.add(Effects.of(ScenarioReader.read(scenario, library.folder())));
     }
+    if (page != null) {
+      TextFile.write(page, EffectsText.page(homes, scenarios));
+    }
     if (json) {
       screen.print(EffectsJson.text(homes));
     } else if (page != null) {
-      TextFile.write(page, EffectsText.page(homes, scenarios));
       screen.println("Written: " + page);
     } else {
       var texts = new ArrayList<String>();

@@ -10,15 +10,23 @@ import java.util.List;
 
 /** What each effect is worth, in words, as a table for the terminal or a page of Markdown. */
 public final class EffectsText {
+  private static final double SMALL_WH = 10_000.0;
+
   private static final String HEAD =
       """
-      # What each effect matters
+      # How much each effect matters
 
-      Each home is run with everything, then once without each effect that it has, all else the same. What is left out is
-      named; the figures are what goes unserved then, a year. A loss of the panels is left out by giving back what was booked
-      for it, so losses that follow from one another are not told apart finely. Effects do not add up: a house that is hours short
-      at the edge of its bank gains from every one of them. Where a generator runs its hours move too, and so what goes unserved
-      may rise a little when a loss is left out: the engine is then not at work when the sun fails.
+      Each home is run with everything, then once more without each effect that it has, all else the same. Read a line so: leave it
+      out, and what goes unserved in an average year changes from the first figure to the second; one figure alone means no change that
+      shows. What changes most stands first. Effects do not add up.
+
+      - A loss of the panels is left out by giving back what was booked for it; the losses that come after it are not worked out anew.
+      - "Warm cells and weak light" can be a gain in cold weather: a winter may be worse without it.
+      - Without "voltage that sags and rises" the bank works with the constant efficiencies of its sheet instead, which may be the worse ones.
+      - Without "days and hours that differ by chance" every day is the mean day; the dark days of these very years may have been above
+        it or below.
+      - Where a generator runs, its hours move too. What goes unserved may then rise a little when a loss is left out: a fuller bank
+        may not start the engine in the evening, and the night is too long for it. Look at the generator's kWh beside it.
 
       Made by `greyspell effects\
       """;
@@ -31,11 +39,10 @@ public final class EffectsText {
     Columns.wrap(out, "", whole(effects.whole()));
     out.append('\n');
     var table = new Columns();
-    boolean hasMore = hasMore(effects);
-    table.row(head(hasMore));
+    table.row(head(effects));
     for (LeftOut l : effects.left()) {
       if (!effects.isIdle(l)) {
-        table.row(cells(effects, l, hasMore));
+        table.row(cells(effects, l));
       }
     }
     table.write(out, true);
@@ -53,14 +60,14 @@ public final class EffectsText {
     files.forEach(f -> out.append(' ').append(f.toString().replace('\\', '/')));
     out.append(" --page docs/effects.md`; a test holds it.\n");
     for (Effects effects : homes) {
-      boolean hasMore = hasMore(effects);
+      String[] head = head(effects);
       out.append("\n## ").append(effects.home()).append("\n\n");
       out.append(whole(effects.whole())).append("\n\n");
-      line(out, head(hasMore));
-      out.append("|--:|--:").append(hasMore ? "|--:|--:" : "").append("|---|\n");
+      line(out, head);
+      out.append("|--:".repeat(head.length - 1)).append("|---|\n");
       for (LeftOut l : effects.left()) {
         if (!effects.isIdle(l)) {
-          line(out, cells(effects, l, hasMore));
+          line(out, cells(effects, l));
         }
       }
       String idle = idle(effects);
@@ -85,24 +92,39 @@ public final class EffectsText {
         + ".";
   }
 
-  private static boolean hasMore(Effects effects) {
-    return effects.left().stream()
-        .anyMatch(l -> l.unmet().generatorWh() > 0.0 || l.unmet().letGoWh() > 0.0);
+  private static boolean letsGo(Effects effects) {
+    return effects.whole().letGoWh() > 0.0
+        || effects.left().stream().anyMatch(l -> l.unmet().letGoWh() > 0.0);
   }
 
-  private static String[] head(boolean hasMore) {
-    return hasMore
-        ? new String[] {"kWh unserved", "hours", "kWh let go", "kWh generator", "left out"}
-        : new String[] {"kWh unserved", "hours", "left out"};
+  private static boolean hasGenerator(Effects effects) {
+    return effects.whole().generatorWh() > 0.0
+        || effects.left().stream().anyMatch(l -> l.unmet().generatorWh() > 0.0);
   }
 
-  private static String[] cells(Effects effects, LeftOut l, boolean hasMore) {
+  private static String[] head(Effects effects) {
+    var head = new ArrayList<>(List.of("kWh unserved", "hours"));
+    if (letsGo(effects)) {
+      head.add("kWh let go");
+    }
+    if (hasGenerator(effects)) {
+      head.add("kWh generator");
+    }
+    head.add("left out");
+    return head.toArray(String[]::new);
+  }
+
+  private static String[] cells(Effects effects, LeftOut l) {
     Unmet was = effects.whole(), is = l.unmet();
+    // a hut that is short of little shows its changes in the second decimal
+    int digits = was.wh() < SMALL_WH ? 2 : 1;
     var cells = new ArrayList<String>();
-    cells.add(change(was.wh() / 1000.0, is.wh() / 1000.0, 1));
+    cells.add(change(was.wh() / 1000.0, is.wh() / 1000.0, digits));
     cells.add(change(was.unmetHours(), is.unmetHours(), 0));
-    if (hasMore) {
+    if (letsGo(effects)) {
       cells.add(change(was.letGoWh() / 1000.0, is.letGoWh() / 1000.0, 1));
+    }
+    if (hasGenerator(effects)) {
       cells.add(change(was.generatorWh() / 1000.0, is.generatorWh() / 1000.0, 0));
     }
     cells.add(l.effect().words());

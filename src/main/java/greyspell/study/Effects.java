@@ -1,7 +1,9 @@
 package greyspell.study;
 
+import greyspell.array.ArraySpec;
 import greyspell.array.ControllerKind;
 import greyspell.array.SnowRule;
+import greyspell.calendar.Monthly;
 import greyspell.load.LoadPlan;
 import greyspell.scenario.Scenario;
 import greyspell.weather.WeatherSeries;
@@ -64,7 +66,13 @@ public record Effects(String home, Unmet whole, List<LeftOut> left) {
   private static Set<Effect> present(Scenario s) {
     var present = EnumSet.allOf(Effect.class);
     boolean isHeld = s.controller().kind() == ControllerKind.PWM;
-    drop(present, Effect.SNOW, s.arrays().stream().noneMatch(a -> a.snow() != SnowRule.NONE));
+    List<ArraySpec> arrays = s.arrays();
+    Monthly none = Monthly.constant(0.0);
+    drop(present, Effect.SHADE, arrays.stream().allMatch(a -> a.shadeFraction().equals(none)));
+    drop(present, Effect.SOILING, arrays.stream().allMatch(a -> a.soilingFraction().equals(none)));
+    drop(present, Effect.MISMATCH, arrays.stream().allMatch(a -> a.mismatchFraction() == 0.0));
+    drop(present, Effect.MODULE_AGE, arrays.stream().allMatch(a -> a.ageingFraction() == 0.0));
+    drop(present, Effect.SNOW, arrays.stream().noneMatch(a -> a.snow() != SnowRule.NONE));
     drop(present, Effect.HELD_AT_BANK_VOLTAGE, !isHeld);
     drop(present, Effect.TRACKING_WINDOW, isHeld);
     drop(present, Effect.SEARCH, s.inverter().search() == null);

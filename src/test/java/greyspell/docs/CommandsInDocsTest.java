@@ -16,7 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Every command that a document shows is run. */
 class CommandsInDocsTest {
   private static final Pattern COMMAND =
-      Pattern.compile("(?:target/)?greyspell ((?:run|new|check|strings|load|weather) [^`\\n&|#]+)");
+      Pattern.compile(
+          "(?:target/)?greyspell ((?:run|new|check|strings|load|effects|weather) [^`\\n&|#]+)");
 
   private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|[^\\s\\\\]+");
 
@@ -55,7 +56,7 @@ class CommandsInDocsTest {
                 ? folder.resolve(word.replace('/', '-')).toString()
                 : word);
       }
-      if (args.contains("load")) {
+      if (args.contains("load") || args.contains("effects")) {
         args.addAll(List.of("--library", "shared"));
       }
       if (args.contains("run")) {

@@ -69,7 +69,7 @@ class EffectsDocTest {
                 "inverter: {from: Dunmore Ward DW-1600-48, continuous_power: 0.16 kW, surge_power: 1 kW}")
             .replace(
                 "battery: Hallam Tub HT-L16 ",
-                "battery: {from: Hallam Tub HT-L16, max_charge: 8 A, coldest_charge: 9 °C}\n  health: 70 %");
+                "battery: {from: Hallam Tub HT-L16, max_charge: 8 A, taper_from: 40 %, coldest_charge: 9 °C}\n  health: 70 %");
     return read(text);
   }
 
