@@ -138,11 +138,12 @@ class DetailedBankTest {
     var tanks = new KineticSheet(0.55, 0.24, 11_500.0);
     BankSpec tired = bank.inDetail(cells, tanks).withHealth(0.8);
     assertEquals(9200.0, tired.contentWh(), 1e-9);
-    assertEquals(9200.0 * 0.8, tired.usableWh(), 1e-9);
-    assertEquals(9200.0 * 0.8, tired.limits().windowWh(), 1e-9);
-    assertEquals(9200.0 * 0.2, tired.reserveWh(), 1e-9);
+    // a reserve of a fifth of the sheet's 10 kWh; what the tanks hold beyond it is never used
+    assertEquals(8000.0 * 0.8, tired.usableWh(), 1e-9);
+    assertEquals(8000.0 * 0.8, tired.limits().windowWh(), 1e-9);
+    assertEquals(9200.0 - 6400.0, tired.reserveWh(), 1e-9);
     assertEquals(1.0, tired.chargeShare(tired.usableWh()), 1e-12);
-    assertEquals(0.2, tired.chargeShare(0.0));
+    assertEquals(2800.0 / 9200.0, tired.chargeShare(0.0), 1e-12);
     CellSheet aged = tired.cells();
     assertNotNull(aged);
     assertEquals(cells.resistanceOhm() / 0.64, aged.resistanceOhm(), 1e-12);
