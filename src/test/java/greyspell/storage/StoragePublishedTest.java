@@ -9,6 +9,8 @@ import java.util.List;
 class StoragePublishedTest implements PublishedChecks {
   private static final String JONGERDEN =
       "Jongerden, Haverkort (2009), Which battery model to use?, IET Software 3: inputs seen in code that cites it, minutes from memory";
+  private static final String IEEE_485 =
+      "IEEE 485, cell size correction factors for temperature, two decimals (from memory)";
   private static final String ASTM =
       "ASTM E1049-85, 5.4.4, worked example, seen second-hand in a public test file";
   private static final String WANG =
@@ -21,6 +23,7 @@ class StoragePublishedTest implements PublishedChecks {
   @Override
   public List<PublishedCheck> checks() {
     var checks = new ArrayList<PublishedCheck>();
+    cold(checks);
     tanks(checks);
     rainflow(checks);
     fade(checks);
@@ -43,6 +46,29 @@ class StoragePublishedTest implements PublishedChecks {
             0.5,
             () -> 7.0 * Math.exp(-0.10 / GroundTemperature.dampingDepthM(0.5e-6, 24.0))));
     return checks;
+  }
+
+  // ---- capacity against temperature -------------------------------------------------------------
+
+  /** The factor at 30 °F is not among the points of the curve, so that one is free to disagree. */
+  private static void cold(List<PublishedCheck> checks) {
+    var curve =
+        new CapacityCurve(BankDefaults.of(Chemistry.LEAD_ACID_FLOODED).capacityByTemperature());
+    double[][] factors = {
+      {25, 1.52}, {30, 1.43}, {40, 1.30}, {50, 1.19}, {60, 1.11}, {70, 1.04}, {77, 1.00}
+    };
+    for (double[] row : factors) {
+      double degC = (row[0] - 32.0) / 1.8;
+      checks.add(
+          new PublishedCheck(
+              "storage",
+              IEEE_485,
+              "one over the share of capacity of lead-acid at " + Math.round(row[0]) + " °F",
+              "1",
+              row[1],
+              0.01,
+              () -> 1.0 / curve.capacityShare(degC)));
+    }
   }
 
   // ---- two tanks --------------------------------------------------------------------------------
