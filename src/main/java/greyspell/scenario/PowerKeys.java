@@ -186,7 +186,9 @@ final class PowerKeys {
           .into("rules.policy");
   static final Key START_BELOW =
       Key.measure(
-              "start_below", "It starts below this charge, of the usable window.", Dimension.SHARE)
+              "start_below",
+              "It starts below this charge, of the usable window; charge that cold has locked counts. It also starts when the bank cannot give what the house lacks.",
+              Dimension.SHARE)
           .within(0, 0.99)
           .usual("20 %", CommonKeys.PRACTICE)
           .into("startBelowShare");
