@@ -18,8 +18,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The clock is UTC or, as the service calls it, local solar time: UTC moved by whole hours, one
  * for each 15 degrees of longitude. HR names the hour's start: from memory, and looked at on one
- * published day (44.76 N 7.64 E, 2 February 2025, UTC), whose light has its middle 31 minutes after
- * the stamp that the sun's noon asks for. Units and codes as in heads of public files.
+ * published day, whose light has its middle 31 minutes after the stamp that the sun's noon asks for. Units and codes as in heads of public files.
  */
 final class PowerReader implements RowFormat {
   static final String BEGIN = "-BEGIN HEADER-";

@@ -50,7 +50,7 @@ final class SurfradReader implements RowFormat {
     lines.separateBy(' ');
   }
 
-  /** Whether a second line is a station's place: {@code 40.05 -88.37 213 m version 1}. */
+  /** Whether a second line is a station's place: {@code 46.30 -93.80 390 m version 1}. */
   static boolean isPlace(String line) {
     String[] words = line.strip().split(" +", 6);
     return words.length >= 5

@@ -46,7 +46,7 @@ class NetworkReadersTest {
     LocalDateTime local = end.minusHours(6);
     return String.format(
         Locale.ROOT,
-        "99001 %tY%<tm%<td %<tH%<tM %tY%<tm%<td %<tH%<tM  2.622  -93.80   46.30 %7.1f %7.1f %7.1f"
+        "99001 %tY%<tm%<td %<tH%<tM %tY%<tm%<td %<tH%<tM  1.000  -93.80   46.30 %7.1f %7.1f %7.1f"
             + " %7.1f %7.1f %6d %d %6d 0 %6d 0 C %7.1f 0 %7.1f 0 %7.1f 0 %5d 0 %7.3f %7.3f %7.3f"
             + " %7.3f %7.3f %7.1f %7.1f %7.1f %7.1f %7.1f%n",
         end,
