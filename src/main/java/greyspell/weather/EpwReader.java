@@ -49,6 +49,7 @@ final class EpwReader {
   private final FaultList faults;
   private final Fields fields;
   private final List<String> notes = new ArrayList<>();
+  private final Tally tally = new Tally();
   private int rowsPerHour = 1;
 
   EpwReader(Lines lines, String file, @Nullable Double siteUtcOffsetH, FaultList faults) {
@@ -56,7 +57,7 @@ final class EpwReader {
     this.file = file;
     this.siteUtcOffsetH = siteUtcOffsetH;
     this.faults = faults;
-    fields = new Fields(lines, faults);
+    fields = new Fields(lines, faults, tally);
   }
 
   WeatherSeries read() throws IOException {
@@ -69,6 +70,7 @@ final class EpwReader {
     if (rowsPerHour > 1) {
       notes.add(rowsPerHour + " records an hour averaged; irradiance read as mean W/m2");
     }
+    tally.tell(notes);
     return rows.series(false, told, siteUtcOffsetH, notes);
   }
 

@@ -51,11 +51,11 @@ final class PowerReader implements RowFormat {
   private int names;
   private int clockMin;
 
-  PowerReader(Lines lines, String file, FaultList faults) {
+  PowerReader(Lines lines, String file, FaultList faults, Tally tally) {
     this.lines = lines;
     this.file = file;
     this.faults = faults;
-    fields = new Fields(lines, faults);
+    fields = new Fields(lines, faults, tally);
   }
 
   @Override

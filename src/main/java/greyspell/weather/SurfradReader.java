@@ -39,14 +39,16 @@ final class SurfradReader implements RowFormat {
   private final String file;
   private final FaultList faults;
   private final Fields fields;
+  private final Tally tally;
   private final List<String> notes = new ArrayList<>();
   private final double[] row = new double[FIELD_OF.length];
 
-  SurfradReader(Lines lines, String file, FaultList faults) {
+  SurfradReader(Lines lines, String file, FaultList faults, Tally tally) {
     this.lines = lines;
     this.file = file;
     this.faults = faults;
-    fields = new Fields(lines, faults);
+    this.tally = tally;
+    fields = new Fields(lines, faults, tally);
     lines.separateBy(' ');
   }
 
@@ -99,8 +101,10 @@ final class SurfradReader implements RowFormat {
       }
       for (int k = 0; k < row.length; k++) {
         row[k] = fields.value(FIELD_OF[k], COLUMNS.get(k), 1.0, MISSING);
-        if (lines.isNumber(FIELD_OF[k] + 1) && lines.value() == IMPOSSIBLE) {
+        boolean isFlagged = lines.isNumber(FIELD_OF[k] + 1) && lines.value() == IMPOSSIBLE;
+        if (isFlagged && !Double.isNaN(row[k])) {
           row[k] = Double.NaN;
+          tally.add(Tally.Change.FLAGGED, COLUMNS.get(k));
         }
       }
       grid.add(lines.number(), Dates.epochMinute(year, month, day, hour, minute), row);

@@ -197,6 +197,18 @@ class NetworkReadersTest {
         300.0, requireNonNull(series.globalHorizontalWm2())[hour], 1e-9, "17:30 and 18:00");
     assertEquals(
         0.0, requireNonNull(series.globalHorizontalWm2())[hour + 1], 0.0, "negative is none");
+    // all rows but one a day, told once for both files
+    assertEquals(
+        1, series.gaps().notes().stream().filter(note -> note.contains("below zero")).count());
+    assertTrue(
+        series
+            .gaps()
+            .notes()
+            .contains(
+                "global horizontal irradiance: "
+                    + (48 * 365 + 1 - 365)
+                    + " values below zero set to zero"),
+        series.gaps().toString());
     assertEquals(900.0, requireNonNull(series.directNormalWm2())[hour], 0.0);
     assertEquals(100.0, requireNonNull(series.diffuseHorizontalWm2())[hour], 0.0);
     assertEquals(4.0, series.airTemperatureC()[hour], 0.0);
@@ -226,6 +238,13 @@ class NetworkReadersTest {
         requireNonNull(series.globalHorizontalWm2())[hour],
         0.0,
         "half of it is known: a line between its neighbours");
+    assertTrue(
+        series
+            .gaps()
+            .notes()
+            .contains(
+                "global horizontal irradiance: 1 value flagged as erroneous taken as missing"),
+        series.gaps().toString());
     // a day of temperature and the hour before, whose second half the first row is
     assertEquals(25, series.gaps().missingHours());
   }
