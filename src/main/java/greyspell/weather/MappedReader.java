@@ -166,6 +166,7 @@ final class MappedReader implements RowFormat {
   public void readRows(HourGrid grid) throws IOException {
     int clockMin = (int) Math.round(offsetH() * Dates.MINUTES_PER_HOUR);
     Arrays.fill(readingBefore, Double.NaN);
+    grid.expectMinutes(map.minutes);
     while (lines.next()) {
       if (isPassedOver()) {
         continue;
