@@ -8,9 +8,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads our plain CSV (docs/weather-files.md): remarks and keys, a header row, rows of numbers. */
 final class PlainCsvReader implements RowFormat {
-  private static final int FIRST_YEAR = 1800;
-  private static final int LAST_YEAR = 2200;
-
   private final Lines lines;
   private final String file;
   private final String known;
@@ -338,8 +335,8 @@ final class PlainCsvReader implements RowFormat {
     int day = digits(field, 8, 2);
     int hour = digits(field, 11, 2);
     int minute = digits(field, 14, 2);
-    if (year < FIRST_YEAR
-        || year > LAST_YEAR
+    if (year < Dates.FIRST_YEAR
+        || year > Dates.LAST_YEAR
         || !Dates.isDate(year, month, day)
         || hour < 0
         || hour > 24

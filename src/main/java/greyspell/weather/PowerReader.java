@@ -229,7 +229,7 @@ final class PowerReader implements RowFormat {
         fields.refuseCount("must be " + names + ", as many as the row of names has");
         continue;
       }
-      int year = fields.whole(timeField[0], "year", 1800, 2200);
+      int year = fields.whole(timeField[0], "year", Dates.FIRST_YEAR, Dates.LAST_YEAR);
       int month = fields.whole(timeField[1], "month", 1, 12);
       int day = fields.whole(timeField[2], "day", 1, 31);
       int hour = fields.whole(timeField[3], "hour", 0, 23);

@@ -91,7 +91,7 @@ final class SurfradReader implements RowFormat {
         fields.refuseCount("must be " + FIELDS + " numbers");
         continue;
       }
-      int year = fields.whole(YEAR, "year", 1800, 2200);
+      int year = fields.whole(YEAR, "year", Dates.FIRST_YEAR, Dates.LAST_YEAR);
       int month = fields.whole(MONTH, "month", 1, 12);
       int day = fields.whole(DAY, "day", 1, 31);
       int hour = fields.whole(HOUR, "hour", 0, 23);

@@ -145,7 +145,7 @@ final class Tmy3Reader {
       month = whole(text, 0, first);
       day = whole(text, first + 1, second);
       year = whole(text, second + 1, text.length());
-      if (year >= 1800 && year <= 2200 && Dates.isDate(year, month, day)) {
+      if (year >= Dates.FIRST_YEAR && year <= Dates.LAST_YEAR && Dates.isDate(year, month, day)) {
         return true;
       }
     }
