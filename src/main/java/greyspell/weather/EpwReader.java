@@ -64,8 +64,9 @@ final class EpwReader {
     WeatherSource told = readHeader();
     var rows = new YearRows(rowsPerHour, faults);
     readRows(rows);
-    if (!rows.isEmpty() && !isSnowBelievable(rows.column(WeatherColumn.SNOW))) {
+    if (!rows.isEmpty() && isSnowACode(rows.column(WeatherColumn.SNOW))) {
       rows.forget(WeatherColumn.SNOW);
+      notes.add("snow depth: the same all year, taken for a code and left out");
     }
     if (rowsPerHour > 1) {
       notes.add(rowsPerHour + " records an hour averaged; irradiance read as mean W/m2");
@@ -174,16 +175,16 @@ final class EpwReader {
   }
 
   /** Snow that never changes is a code, unless it is none at all. */
-  private static boolean isSnowBelievable(double[] snowM) {
+  private static boolean isSnowACode(double[] snowM) {
     double first = Double.NaN;
     for (double depthM : snowM) {
       if (!Double.isNaN(depthM)) {
         if (!Double.isNaN(first) && depthM != first) {
-          return true;
+          return false;
         }
         first = depthM;
       }
     }
-    return first == 0.0;
+    return !Double.isNaN(first) && first != 0.0;
   }
 }

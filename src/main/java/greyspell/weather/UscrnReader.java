@@ -144,6 +144,15 @@ final class UscrnReader implements RowFormat {
         || !fields.isDate(dateField, date / 10000, date / 100 % 100, date % 100)) {
       return Dates.NO_TIME;
     }
+    if (time % 100 >= Dates.MINUTES_PER_HOUR) {
+      faults.add(
+          lines.number(),
+          lines.column(timeField),
+          "time: found " + lines.quoted(timeField),
+          "must be hour and minute, 0000 to 2400",
+          "");
+      return Dates.NO_TIME;
+    }
     return Dates.epochMinute(date / 10000, date / 100 % 100, date % 100, time / 100, time % 100);
   }
 

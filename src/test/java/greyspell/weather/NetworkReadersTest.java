@@ -140,6 +140,9 @@ class NetworkReadersTest {
     assertTrue(message.contains("f.txt:4:" + column + "  air temperature: found \"x.4\""), message);
     assertTrue(message.contains("local time is -300 minutes ahead of UTC"), message);
     assertTrue(
+        refusal(file("h.txt", text.replaceFirst(" 0200 ", " 0261 ")))
+            .contains("h.txt:2:16  time: found \"0261\""));
+    assertTrue(
         refusal(file("g.txt", text.replace(" 1.0     1.0     1.0     1.0     1.0\n", "\n")))
             .contains("must be 38 fields, as in files named CRNH0203-..."));
   }
