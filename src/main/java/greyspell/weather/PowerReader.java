@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The clock is UTC or, as the service calls it, local solar time: UTC moved by whole hours, one
  * for each 15 degrees of longitude. HR names the hour's start: from memory, and looked at on one
- * published day, whose light has its middle 31 minutes after the stamp that the sun's noon asks for. Units and codes as in heads of public files.
+ * published day, whose light has its middle 31 minutes after the stamp that the sun's noon asks
+ * for. Units and codes as in heads of public files.
  */
 final class PowerReader implements RowFormat {
   static final String BEGIN = "-BEGIN HEADER-";

@@ -137,7 +137,8 @@ final class UscrnReader implements RowFormat {
 
   /** From YYYYMMDD and HHMM; {@link Dates#NO_TIME} after a fault. */
   private long stampMin(int dateField, int timeField) {
-    int date = fields.whole(dateField, "date", Dates.FIRST_YEAR * 10_000, Dates.LAST_YEAR * 10_000 + 1231);
+    int date =
+        fields.whole(dateField, "date", Dates.FIRST_YEAR * 10_000, Dates.LAST_YEAR * 10_000 + 1231);
     int time = fields.whole(timeField, "time", 0, 2400);
     if (date < 0
         || time < 0

@@ -225,8 +225,10 @@ class EpwReaderTest {
     WeatherSeries without = files.read(code, FILE_CLOCK);
     assertNull(without.snowDepthM());
     assertTrue(
-        without.gaps().notes().contains(
-            "snow depth: the same all year, taken for a code and left out"));
+        without
+            .gaps()
+            .notes()
+            .contains("snow depth: the same all year, taken for a code and left out"));
     String missing =
         SmallFiles.epw(
             r -> {

@@ -58,11 +58,7 @@ public record ClimateSite(
           "Beyond the polar circles there are months without sun; take measured years there.");
     }
     return new ClimateSite(
-        source.place(),
-        latitude,
-        longitude,
-        source.elevationM(),
-        source.utcOffsetH());
+        source.place(), latitude, longitude, source.elevationM(), source.utcOffsetH());
   }
 
   public boolean isNorthern() {

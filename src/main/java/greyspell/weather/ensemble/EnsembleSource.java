@@ -48,11 +48,12 @@ public final class EnsembleSource {
     var made = of(SiteClimate.of(series, site), SynthesisChoices.USUAL, years, seed);
     return new NotedSource(
         made,
-        List.of(series.calendar().isTypical()
-            ? "a typical year is pieced together from usual months and hides bad winters: only its"
-                + " monthly means are used, the differences between years are added by rule"
-            : (has == 1 ? "one year is" : "two years are")
-                + " too few to tell a bad winter from a usual one: only the monthly means are used,"
-                + " the differences between years are added by rule"));
+        List.of(
+            series.calendar().isTypical()
+                ? "a typical year is pieced together from usual months and hides bad winters: only its"
+                    + " monthly means are used, the differences between years are added by rule"
+                : (has == 1 ? "one year is" : "two years are")
+                    + " too few to tell a bad winter from a usual one: only the monthly means are used,"
+                    + " the differences between years are added by rule"));
   }
 }

@@ -285,8 +285,8 @@ class MadeWintersTest {
 
   /**
    * A public example (opened second-hand) has this clearness, month by month, 1594.5 kWh/m2 a year,
-   * and says that years made of it bring 1550 to 1700. The mean of fifty must meet the sum within
-   * 2 %. The bounds of a single year are our own choice, some 9 % off: 3.4 standard deviations of
+   * and says that years made of it bring 1550 to 1700. The mean of fifty must meet the sum within 2
+   * %. The bounds of a single year are our own choice, some 9 % off: 3.4 standard deviations of
    * years with one lag of memory, so that one in some thousands goes beyond.
    */
   @Test
