@@ -1,6 +1,8 @@
 package greyspell.weather;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * How many values were read otherwise than they stand in the file: so that none is changed in
@@ -19,19 +21,23 @@ final class Tally {
     }
   }
 
-  private final int[][] counts = new int[Change.values().length][WeatherColumn.COUNT];
+  private final Map<Change, int[]> counts = new EnumMap<>(Change.class);
 
   void add(Change change, WeatherColumn column) {
-    counts[change.ordinal()][column.slot]++;
+    counts.computeIfAbsent(change, c -> new int[WeatherColumn.COUNT])[column.slot]++;
   }
 
   void tell(List<String> notes) {
-    for (Change change : Change.values()) {
+    for (var entry : counts.entrySet()) {
       for (WeatherColumn column : WeatherColumn.values()) {
-        int count = counts[change.ordinal()][column.slot];
+        int count = entry.getValue()[column.slot];
         if (count > 0) {
           notes.add(
-              column.words + ": " + count + (count == 1 ? " value " : " values ") + change.words);
+              column.words
+                  + ": "
+                  + count
+                  + (count == 1 ? " value " : " values ")
+                  + entry.getKey().words);
         }
       }
     }
