@@ -53,7 +53,8 @@ final class BankBinder {
    * @param needsEfficiency whether efficiencies that are left out are assumed, or not asked
    */
   BankSpec battery(Block block, boolean needsEfficiency) {
-    Chemistry chemistry = block.word(BatteryKeys.CHEMISTRY, Chemistry.values());
+    Chemistry told = block.wordOrNull(BatteryKeys.CHEMISTRY, Chemistry.values());
+    Chemistry chemistry = told == null ? Chemistry.LITHIUM_IRON_PHOSPHATE : told;
     BankDefaults usual = BankDefaults.of(chemistry);
     double voltageV = block.measure(BatteryKeys.VOLTAGE);
     double capacityWh = block.measure(BatteryKeys.CAPACITY, voltageV);
@@ -62,7 +63,8 @@ final class BankBinder {
     Double fullFromC = block.optional(BankKeys.FULL_CHARGE_FROM);
     refuseWarmer(block, coldestC, fullFromC);
     try {
-      return new BankSpec(
+      var battery =
+        new BankSpec(
           block.text(BatteryKeys.BATTERY_NAME),
           chemistry,
           1,
@@ -98,6 +100,7 @@ final class BankBinder {
           null,
           null,
           LifeSheet.usual(chemistry));
+      return told == null ? NO_BANK : battery; // what only some batteries have is not judged
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_BANK);
     }

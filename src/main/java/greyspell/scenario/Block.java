@@ -562,15 +562,21 @@ final class Block {
 
   /** The first choice after a fault. */
   <E extends Enum<E>> E word(Key key, E[] choices) {
+    E chosen = wordOrNull(key, choices);
+    return chosen == null ? choices[0] : chosen;
+  }
+
+  /** Null after a fault, for those who judge other keys by the word. */
+  <E extends Enum<E>> @Nullable E wordOrNull(Key key, E[] choices) {
     Held held = find(key);
-    String text;
+    @Nullable String text;
     if (held == null) {
-      text = takeDefault(key) ? key.usual : key.words.get(0);
+      text = takeDefault(key) ? key.usual : null;
     } else {
       text = scalar(key, held.node(), held.file());
-      if (text == null) {
-        return choices[0];
-      }
+    }
+    if (text == null) {
+      return null;
     }
     String word = text.strip().toLowerCase(Locale.ROOT);
     for (int i = 0; i < choices.length; i++) {
@@ -584,7 +590,7 @@ final class Block {
         Border.found(key.name, text),
         "must be one of: " + String.join(", ", key.words),
         nearest == null ? "" : "Nearest: \"" + nearest + "\".");
-    return choices[0];
+    return null;
   }
 
   boolean flag(Key key) {

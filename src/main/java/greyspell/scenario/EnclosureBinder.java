@@ -23,7 +23,11 @@ final class EnclosureBinder {
       block.missing(BatteryKeys.STANDS);
       return BankBinder.NO_ENCLOSURE;
     }
-    return switch (block.word(BatteryKeys.STANDS, BatteryKeys.Stands.values())) {
+    var stands = block.wordOrNull(BatteryKeys.STANDS, BatteryKeys.Stands.values());
+    if (stands == null) {
+      return BankBinder.NO_ENCLOSURE; // what would go with it cannot be judged
+    }
+    return switch (stands) {
       case INDOORS -> {
         refuse(block, "indoors", BatteryKeys.LAG, BatteryKeys.AT_LEAST, BatteryKeys.BOX_HEAT_LOSS);
         refuse(block, "indoors", MASS_AND_GROUND);

@@ -193,7 +193,7 @@ final class GeneratorBinder {
   // ---- rules ------------------------------------------------------------------------------------
 
   private GeneratorRules rules(Block block, GeneratorSpec spec, @Nullable Charger inverterCharger) {
-    Policy policy = block.word(PowerKeys.POLICY, Policy.values());
+    Policy policy = block.wordOrNull(PowerKeys.POLICY, Policy.values());
     double start = block.measure(PowerKeys.START_BELOW);
     double stop = block.measure(PowerKeys.STOP_ABOVE);
     if (start >= stop) {
@@ -214,7 +214,9 @@ final class GeneratorBinder {
     RunTimes home = home(block, policy);
     Charger charger = charger(block, spec, inverterCharger);
     try {
-      return new GeneratorRules(policy, start, stop, minimumRunH, permitted, home, charger);
+      return policy == null
+          ? NO_RULES
+          : new GeneratorRules(policy, start, stop, minimumRunH, permitted, home, charger);
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_RULES);
     }
@@ -236,8 +238,8 @@ final class GeneratorBinder {
     return (int) hours;
   }
 
-  /** Only the manual policy asks for it. */
-  private RunTimes home(Block block, Policy policy) {
+  /** Only the manual policy asks for it; what an unknown policy wants is not judged. */
+  private RunTimes home(Block block, @Nullable Policy policy) {
     if (policy == Policy.AUTO) {
       for (Key key : List.of(PowerKeys.HOME_HOURS, PowerKeys.HOME_DAYS)) {
         if (block.has(key)) {

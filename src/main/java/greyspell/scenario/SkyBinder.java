@@ -15,8 +15,8 @@ final class SkyBinder {
 
   static SkyChoices sky(Block block) {
     SkyChoices usual = SkyChoices.usual();
-    boolean isTable =
-        block.word(Vocabulary.CLOUD, SkyChoices.Cloud.values()) == SkyChoices.Cloud.TABLE;
+    SkyChoices.Cloud cloud = block.wordOrNull(Vocabulary.CLOUD, SkyChoices.Cloud.values());
+    boolean isTable = cloud == SkyChoices.Cloud.TABLE;
     // beside a table the curve is not asked for, so that nothing is assumed of it
     double cloudDepth = isTable ? usual.cloudDepth() : block.measure(Vocabulary.CLOUD_DEPTH);
     double cloudExponent =
@@ -24,7 +24,7 @@ final class SkyBinder {
     Monthly turbidity = block.monthly(Vocabulary.TURBIDITY);
     SkyChoices.ClearSky clearSky = block.word(Vocabulary.CLEAR_SKY, SkyChoices.ClearSky.values());
     CloudTable table = isTable ? table(block, clearSky, turbidity) : null;
-    if (!isTable && block.has(Vocabulary.CLOUD_TABLE)) {
+    if (cloud == SkyChoices.Cloud.CLASSIC && block.has(Vocabulary.CLOUD_TABLE)) {
       block
           .border()
           .fault(

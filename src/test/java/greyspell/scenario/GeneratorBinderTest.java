@@ -3,6 +3,7 @@ package greyspell.scenario;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.power.Charger;
@@ -246,6 +247,9 @@ class GeneratorBinderTest {
         faults(sheet + "  derating: {per_degree: -0.1 %/K}\n")
             .contains("must be 0 to 5 %/K\n    Written without a minus sign"));
     assertTrue(faults(sheet + "  policy: auot\n").contains("Nearest: \"auto\"."));
+    String unknownPolicy = faults(sheet + "  policy: maybe\n  home_hours: 17:00-22:00\n");
+    assertTrue(unknownPolicy.contains("policy: found \"maybe\""), unknownPolicy);
+    assertFalse(unknownPolicy.contains("home_hours"), unknownPolicy);
     String bare = "generator: {rated_power: 6 kW, fuel: diesel";
     assertTrue(faults(bare + "}\n").contains("neither \"fuel_use\" nor \"fuel_at_no_load\""));
     assertTrue(
