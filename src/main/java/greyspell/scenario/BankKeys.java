@@ -91,7 +91,9 @@ final class BankKeys {
       Key.curve(
               "capacity_by_hours",
               "Of one: what it gives when emptied evenly in so many hours; points [hours, Ah]."
-                  + " Two or three of them fit its two tanks (lead-acid, model: detailed).",
+                  + " Two or three of them fit its two tanks; where quick_share and exchange_rate are"
+                  + " stated these go first and the points give the size alone (lead-acid, model:"
+                  + " detailed).",
               Dimension.DURATION,
               Dimension.CHARGE)
           .within(0.1, 100_000)

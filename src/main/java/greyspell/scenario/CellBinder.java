@@ -230,6 +230,12 @@ final class CellBinder {
     for (String caution : fit.cautions()) {
       border.caution(one.name() + ": " + caution);
     }
+    if (isStated && points.size() > 1) {
+      border.assume(
+          block.path(BankKeys.CAPACITY_BY_HOURS),
+          "for the size of the two tanks alone",
+          "quick_share and exchange_rate are stated and go first");
+    }
     if (!isStated) {
       String why =
           points.size() < 2

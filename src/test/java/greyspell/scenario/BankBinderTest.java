@@ -133,6 +133,8 @@ class BankBinderTest {
     assertNotNull(tanks);
     assertEquals(0.4, tanks.availableShare());
     assertEquals(0.5, tanks.exchangePerH());
+    assertEquals(
+        "for the size of the two tanks alone", assumed(home, "bank.battery.capacity_by_hours"));
     assertEquals("stated", assumed(home, "bank.losses"));
   }
 
