@@ -220,10 +220,7 @@ public final class StarterScenario {
         .replace("@in_parallel@", Integer.toString(inParallel))
         .replace("@controller@", controller(inSeries, inParallel))
         .replace(
-            "@inverter@",
-            panels <= SMALL_FIELD
-                ? "Kestrel Mere KM-6K2     # from shared/inverters.yaml"
-                : "Kestrel Mere KM-12K     # from shared/inverters.yaml")
+            "@inverter@", inverter(panels, answers.dailyWh() == null ? home : null))
         .replace("@packs@", Integer.toString((int) Math.max(1, Math.round(bankWh / PACK_WH))))
         .replace("@appliances@", appliances(answers.dailyWh(), home))
         .replace("@weather@", quoted(weather))
@@ -246,10 +243,25 @@ public final class StarterScenario {
     return least;
   }
 
+  /**
+   * By the size of the field; a typical home's own where its appliances stand.
+   *
+   * @param home null if its appliances are not asked for
+   */
+  private static String inverter(int panels, @Nullable TypicalHome home) {
+    if (home != null && !home.inverter().isEmpty()) {
+      return home.inverter();
+    }
+    return panels <= SMALL_FIELD
+        ? "Kestrel Mere KM-6K2     # from shared/inverters.yaml"
+        : "Kestrel Mere KM-12K     # from shared/inverters.yaml";
+  }
+
   /** One that starts with strings so short, and as many as its input asks for. */
   private static String controller(int inSeries, int strings) {
     int count = (strings + STRINGS_ON_ONE - 1) / STRINGS_ON_ONE;
-    String name = inSeries < LEAST_IN_SERIES ? "Sable Ridge SR-250-100" : "Sable Ridge SR-450-200";
+    String longStrings = strings == 1 ? "Sable Ridge SR-450-100" : "Sable Ridge SR-450-200";
+    String name = inSeries < LEAST_IN_SERIES ? "Sable Ridge SR-250-100" : longStrings;
     return count == 1
         ? name.concat("   # from shared/controllers.yaml")
         : "{from: ".concat(name).concat(", count: ").concat(Integer.toString(count)).concat("}");

@@ -13,6 +13,11 @@ public enum TypicalHome {
   SMALLHOLDING("A family with animals and a workshop", 24, 6),
   ALL_ELECTRIC("A house without any fuel, heat pump and all", 40, 12);
 
+  private static final String CABIN_INVERTER =
+      """
+      {from: Dunmore Ward DW-1600-48, search: {draw: 3 W, wakes_at: 15 W}}
+      # from shared/inverters.yaml; its search is set to stay awake for the cameras""";
+
   private final String words;
   private final int panels;
   private final int packs;
@@ -38,6 +43,11 @@ public enum TypicalHome {
 
   int packs() {
     return packs;
+  }
+
+  /** Written as in a scenario; empty for one by the size of the field. */
+  String inverter() {
+    return this == CABIN ? CABIN_INVERTER : "";
   }
 
   /** Its list of appliances, set in as the starter wants it. */
