@@ -127,9 +127,9 @@ final class BankBinder {
   private List<BankSpec.CapacityAt> capacityCurve(Block block, BankDefaults usual) {
     Key key = BatteryKeys.CAPACITY_BY_TEMPERATURE;
     var points = new ArrayList<BankSpec.CapacityAt>();
-    List<Block.PointXY> written = block.curve(key);
+    List<WrittenValues.PointXY> written = block.curve(key);
     if (written != null) {
-      for (Block.PointXY p : written) {
+      for (WrittenValues.PointXY p : written) {
         if (!points.isEmpty() && p.y < points.get(points.size() - 1).capacityShare()) {
           border.fault(
               block.place(key),

@@ -1,11 +1,9 @@
 package greyspell.scenario;
 
 import greyspell.calendar.Monthly;
-import greyspell.quantity.Dimension;
 import greyspell.quantity.Nearest;
 import greyspell.quantity.Place;
 import greyspell.quantity.Quantity;
-import greyspell.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,22 +25,12 @@ final class Block {
   /** A value and the file it stands in. */
   private record Held(Node node, String file) {}
 
-  /** A point of a curve; in inside units of the key's two dimensions. */
-  static final class PointXY {
-    final double x;
-    final double y;
-
-    PointXY(double x, double y) {
-      this.x = x;
-      this.y = y;
-    }
-  }
-
   private final Shape shape;
   private final Node node;
   private final String file;
   private final String path;
   private final Border border;
+  private final WrittenValues written;
   private final @Nullable Block under;
   private final String[] names;
   private final Node[] values;
@@ -60,6 +48,7 @@ final class Block {
     this.file = file;
     this.path = path;
     this.border = border;
+    written = new WrittenValues(border);
     this.under = under;
     int most = node instanceof MappingNode m ? m.getValue().size() : 1;
     names = new String[most];
@@ -231,9 +220,9 @@ final class Block {
     border.fault(
         i >= 0 ? place(values[i]) : place(),
         i >= 0 ? key.name + ": found nothing" : "\"" + key.name + "\" is missing in " + where(),
-        "must hold " + expectation(key),
+        "must hold " + key.expectation(),
         key.kind == Key.Kind.MEASURE || key.kind == Key.Kind.MONTHLY
-            ? "Write for instance \"" + key.name + ": " + example(key) + "\"."
+            ? "Write for instance \"" + key.name + ": " + key.dimensions.get(0).example() + "\"."
             : key.kind == Key.Kind.WORD ? "Choose one: " + String.join(", ", key.words) + "." : "");
   }
 
@@ -245,31 +234,6 @@ final class Block {
       }
     }
     return isUnsound;
-  }
-
-  private static String example(Key key) {
-    return key.dimensions.get(0).example();
-  }
-
-  private static String expectation(Key key) {
-    String meaning = key.meaning.endsWith(".") ? key.meaning : key.meaning + ".";
-    String what =
-        switch (key.kind) {
-          case MEASURE, MONTHLY -> key.dimensions.get(0).words();
-          case WHOLE -> "a whole number";
-          case WORD -> "one of its words";
-          case BLOCK ->
-              key.shape != null && key.shape.isEquipment()
-                  ? "a name from the library, or a block of keys"
-                  : "a block of keys";
-          case LIST -> "a list";
-          case AZIMUTH -> "an angle or a compass word";
-          default -> "a value";
-        };
-    return what
-        + ": "
-        + Character.toLowerCase(meaning.charAt(0))
-        + meaning.substring(1, meaning.length() - 1);
   }
 
   private boolean takeDefault(Key key) {
@@ -301,82 +265,22 @@ final class Block {
     if (held == null) {
       return takeDefault(key) ? ofText(key, key.usual) : Double.NaN;
     }
-    return scalarMeasure(key, held.node(), held.file(), factor);
+    return written.measure(key, held.node(), held.file(), factor);
   }
 
   /** Null if it is left out. */
   @Nullable Double optional(Key key) {
     Held held = find(key);
-    return held == null ? null : scalarMeasure(key, held.node(), held.file(), Double.NaN);
+    return held == null ? null : written.measure(key, held.node(), held.file(), Double.NaN);
   }
 
   private static double ofText(Key key, String text) {
     return Quantity.parse(text, key.dimensions).inside();
   }
 
-  /** A value that stands somewhere below this key, as in a list. */
-  double scalarMeasure(Key key, Node any, String inFile, double factor) {
-    String text = scalar(key, any, inFile);
-    if (text == null) {
-      return Double.NaN;
-    }
-    Quantity quantity = parse(key, text, key.dimensions, any, inFile, factor);
-    return quantity == null ? Double.NaN : ranged(key, quantity, text, any, inFile, factor);
-  }
-
-  private @Nullable Quantity parse(
-      Key key, String text, List<Dimension> dimensions, Node any, String inFile, double factor) {
-    try {
-      return Quantity.parse(text, dimensions);
-    } catch (Quantity.NotUnderstood e) {
-      String guess = key == ArrayKeys.VOLTAGE_COEFFICIENT ? UnitGuess.voltage(text, factor) : "";
-      border.fault(
-          placeIn(any, inFile),
-          Border.found(key.name, text),
-          e.expected(),
-          guess.isEmpty() ? e.mend() : guess);
-      return null;
-    }
-  }
-
-  private double ranged(
-      Key key, Quantity quantity, String text, Node any, String inFile, double factor) {
-    boolean isFirst = quantity.dimension() == key.dimensions.get(0);
-    double value = quantity.inside();
-    Unit unit = quantity.unit();
-    if (!isFirst && !Double.isNaN(factor)) {
-      value *= factor;
-      unit = boundUnit(key.dimensions.get(0));
-    } else if (!isFirst && needsFactor(key)) {
-      return Double.NaN; // the voltage that it depends on is at fault itself
-    }
-    if (!key.isRanged() || (value >= key.low && value <= key.high)) {
-      return value;
-    }
-    border.fault(
-        placeIn(any, inFile), Border.found(key.name, text), rangeText(key, unit), key.mend);
-    return Double.NaN;
-  }
-
-  private static Unit boundUnit(Dimension dimension) {
-    return switch (dimension) {
-      case SHARE_PER_KELVIN -> Unit.PERCENT_PER_KELVIN;
-      case SHARE -> Unit.PERCENT;
-      default -> dimension.insideUnit();
-    };
-  }
-
-  /** Ah for Wh and the like; plain numbers and percents stand for each other. */
-  private static boolean needsFactor(Key key) {
-    return !key.dimensions.contains(Dimension.NUMBER);
-  }
-
-  static String rangeText(Key key, Unit unit) {
-    String low = unit.text(key.low);
-    String high = unit.text(key.high);
-    String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
-    String bare = low.endsWith(symbol) ? low.substring(0, low.length() - symbol.length()) : low;
-    return "must be " + bare + " to " + high + (key.sense.isEmpty() ? "" : " " + key.sense);
+  /** A value that stands somewhere below a key, as in a list; NaN after a fault. */
+  double measureBelow(Key below, Key key, Node any) {
+    return written.measure(key, any, file(below), Double.NaN);
   }
 
   Monthly monthly(Key key) {
@@ -385,30 +289,13 @@ final class Block {
       return Monthly.constant(takeDefault(key) ? ofText(key, key.usual) : Double.NaN);
     }
     if (held.node() instanceof SequenceNode list) {
-      return twelve(key, list, held.file());
+      return written.twelve(key, list, held.file());
     }
-    return Monthly.constant(scalarMeasure(key, held.node(), held.file(), Double.NaN));
-  }
-
-  private Monthly twelve(Key key, SequenceNode list, String inFile) {
-    var values12 = new double[12];
-    List<Node> items = list.getValue();
-    if (items.size() != 12) {
-      border.fault(
-          placeIn(list, inFile),
-          key.name + ": found a list of " + items.size(),
-          "must be one value or twelve, January first",
-          "");
-      return Monthly.constant(Double.NaN);
-    }
-    for (int i = 0; i < 12; i++) {
-      values12[i] = scalarMeasure(key, items.get(i), inFile, Double.NaN);
-    }
-    return Monthly.of(values12);
+    return Monthly.constant(written.measure(key, held.node(), held.file(), Double.NaN));
   }
 
   /** Points in order of x; null if the key is left out. A single y is one point at half of x. */
-  @Nullable List<PointXY> curve(Key key) {
+  @Nullable List<WrittenValues.PointXY> curve(Key key) {
     Held held = find(key);
     if (held == null) {
       if (key.need == Key.Need.REQUIRED) {
@@ -416,97 +303,14 @@ final class Block {
       }
       return null;
     }
-    var points = new ArrayList<PointXY>();
-    if (held.node() instanceof ScalarNode && key.dimensions.get(0) == Dimension.SHARE) {
-      points.add(new PointXY(0.5, curveY(key, held.node(), held.file())));
-      return points;
-    }
-    if (!(held.node() instanceof SequenceNode list) || list.getValue().isEmpty()) {
-      refuseCurve(key, held.node(), held.file());
-      return points;
-    }
-    for (Node item : list.getValue()) {
-      if (item instanceof SequenceNode pair && pair.getValue().size() == 2) {
-        double x = curveX(key, pair.getValue().get(0), held.file());
-        double y = curveY(key, pair.getValue().get(1), held.file());
-        if (!points.isEmpty() && x <= points.get(points.size() - 1).x) {
-          border.fault(
-              placeIn(item, held.file()),
-              key.name + ": found points out of order",
-              "must rise from one point to the next",
-              "Sort them by their first value, each once.");
-        }
-        points.add(new PointXY(x, y));
-      } else {
-        refuseCurve(key, item, held.file());
-      }
-    }
-    return points;
-  }
-
-  private void refuseCurve(Key key, Node any, String inFile) {
-    border.fault(
-        placeIn(any, inFile),
-        key.name + ": found " + kindOf(any),
-        "must be a list of pairs",
-        "Write for instance ["
-            + "["
-            + key.dimensions.get(0).example()
-            + ", "
-            + key.dimensions.get(1).example()
-            + "], ...].");
-  }
-
-  private double curveX(Key key, Node any, String inFile) {
-    String text = scalar(key, any, inFile);
-    if (text == null) {
-      return Double.NaN;
-    }
-    Quantity x = parse(key, text, key.dimensions.subList(0, 1), any, inFile, Double.NaN);
-    if (x == null) {
-      return Double.NaN;
-    }
-    if (x.dimension() == Dimension.SHARE && !(x.inside() >= 0.0 && x.inside() <= 1.5)) {
-      border.fault(placeIn(any, inFile), Border.found(key.name, text), "must be 0 to 150 %", "");
-      return Double.NaN;
-    }
-    return x.inside();
-  }
-
-  private double curveY(Key key, Node any, String inFile) {
-    String text = scalar(key, any, inFile);
-    if (text == null) {
-      return Double.NaN;
-    }
-    Quantity y = parse(key, text, key.dimensions.subList(1, 2), any, inFile, Double.NaN);
-    if (y == null) {
-      return Double.NaN;
-    }
-    if (!(y.inside() >= key.low && y.inside() <= key.high)) {
-      border.fault(
-          placeIn(any, inFile), Border.found(key.name, text), rangeText(key, y.unit()), key.mend);
-      return Double.NaN;
-    }
-    return y.inside();
+    return written.curve(key, held.node(), held.file());
   }
 
   // ---- other values -----------------------------------------------------------------------------
 
-  /** Text of a single value; null after a fault. */
-  @Nullable String scalar(Key key, Node any, String inFile) {
-    if (any instanceof ScalarNode scalar && isPlainTag(scalar.getTag())) {
-      return scalar.getValue();
-    }
-    border.fault(
-        placeIn(any, inFile),
-        key.name + ": found " + (any instanceof ScalarNode ? "a tag with \"!\"" : kindOf(any)),
-        "must be a single value",
-        "");
-    return null;
-  }
-
-  private static boolean isPlainTag(Tag tag) {
-    return tag.startsWith(Tag.PREFIX) && tag.getValue().indexOf(':', Tag.PREFIX.length()) < 0;
+  /** Text of a single value that stands below this key; null after a fault. */
+  @Nullable String textBelow(Key key, Node any) {
+    return written.text(key, any, file(key));
   }
 
   String text(Key key) {
@@ -515,7 +319,7 @@ final class Block {
       takeDefault(key);
       return key.usual;
     }
-    String text = scalar(key, held.node(), held.file());
+    String text = written.text(key, held.node(), held.file());
     if (text != null && text.isBlank() && key.need == Key.Need.REQUIRED) {
       missing(key);
     }
@@ -528,7 +332,7 @@ final class Block {
     if (held == null) {
       return takeDefault(key) ? Integer.parseInt(key.usual) : 1;
     }
-    String text = scalar(key, held.node(), held.file());
+    String text = written.text(key, held.node(), held.file());
     if (text == null) {
       return 1;
     }
@@ -573,7 +377,7 @@ final class Block {
     if (held == null) {
       text = takeDefault(key) ? key.usual : null;
     } else {
-      text = scalar(key, held.node(), held.file());
+      text = written.text(key, held.node(), held.file());
     }
     if (text == null) {
       return null;
@@ -598,7 +402,7 @@ final class Block {
     if (held == null) {
       takeDefault(key);
     }
-    String text = held == null ? key.usual : scalar(key, held.node(), held.file());
+    String text = held == null ? key.usual : written.text(key, held.node(), held.file());
     if (text == null) {
       return false;
     }

@@ -113,7 +113,7 @@ final class CellBinder {
 
   private List<VoltageAt> voltages(Block block, BankSpec one, CellDefaults usual) {
     Key key = BankKeys.VOLTAGE_BY_CHARGE;
-    List<Block.PointXY> written = block.curve(key);
+    List<WrittenValues.PointXY> written = block.curve(key);
     if (written == null) {
       List<VoltageAt> typical = VoltageCurve.usual(one.chemistry(), usual.cells(one.nominalV()));
       VoltageAt empty = typical.get(0);
@@ -125,7 +125,7 @@ final class CellBinder {
       return typical;
     }
     var points = new ArrayList<VoltageAt>();
-    for (Block.PointXY p : written) {
+    for (WrittenValues.PointXY p : written) {
       if (Math.abs(p.y / one.nominalV() - 1.0) > VOLTAGE_APART) {
         border.fault(
             block.place(key),
@@ -147,7 +147,7 @@ final class CellBinder {
 
   private List<FactorAt> factors(Block block, CellDefaults usual) {
     Key key = BankKeys.RESISTANCE_BY_TEMPERATURE;
-    List<Block.PointXY> written = block.curve(key);
+    List<WrittenValues.PointXY> written = block.curve(key);
     if (written == null) {
       var told = new StringBuilder();
       for (FactorAt at : usual.resistanceByTemperature()) {
@@ -158,7 +158,7 @@ final class CellBinder {
       return usual.resistanceByTemperature();
     }
     var points = new ArrayList<FactorAt>();
-    for (Block.PointXY p : written) {
+    for (WrittenValues.PointXY p : written) {
       points.add(new FactorAt(p.x, p.y));
     }
     return points;
@@ -252,7 +252,7 @@ final class CellBinder {
 
   private List<RatePoint> ratePoints(Block block, BankSpec one) {
     Key key = BankKeys.CAPACITY_BY_HOURS;
-    List<Block.PointXY> written = block.curve(key);
+    List<WrittenValues.PointXY> written = block.curve(key);
     double nominalAh = one.capacityWh() / one.nominalV();
     if (written == null) {
       border.assume(
@@ -262,7 +262,7 @@ final class CellBinder {
       return List.of(new RatePoint(CellDefaults.RATED_H, nominalAh));
     }
     var points = new ArrayList<RatePoint>();
-    for (Block.PointXY p : written) {
+    for (WrittenValues.PointXY p : written) {
       if (!(p.x > 0.0)) {
         border.fault(
             block.place(key),
@@ -344,7 +344,7 @@ final class CellBinder {
 
   private List<CyclesAt> cycleLife(Block battery, CellDefaults usual, boolean isAsked) {
     Key key = BankKeys.CYCLE_LIFE;
-    List<Block.PointXY> written = battery.curve(key);
+    List<WrittenValues.PointXY> written = battery.curve(key);
     if (written == null) {
       if (isAsked) {
         var told = new StringBuilder();
@@ -357,7 +357,7 @@ final class CellBinder {
       return usual.cycleLife();
     }
     var points = new ArrayList<CyclesAt>();
-    for (Block.PointXY p : written) {
+    for (WrittenValues.PointXY p : written) {
       if (!(p.x > 0.0 && p.x <= 1.0)) {
         border.fault(
             battery.place(key),

@@ -204,14 +204,14 @@ final class EquipmentBinder {
   /** One point for a single figure, which holds at every load; empty after a fault. */
   private List<EfficiencyPoint> controllerEfficiency(Block block) {
     Key key = ArrayKeys.CONTROLLER_EFFICIENCY;
-    List<Block.PointXY> written = block.curve(key);
+    List<WrittenValues.PointXY> written = block.curve(key);
     if (written == null) {
       border.assume(block.path(key), key.usual, key.why);
       return List.of(new EfficiencyPoint(1.0, parse(key.usual, Dimension.SHARE)));
     }
     var points = new ArrayList<EfficiencyPoint>();
     double inputShare = 0.0;
-    for (Block.PointXY p : written) {
+    for (WrittenValues.PointXY p : written) {
       if (Double.isNaN(p.x) || Double.isNaN(p.y)) {
         continue; // told already
       }
@@ -274,13 +274,13 @@ final class EquipmentBinder {
     double standbyNightW =
         block.has(PowerKeys.STANDBY_NIGHT) ? block.measure(PowerKeys.STANDBY_NIGHT) : standbyDayW;
     var efficiencies = new ArrayList<InverterSpec.EfficiencyAt>();
-    List<Block.PointXY> points = block.curve(PowerKeys.INVERTER_EFFICIENCY);
+    List<WrittenValues.PointXY> points = block.curve(PowerKeys.INVERTER_EFFICIENCY);
     if (points == null) {
       Key key = PowerKeys.INVERTER_EFFICIENCY;
       border.assume(block.path(key), key.usual, key.why);
       efficiencies.add(new InverterSpec.EfficiencyAt(0.5, parse(key.usual, Dimension.SHARE)));
     } else {
-      for (Block.PointXY p : points) {
+      for (WrittenValues.PointXY p : points) {
         try {
           efficiencies.add(new InverterSpec.EfficiencyAt(p.x, p.y));
         } catch (IllegalArgumentException refused) {

@@ -125,7 +125,7 @@ final class GeneratorBinder {
 
   private List<FuelAt> points(Block block) {
     Key key = PowerKeys.FUEL_USE;
-    List<Block.PointXY> written = block.curve(key);
+    List<WrittenValues.PointXY> written = block.curve(key);
     if (written == null) {
       if (!block.isMistyped(key)) {
         border.fault(
@@ -137,7 +137,7 @@ final class GeneratorBinder {
       return NO_FUEL;
     }
     var points = new ArrayList<FuelAt>();
-    for (Block.PointXY p : written) {
+    for (WrittenValues.PointXY p : written) {
       if (Double.isNaN(p.x) || Double.isNaN(p.y)) {
         return NO_FUEL; // told already
       }

@@ -271,4 +271,26 @@ final class Key {
   public String toString() {
     return name;
   }
+
+  /** What must stand there, and what it means. */
+  String expectation() {
+    int end = meaning.endsWith(".") ? meaning.length() - 1 : meaning.length();
+    String what =
+        switch (kind) {
+          case MEASURE, MONTHLY -> dimensions.get(0).words();
+          case WHOLE -> "a whole number";
+          case WORD -> "one of its words";
+          case BLOCK ->
+              shape != null && shape.isEquipment()
+                  ? "a name from the library, or a block of keys"
+                  : "a block of keys";
+          case LIST -> "a list";
+          case AZIMUTH -> "an angle or a compass word";
+          default -> "a value";
+        };
+    return what
+        + ": "
+        + Character.toLowerCase(meaning.charAt(0))
+        + meaning.substring(1, end);
+  }
 }

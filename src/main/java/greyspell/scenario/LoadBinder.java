@@ -315,8 +315,7 @@ final class LoadBinder {
     var factors = new double[12];
     for (int i = 0; i < 12; i++) {
       factors[i] =
-          block.scalarMeasure(
-              ApplianceKeys.MONTH_FACTOR, list.getValue().get(i), block.file(key), Double.NaN);
+          block.measureBelow(key, ApplianceKeys.MONTH_FACTOR, list.getValue().get(i));
     }
     return Monthly.of(factors);
   }
@@ -330,7 +329,7 @@ final class LoadBinder {
     if (node instanceof SequenceNode list && !list.getValue().isEmpty()) {
       var parts = new ArrayList<String>();
       for (Node item : list.getValue()) {
-        String part = block.scalar(key, item, block.file(key));
+        String part = block.textBelow(key, item);
         if (part == null) {
           return null;
         }
@@ -338,7 +337,7 @@ final class LoadBinder {
       }
       return String.join(", ", parts);
     }
-    return block.scalar(key, node, block.file(key));
+    return block.textBelow(key, node);
   }
 
   static void refuse(Block block, Key key, String text, String expected, String mend) {

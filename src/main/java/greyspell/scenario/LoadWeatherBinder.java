@@ -114,13 +114,13 @@ final class LoadWeatherBinder {
       inner.missing(loss);
     }
     double baseC = inner.measure(baseKey);
-    List<Block.PointXY> points = inner.curve(LoadKeys.COP);
+    List<WrittenValues.PointXY> points = inner.curve(LoadKeys.COP);
     if (points == null) {
       inner.border().assume(inner.path(LoadKeys.COP), LoadKeys.COP.usual, LoadKeys.COP.why);
     }
     try {
       var cops = new ArrayList<DegreeHours.CopAt>();
-      for (Block.PointXY point : points == null ? List.<Block.PointXY>of() : points) {
+      for (WrittenValues.PointXY point : points == null ? List.<WrittenValues.PointXY>of() : points) {
         cops.add(new DegreeHours.CopAt(point.x, point.y));
       }
       return new DegreeHours(isHeating, lossWPerK, baseC, cops);

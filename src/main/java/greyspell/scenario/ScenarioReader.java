@@ -324,7 +324,7 @@ public final class ScenarioReader {
       border.assume(key.name, key.usual, key.why);
       return null;
     }
-    String text = home.scalar(key, node, file);
+    String text = home.textBelow(key, node);
     if (text == null || text.strip().equals(key.usual)) {
       return null;
     }

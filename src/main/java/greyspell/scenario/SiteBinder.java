@@ -96,7 +96,7 @@ final class SiteBinder {
   }
 
   private static double azimuth(Block block, Key key, Node node, List<Dimension> dimensions) {
-    String text = block.scalar(key, node, block.file(key));
+    String text = block.textBelow(key, node);
     if (text == null) {
       return Double.NaN;
     }
@@ -115,7 +115,7 @@ final class SiteBinder {
           .fault(
               Block.placeIn(node, block.file(key)),
               Border.found(key.name, text),
-              Block.rangeText(plain, Unit.DEGREE),
+              WrittenValues.rangeText(plain, Unit.DEGREE),
               plain.mend);
     } catch (Quantity.NotUnderstood e) {
       block
@@ -206,7 +206,7 @@ final class SiteBinder {
   }
 
   private static double height(Block block, Key key, Node node) {
-    String text = block.scalar(key, node, block.file(key));
+    String text = block.textBelow(key, node);
     if (text == null) {
       return Double.NaN;
     }

@@ -107,11 +107,11 @@ final class SkyBinder {
   private static CloudTable.@Nullable Row row(Block block) {
     CloudTable.Season season = block.word(Vocabulary.CLOUD_SEASON, CloudTable.Season.values());
     double sunDeg = block.measure(Vocabulary.CLOUD_SUN);
-    List<Block.PointXY> points = block.curve(Vocabulary.CLOUD_SHARES);
+    List<WrittenValues.PointXY> points = block.curve(Vocabulary.CLOUD_SHARES);
     if (points == null || points.isEmpty() || !(sunDeg >= 0.0)) {
       return null;
     }
-    for (Block.PointXY point : points) {
+    for (WrittenValues.PointXY point : points) {
       if (!(point.x >= 0.0 && point.x <= CloudTable.OKTAS)) {
         block
             .border()
@@ -135,9 +135,9 @@ final class SkyBinder {
     }
   }
 
-  private static double at(List<Block.PointXY> points, double x) {
-    Block.PointXY before = points.get(0);
-    for (Block.PointXY point : points) {
+  private static double at(List<WrittenValues.PointXY> points, double x) {
+    WrittenValues.PointXY before = points.get(0);
+    for (WrittenValues.PointXY point : points) {
       if (point.x >= x) {
         double way = point.x > before.x ? (x - before.x) / (point.x - before.x) : 1.0;
         return x <= before.x ? before.y : before.y + way * (point.y - before.y);

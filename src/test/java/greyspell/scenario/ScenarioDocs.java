@@ -347,7 +347,7 @@ final class ScenarioDocs {
                   key.dimensions.get(
                       key.dimensions.size() > 1 && key.kind == Key.Kind.CURVE ? 1 : 0));
         };
-    return Block.rangeText(key, unit).replace("must be ", "");
+    return WrittenValues.rangeText(key, unit).replace("must be ", "");
   }
 
   private static Unit peoples(Dimension dimension) {
