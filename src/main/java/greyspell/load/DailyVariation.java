@@ -21,7 +21,7 @@ import java.util.Random;
  * <p>Source: own choice; a lognormal factor is never negative. Held by LoadHoursTest.
  */
 final class DailyVariation {
-  private static final long GOLDEN_GAMMA = 0x9E3779B97F4A7C15L; // spreads neighbouring seeds apart
+  private static final long OWN_STREAM = 0L; // the first one
 
   private DailyVariation() {}
 
@@ -32,7 +32,7 @@ final class DailyVariation {
     for (int y = 0; y < calendar.years(); y++) {
       int fromDay = calendar.firstHourOfYear(y) / 24;
       int toDay = calendar.firstHourOfYear(y + 1) / 24;
-      var random = new Random(seed ^ ((calendar.firstYear() + y) * GOLDEN_GAMMA));
+      var random = new Random(YearSeed.of(seed, OWN_STREAM, calendar.firstYear() + y));
       double plainWh = 0.0;
       double variedWh = 0.0;
       for (int d = fromDay; d < toDay; d++) {

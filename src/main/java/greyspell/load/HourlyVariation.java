@@ -19,7 +19,6 @@ import java.util.SplittableRandom;
  * <p>Source: own choice; a lognormal factor is never negative. Held by LoadHoursTest.
  */
 final class HourlyVariation {
-  private static final long GOLDEN_GAMMA = 0x9E3779B97F4A7C15L; // spreads neighbouring seeds apart
   private static final long OWN_STREAM = 0x2545F4914F6CDD1DL; // apart from the days' draws
 
   private HourlyVariation() {}
@@ -33,7 +32,7 @@ final class HourlyVariation {
     for (int d = 0; d < calendar.days(); d++) {
       if (calendar.year(d * 24) != year) {
         year = calendar.year(d * 24);
-        random = new SplittableRandom(seed ^ OWN_STREAM ^ (year * GOLDEN_GAMMA));
+        random = new SplittableRandom(YearSeed.of(seed, OWN_STREAM, year));
       }
       double plainWh = 0.0;
       double variedWh = 0.0;

@@ -24,7 +24,6 @@ import java.util.SplittableRandom;
  */
 final class LoadPeaks {
   static final int MOMENTS = 12;
-  private static final long GOLDEN_GAMMA = 0x9E3779B97F4A7C15L; // spreads neighbouring seeds apart
   private static final long OWN_STREAM = 0x5851F42D4C957F2DL; // apart from the variation's draws
 
   private final double[][] share; // this day's run, by appliance
@@ -57,7 +56,7 @@ final class LoadPeaks {
     for (int d = 0; d < calendar.days(); d++) {
       if (calendar.year(d * 24) != year) {
         year = calendar.year(d * 24);
-        random = new SplittableRandom(seed ^ OWN_STREAM ^ (year * GOLDEN_GAMMA));
+        random = new SplittableRandom(YearSeed.of(seed, OWN_STREAM, year));
       }
       for (int a = 0; a < appliances.size(); a++) {
         peaks.specs[a] = appliances.get(a).spec;

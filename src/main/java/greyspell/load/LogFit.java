@@ -41,7 +41,6 @@ public final class LogFit {
   private static final int FEWEST_SEASON_DAYS = 300;
   private static final int MOST_FILLED_H = 6;
   private static final double YEAR_D = 365.0;
-  private static final long GOLDEN_GAMMA = 0x9E3779B97F4A7C15L; // spreads neighbouring seeds apart
   private static final long OWN_STREAM = 0x6C62272E07BB0142L;
 
   /** What a day's energy may hang on. */
@@ -287,7 +286,7 @@ public final class LogFit {
       LocalDate date = calendar.date(d * 24);
       if (date.getYear() != year) {
         year = date.getYear();
-        random = new SplittableRandom(seed ^ OWN_STREAM ^ (year * GOLDEN_GAMMA));
+        random = new SplittableRandom(YearSeed.of(seed, OWN_STREAM, year));
       }
       double wh = 0.0;
       for (Coefficient c : coefficients) {
