@@ -27,7 +27,8 @@ import greyspell.quantity.Check;
  * <p>Source: as said with each part; the whole is our own. Held by AgeingTest.
  */
 public final class Ageing {
-  private static final double LITHIUM_KELVIN = 31_500.0 / 8.314;
+  private static final double LITHIUM_KELVIN =
+      LithiumFade.ACTIVATION_J_PER_MOL / LithiumFade.GAS_J_PER_MOL_K;
   private static final double LEAD_KELVIN = Math.log(2.0) / (1.0 / 298.15 - 1.0 / 308.15);
   private static final double WARM_KELVIN = 298.15;
   private static final double YEAR_H = 8760.0;

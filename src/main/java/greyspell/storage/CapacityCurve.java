@@ -8,8 +8,7 @@ import java.util.List;
  * points, level outside them.
  */
 public final class CapacityCurve {
-  private final double[] temperatureC;
-  private final double[] share;
+  private final Line line;
 
   /**
    * From points.
@@ -17,26 +16,17 @@ public final class CapacityCurve {
    * @param points at least one, rising in temperature
    */
   public CapacityCurve(List<CapacityAt> points) {
-    temperatureC = new double[points.size()];
-    share = new double[points.size()];
-    for (int i = 0; i < temperatureC.length; i++) {
+    var temperatureC = new double[points.size()];
+    var share = new double[points.size()];
+    for (int i = 0; i < share.length; i++) {
       temperatureC[i] = points.get(i).temperatureC();
       share[i] = points.get(i).capacityShare();
     }
+    line = new Line(temperatureC, share);
   }
 
   /** Share of the nominal energy; may be above 1 where the points are. */
   public double capacityShare(double atC) {
-    int last = temperatureC.length - 1;
-    if (!(atC > temperatureC[0])) {
-      return share[0];
-    }
-    for (int i = 1; i <= last; i++) {
-      if (atC < temperatureC[i]) {
-        double along = (atC - temperatureC[i - 1]) / (temperatureC[i] - temperatureC[i - 1]);
-        return share[i - 1] + along * (share[i] - share[i - 1]);
-      }
-    }
-    return share[last];
+    return line.at(atC);
   }
 }
