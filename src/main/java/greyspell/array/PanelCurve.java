@@ -21,7 +21,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * upward. So all summits are found, and none twice. (A single string is searched by its current,
  * for which the same holds.) A controller that climbs the nearest summit may stay on a lower one;
  * which it finds is not foretold here. Without light there are no summits. Source: Kirchhoff's
- * laws. Held by PanelCurveTest and PanelCurveLawTest.
+ * laws. Held by PanelCurveTest.
  */
 public final class PanelCurve {
   private static final double SAME_V = 1e-9;

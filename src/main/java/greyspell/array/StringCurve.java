@@ -26,7 +26,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * the groups follow their diode curves: no blocking diode. Half-cut modules, whose upper and lower
  * half share the bypass diodes, are taken as if each group were one row of cells: light shade on
  * one half costs less than shown here. Source: Kirchhoff's laws on {@link SingleDiode}. Held by
- * PanelCurveTest and PanelCurveLawTest.
+ * PanelCurveTest.
  */
 public final class StringCurve {
   /** Usual forward drop of a bypass diode that conducts. */

@@ -8,7 +8,7 @@ import java.util.List;
  * by side, which then start and stop together (figures are for all together).
  *
  * <pre>
- * rate(x) = straight lines between the points, the first and the last line carried on, never below 0
+ * rate(x) = straight lines between the points, the first and the last line carried on, never below 0; one point: level
  * most    = P [1 - a max(0, z - z0)] [1 - b max(0, T - T0)], never below 0
  *
  * x    load over rated power            1       0 ..         z, z0  site, and where losing begins   m

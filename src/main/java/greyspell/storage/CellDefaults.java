@@ -53,7 +53,7 @@ public record CellDefaults(
       "our own fit to usual capacities at 5, 20 and 100 hours (from memory, guidance)";
   public static final String END_WHY = "common practice, no source";
 
-  /** Both chemistries. */
+  /** Of every chemistry. */
   public static final double END_OF_LIFE_SHARE = 0.80;
 
   /** The time over which a nominal capacity is taken to be stated. */

@@ -19,7 +19,7 @@ import java.util.List;
  * cycles, their current and the charge about which they swing do not tell.
  *
  * <p>Source: Palmgren (1924) and Miner (1945), linear damage (from memory); a data sheet for its
- * points. Held by CycleLifeTest.
+ * points. Held by AgeingTest.
  */
 public final class CycleLife implements Rainflow.Sink {
   private static final double SHALLOWEST = 1e-3;

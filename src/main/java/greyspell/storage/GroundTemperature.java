@@ -21,7 +21,7 @@ import greyspell.quantity.Check;
  * wave: its mean is taken.
  *
  * <p>Source: Hillel (1982), Introduction to Soil Physics, as quoted by the soil physics pages of
- * Oklahoma State University. Held by StoragePublishedTest and GroundTemperatureTest.
+ * Oklahoma State University. Held by StoragePublishedTest and DetailedBankTest.
  */
 public final class GroundTemperature {
   private static final double HOURS_IN_YEAR = 8765.82;

@@ -25,7 +25,8 @@ package greyspell.storage;
  * Power Sources 451; constants seen in code that cites them. Held by StoragePublishedTest.
  */
 public final class LithiumFade {
-  private static final double GAS_J_PER_MOL_K = 8.314;
+  static final double GAS_J_PER_MOL_K = 8.314;
+  static final double ACTIVATION_J_PER_MOL = 31_500.0;
   private static final double TESTED_CELL_AH = 2.2;
   static final double KELVIN_AT_ZERO_C = 273.15;
 
@@ -41,7 +42,7 @@ public final class LithiumFade {
     double testedAh = movedAh * TESTED_CELL_AH / cellAh;
     return 0.01
         * 30_330.0
-        * Math.exp(-31_500.0 / (GAS_J_PER_MOL_K * kelvin))
+        * Math.exp(-ACTIVATION_J_PER_MOL / (GAS_J_PER_MOL_K * kelvin))
         * Math.pow(testedAh, 0.552);
   }
 

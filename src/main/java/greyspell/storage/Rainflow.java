@@ -17,7 +17,7 @@ package greyspell.storage;
  * still open only.
  *
  * <p>Source: ASTM E1049-85, 5.4.4. Held by StoragePublishedTest (its worked example) and
- * RainflowTest.
+ * AgeingTest.
  */
 public final class Rainflow {
   private double[] open = new double[64];

@@ -21,7 +21,7 @@ import java.util.List;
  * of its acid plus 0.845 (from memory), with the middle of the gravities that battery makers print
  * for full, three quarters, half, a quarter and empty.
  *
- * <p>Source: none for the lines, a data sheet for its points. Held by VoltageCurveTest.
+ * <p>Source: none for the lines, a data sheet for its points. Held by DetailedBankTest.
  */
 public final class VoltageCurve {
   /** So that points at whole percents are kept exactly. */
