@@ -260,8 +260,8 @@ public final class StarterScenario {
   /** One that starts with strings so short, and as many as its input asks for. */
   private static String controller(int inSeries, int strings) {
     int count = (strings + STRINGS_ON_ONE - 1) / STRINGS_ON_ONE;
-    String longStrings = strings == 1 ? "Sable Ridge SR-450-100" : "Sable Ridge SR-450-200";
-    String name = inSeries < LEAST_IN_SERIES ? "Sable Ridge SR-250-100" : longStrings;
+    String longStrings = strings == 1 ? "Sable Ridge SR-F100" : "Sable Ridge SR-F200";
+    String name = inSeries < LEAST_IN_SERIES ? "Sable Ridge SR-D100" : longStrings;
     return count == 1
         ? name.concat("   # from shared/controllers.yaml")
         : "{from: ".concat(name).concat(", count: ").concat(Integer.toString(count)).concat("}");

@@ -62,8 +62,8 @@ class EffectsDocTest {
                 "in_series: 5\n    in_parallel: 2",
                 "in_series: 2\n    in_parallel: 5\n    shade: 10 %\n    ageing: 5 %")
             .replace(
-                "controller: Sable Ridge SR-250-70",
-                "controller: {from: Sable Ridge SR-250-70, start_voltage: 72 V, max_output_current: 4 A}")
+                "controller: Sable Ridge SR-D70",
+                "controller: {from: Sable Ridge SR-D70, start_voltage: 72 V, max_output_current: 4 A}")
             .replace(
                 "inverter: Dunmore Ward DW-1600-48 ",
                 "inverter: {from: Dunmore Ward DW-1600-48, continuous_power: 0.16 kW, surge_power: 1 kW}")
