@@ -1,6 +1,8 @@
 package greyspell.load;
 
-/** A seed of its own for each year, so that a year keeps its draws whatever years stand around it. */
+/**
+ * A seed of its own for each year, so that a year keeps its draws whatever years stand around it.
+ */
 final class YearSeed {
   private static final long GOLDEN_GAMMA = 0x9E3779B97F4A7C15L; // spreads neighbouring seeds apart
 

@@ -64,42 +64,42 @@ final class BankBinder {
     refuseWarmer(block, coldestC, fullFromC);
     try {
       var battery =
-        new BankSpec(
-          block.text(BatteryKeys.BATTERY_NAME),
-          chemistry,
-          1,
-          capacityWh,
-          voltageV,
-          1.0,
-          0.0,
-          efficiency(
-              block,
-              BatteryKeys.CHARGE_EFFICIENCY,
-              usual.chargeEfficiency(),
-              usual,
-              needsEfficiency),
-          efficiency(
-              block,
-              BatteryKeys.DISCHARGE_EFFICIENCY,
-              usual.dischargeEfficiency(),
-              usual,
-              needsEfficiency),
-          limit(block, BatteryKeys.MAX_CHARGE, voltageV, capacityWh / usual.fillingH()),
-          limit(block, BatteryKeys.MAX_DISCHARGE, voltageV, capacityWh / usual.emptyingH()),
-          or(
-              block,
-              BatteryKeys.SELF_DISCHARGE,
-              usual.selfDischargePerMonthFraction(),
-              usual.selfDischargeWhy()),
-          capacityCurve(block, usual),
-          coldestC,
-          or(block, BatteryKeys.BATTERY_STANDBY, usual.standbyW(), BankDefaults.USUAL_WHY),
-          NO_ENCLOSURE,
-          fullFromC == null ? coldestC : fullFromC,
-          1.0,
-          null,
-          null,
-          LifeSheet.usual(chemistry));
+          new BankSpec(
+              block.text(BatteryKeys.BATTERY_NAME),
+              chemistry,
+              1,
+              capacityWh,
+              voltageV,
+              1.0,
+              0.0,
+              efficiency(
+                  block,
+                  BatteryKeys.CHARGE_EFFICIENCY,
+                  usual.chargeEfficiency(),
+                  usual,
+                  needsEfficiency),
+              efficiency(
+                  block,
+                  BatteryKeys.DISCHARGE_EFFICIENCY,
+                  usual.dischargeEfficiency(),
+                  usual,
+                  needsEfficiency),
+              limit(block, BatteryKeys.MAX_CHARGE, voltageV, capacityWh / usual.fillingH()),
+              limit(block, BatteryKeys.MAX_DISCHARGE, voltageV, capacityWh / usual.emptyingH()),
+              or(
+                  block,
+                  BatteryKeys.SELF_DISCHARGE,
+                  usual.selfDischargePerMonthFraction(),
+                  usual.selfDischargeWhy()),
+              capacityCurve(block, usual),
+              coldestC,
+              or(block, BatteryKeys.BATTERY_STANDBY, usual.standbyW(), BankDefaults.USUAL_WHY),
+              NO_ENCLOSURE,
+              fullFromC == null ? coldestC : fullFromC,
+              1.0,
+              null,
+              null,
+              LifeSheet.usual(chemistry));
       return told == null ? NO_BANK : battery; // what only some batteries have is not judged
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_BANK);

@@ -288,9 +288,6 @@ final class Key {
           case AZIMUTH -> "an angle or a compass word";
           default -> "a value";
         };
-    return what
-        + ": "
-        + Character.toLowerCase(meaning.charAt(0))
-        + meaning.substring(1, end);
+    return what + ": " + Character.toLowerCase(meaning.charAt(0)) + meaning.substring(1, end);
   }
 }

@@ -314,8 +314,7 @@ final class LoadBinder {
     }
     var factors = new double[12];
     for (int i = 0; i < 12; i++) {
-      factors[i] =
-          block.measureBelow(key, ApplianceKeys.MONTH_FACTOR, list.getValue().get(i));
+      factors[i] = block.measureBelow(key, ApplianceKeys.MONTH_FACTOR, list.getValue().get(i));
     }
     return Monthly.of(factors);
   }

@@ -120,7 +120,8 @@ final class LoadWeatherBinder {
     }
     try {
       var cops = new ArrayList<DegreeHours.CopAt>();
-      for (WrittenValues.PointXY point : points == null ? List.<WrittenValues.PointXY>of() : points) {
+      for (WrittenValues.PointXY point :
+          points == null ? List.<WrittenValues.PointXY>of() : points) {
         cops.add(new DegreeHours.CopAt(point.x, point.y));
       }
       return new DegreeHours(isHeating, lossWPerK, baseC, cops);

@@ -219,8 +219,7 @@ public final class StarterScenario {
                 : "                # strings must be equal: left over of your panels: " + leftOver)
         .replace("@in_parallel@", Integer.toString(inParallel))
         .replace("@controller@", controller(inSeries, inParallel))
-        .replace(
-            "@inverter@", inverter(panels, answers.dailyWh() == null ? home : null))
+        .replace("@inverter@", inverter(panels, answers.dailyWh() == null ? home : null))
         .replace("@packs@", Integer.toString((int) Math.max(1, Math.round(bankWh / PACK_WH))))
         .replace("@appliances@", appliances(answers.dailyWh(), home))
         .replace("@weather@", quoted(weather))

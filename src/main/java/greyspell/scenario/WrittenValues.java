@@ -41,7 +41,9 @@ final class WrittenValues {
     }
     border.fault(
         Block.placeIn(any, inFile),
-        key.name + ": found " + (any instanceof ScalarNode ? "a tag with \"!\"" : Block.kindOf(any)),
+        key.name
+            + ": found "
+            + (any instanceof ScalarNode ? "a tag with \"!\"" : Block.kindOf(any)),
         "must be a single value",
         "");
     return null;
@@ -189,7 +191,8 @@ final class WrittenValues {
       return Double.NaN;
     }
     if (x.dimension() == Dimension.SHARE && !(x.inside() >= 0.0 && x.inside() <= 1.5)) {
-      border.fault(Block.placeIn(any, inFile), Border.found(key.name, text), "must be 0 to 150 %", "");
+      border.fault(
+          Block.placeIn(any, inFile), Border.found(key.name, text), "must be 0 to 150 %", "");
       return Double.NaN;
     }
     return x.inside();
@@ -206,7 +209,10 @@ final class WrittenValues {
     }
     if (!(y.inside() >= key.low && y.inside() <= key.high)) {
       border.fault(
-          Block.placeIn(any, inFile), Border.found(key.name, text), rangeText(key, y.unit()), key.mend);
+          Block.placeIn(any, inFile),
+          Border.found(key.name, text),
+          rangeText(key, y.unit()),
+          key.mend);
       return Double.NaN;
     }
     return y.inside();

@@ -21,7 +21,8 @@ import java.util.List;
  * nor changing currents. Here it only checks the points of a data sheet: on a logarithmic chart of
  * time against current they should lie on one line.
  *
- * <p>Source: Peukert (1897), Elektrotechnische Zeitschrift 20 (from memory). Held by TwoTankFitTest.
+ * <p>Source: Peukert (1897), Elektrotechnische Zeitschrift 20 (from memory). Held by
+ * TwoTankFitTest.
  *
  * @param capacityAh C
  * @param ratedH H
