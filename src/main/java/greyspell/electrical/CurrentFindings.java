@@ -50,7 +50,8 @@ final class CurrentFindings {
                   + source));
     } else {
       findings.add(
-          Finding.pass(SHORT_CIRCUIT, text + "; the controller bears " + StringFindings.amps(most), source));
+          Finding.pass(
+              SHORT_CIRCUIT, text + "; the controller bears " + StringFindings.amps(most), source));
     }
   }
 
@@ -115,7 +116,8 @@ final class CurrentFindings {
       findings.add(
           Finding.caution(
               PARALLEL,
-              StringFindings.capital(StringFindings.word(strings)) + " strings side by side: each needs overcurrent protection",
+              StringFindings.capital(StringFindings.word(strings))
+                  + " strings side by side: each needs overcurrent protection",
               "the others together can drive more current back into a faulty string than its modules"
                   + " bear; NEC 690.9, 2017 to 2023 editions (from memory)"));
     } else if (strings == 2) {

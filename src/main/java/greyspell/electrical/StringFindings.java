@@ -6,7 +6,9 @@ import greyspell.quantity.Show;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The checks of {@link StringJudge} on the voltages of one string, each with its numbers in words. */
+/**
+ * The checks of {@link StringJudge} on the voltages of one string, each with its numbers in words.
+ */
 final class StringFindings {
   static final String COLD = "coldest morning";
   static final String HOT = "hottest afternoon";

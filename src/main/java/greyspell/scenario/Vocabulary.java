@@ -690,14 +690,18 @@ final class Vocabulary {
           .into("rules.policy");
   static final Key START_BELOW =
       Key.measure(
-              "start_below", "It starts below this charge, of the usable window.", Dimension.SHARE)
+              "start_below",
+              "It starts below this charge, of the usable window, or when the bank cannot give what"
+                  + " the house lacks.",
+              Dimension.SHARE)
           .within(0, 0.99)
           .usual("20 %", PRACTICE)
           .into("startBelowShare");
   static final Key STOP_ABOVE =
       Key.measure(
               "stop_above",
-              "It stops when the charge has reached this, of the usable window.",
+              "It stops when the charge has reached this, of the usable window, and the bank can give"
+                  + " what the house lacks.",
               Dimension.SHARE)
           .within(0.01, 1)
           .usual("80 %", "the last part fills slowly; " + PRACTICE)

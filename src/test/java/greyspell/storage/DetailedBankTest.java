@@ -104,7 +104,8 @@ class DetailedBankTest {
     CellStep step = CellModel.step(bank, null, null);
     assertEquals(
         1000.0 * (1.0 / bank.dischargeEfficiency() - 1.0), step.outLossWh(1000.0, 0.5, 1.0), 1e-6);
-    assertTrue(step.mostOutWh(0.5, 1.0) > bank.maxDischargeW(), "voltage does not bind in the middle");
+    assertTrue(
+        step.mostOutWh(0.5, 1.0) > bank.maxDischargeW(), "voltage does not bind in the middle");
     assertTrue(step.mostInWh(0.5, 1.0) > bank.maxChargeW());
   }
 
