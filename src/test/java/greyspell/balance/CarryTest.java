@@ -61,8 +61,7 @@ class CarryTest {
     Design design = Houses.randomDesign(seed);
     double[] carried = new Carry(forcing, design).hoursFromEachDay(24.0 * days);
     for (int day = 0; day < days; day++) {
-      assertEquals(
-          byPlain(forcing, design, day * 24, 24 * days), carried[day], 1e-6, "day " + day);
+      assertEquals(byPlain(forcing, design, day * 24, 24 * days), carried[day], 1e-6, "day " + day);
     }
   }
 
