@@ -127,21 +127,7 @@ final class MonthBooksPicture extends Picture {
     double barsTop = top + 64.0;
     double perWh = (bottom - barsTop) / mostWh;
     key(canvas, top + 8.0);
-    canvas.text(
-        Look.MARGIN, barsTop - 22.0, "kWh a day", Look.TICK, false, Look.FAINT_INK, Anchor.START);
-    double stepKwh = Look.step(mostWh / 1000.0);
-    for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
-      double y = bottom - kwh * 1000.0 * perWh;
-      canvas.line(LEFT, y, right, y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
-      canvas.text(
-          LEFT - 7.0,
-          y + 4.0,
-          Say.number(kwh, stepKwh < 1.0 ? 1 : 0),
-          Look.TICK,
-          false,
-          Look.FAINT_INK,
-          Anchor.END);
-    }
+    KwhAxis.draw(canvas, LEFT, barsTop - 22.0, barsTop, bottom, mostWh);
     double slot = (right - LEFT) / 12.0;
     double bar = slot * 0.36;
     for (int k = 0; k < 12; k++) {

@@ -23,8 +23,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "effects",
     description = {
-      "Tells what matters: the home is run again without each loss, limit, standby or rule that it has,",
-      "and what goes unserved then stands beside what goes unserved now."
+      "Tells what matters: runs the home again without each loss, limit, standby and rule.",
+      "What goes unserved then stands beside what goes unserved now."
     },
     footer = {"", "Example: greyspell effects scenarios/alder-fold.yaml"},
     mixinStandardHelpOptions = true)

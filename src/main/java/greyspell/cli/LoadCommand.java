@@ -23,8 +23,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "load",
     description = {
-      "Audits what a home asks for: by appliance and month, how sure it is, the day in winter and summer,",
-      "the greatest demand against the inverter, and what is always on. Nothing is simulated."
+      "Audits what a home asks for: by appliance, month and hour of the day.",
+      "How sure each figure is, the greatest demand against the inverter, and what is always on.",
+      "Nothing is simulated."
     },
     footer = {"", "Example: greyspell load scenarios/alder-fold.yaml --out out/load"},
     mixinStandardHelpOptions = true)

@@ -56,8 +56,8 @@ import picocli.CommandLine.Spec;
       "Example: greyspell strings --module \"Orrin Bay OB-410H\" --controller \"Sable Ridge SR-250-100\""
           + " --power 5kW --bank-voltage 51.2V --record-low=-16C --record-high 34C",
       "",
-      "What cannot be judged is not passed: without the record temperatures, the controller's highest voltage",
-      "and current and the module's highest system voltage no arrangement is allowed.",
+      "What cannot be judged is not passed: without the record temperatures, the controller's highest",
+      "voltage and current and the module's highest system voltage no arrangement is allowed.",
       "",
       "Exit codes: 0 some arrangement of every plane is allowed; 1 none is, or it cannot be judged; 2 bad input."
     },

@@ -156,7 +156,8 @@ final class WeatherMakeCommand implements Callable<Integer> {
     if (file != null) {
       var contents = ClimateFile.read(file, file.toString());
       var choices = contents.choices().withMemory(memory());
-      return EnsembleSource.of(contents.climate(), choices, years, seed);
+      return EnsembleSource.noting(
+          EnsembleSource.of(contents.climate(), choices, years, seed), contents.notes());
     }
     if (memory != null) {
       throw refused("--memory", "found it without --means", "goes with --means only");

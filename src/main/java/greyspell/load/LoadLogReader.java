@@ -1,5 +1,6 @@
 package greyspell.load;
 
+import greyspell.calendar.WrittenTime;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Fault;
 import greyspell.quantity.Place;
@@ -237,8 +238,8 @@ public final class LoadLogReader {
       return;
     }
     String timeText = cells.get(timeColumn);
-    long at = LogTime.minute(timeText, timeName.startsWith("utc"));
-    if (at == LogTime.WRONG) {
+    long at = WrittenTime.minute(timeText, timeName.startsWith("utc"));
+    if (at == WrittenTime.WRONG) {
       faults.add(
           new Fault(
               new Place(file, number, columns.get(timeColumn)),

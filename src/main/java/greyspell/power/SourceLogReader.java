@@ -1,6 +1,7 @@
 package greyspell.power;
 
 import greyspell.calendar.HourCalendar;
+import greyspell.calendar.WrittenTime;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Fault;
 import greyspell.quantity.FileTrouble;
@@ -13,7 +14,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -49,7 +49,6 @@ public final class SourceLogReader {
   private static final int COMMON_YEAR_H = 365 * 24;
   private static final int LEAP_YEAR_H = 366 * 24;
   private static final int A_LEAP_YEAR = 2000;
-  private static final long WRONG = Long.MIN_VALUE;
 
   private final String file;
   private final double utcOffsetH;
@@ -191,7 +190,7 @@ public final class SourceLogReader {
     long at = rows;
     if (timeColumn >= 0) {
       at = time(number);
-      if (at == WRONG) {
+      if (at == WrittenTime.WRONG) {
         return;
       }
     }
@@ -207,19 +206,19 @@ public final class SourceLogReader {
     value[rows++] = watts;
   }
 
-  /** Hours since 1970 in local standard time, or {@link #WRONG} after a fault. */
+  /** Hours since 1970 in local standard time, or {@link #WrittenTime.WRONG} after a fault. */
   private long time(int number) {
     String text = cells.get(timeColumn);
     int column = columns.get(timeColumn);
-    long minute = minute(text, timeName.startsWith("utc"));
-    if (minute == WRONG) {
+    long minute = WrittenTime.minute(text, timeName.startsWith("utc"));
+    if (minute == WrittenTime.WRONG) {
       fault(
           number,
           column,
           timeName + ": found \"" + shorten(text) + "\"",
           "must be a time such as 2017-11-01 00:00",
           "");
-      return WRONG;
+      return WrittenTime.WRONG;
     }
     if (timeName.startsWith("utc")) {
       minute += Math.round(utcOffsetH * MINUTES_IN_HOUR);
@@ -231,7 +230,7 @@ public final class SourceLogReader {
           timeName + ": found \"" + shorten(text) + "\"",
           "must lie on a whole hour of local standard time",
           "Give the mean power of each hour, one row an hour.");
-      return WRONG;
+      return WrittenTime.WRONG;
     }
     long at = Math.floorDiv(minute, (long) MINUTES_IN_HOUR) - (timeName.endsWith("_end") ? 1 : 0);
     if (rows > 0 && at <= hour[rows - 1]) {
@@ -241,7 +240,7 @@ public final class SourceLogReader {
           timeName + ": found \"" + shorten(text) + "\" after a later or equal time",
           "times must rise",
           "A clock with daylight saving repeats an hour in autumn: use standard time or UTC.");
-      return WRONG;
+      return WrittenTime.WRONG;
     }
     if (rows > 0 && at - hour[0] >= MOST_HOURS) {
       fault(
@@ -250,7 +249,7 @@ public final class SourceLogReader {
           timeName + ": found \"" + shorten(text) + "\", more than 100 years after the first",
           "must be within 100 years",
           "Is a year mistyped?");
-      return WRONG;
+      return WrittenTime.WRONG;
     }
     return at;
   }
@@ -312,49 +311,6 @@ public final class SourceLogReader {
     if (!faults.isEmpty()) {
       throw new BadInput(faults);
     }
-  }
-
-  /** Minutes since 1970-01-01 00:00 on the clock that wrote it, or {@link #WRONG}. */
-  private static long minute(String text, boolean isUtc) {
-    int length = text.length();
-    if (isUtc && length > 0 && text.charAt(length - 1) == 'Z') {
-      length--;
-    }
-    boolean hasSeconds = length == 19 && text.charAt(16) == ':' && digits(text, 17, 19) == 0;
-    if (!(length == 16 || hasSeconds)
-        || text.charAt(4) != '-'
-        || text.charAt(7) != '-'
-        || (text.charAt(10) != ' ' && text.charAt(10) != 'T')
-        || text.charAt(13) != ':') {
-      return WRONG;
-    }
-    int year = digits(text, 0, 4);
-    int month = digits(text, 5, 7);
-    int day = digits(text, 8, 10);
-    int hourOfDay = digits(text, 11, 13);
-    int minute = digits(text, 14, 16);
-    boolean isClock = hourOfDay >= 0 && hourOfDay < 24 && minute >= 0 && minute < MINUTES_IN_HOUR;
-    if ((!isClock && !(hourOfDay == 24 && minute == 0)) || year < 0 || month < 0 || day < 0) {
-      return WRONG;
-    }
-    try {
-      long days = LocalDate.of(year, month, day).toEpochDay();
-      return (days * 24 + hourOfDay) * MINUTES_IN_HOUR + minute;
-    } catch (DateTimeException e) {
-      return WRONG;
-    }
-  }
-
-  private static int digits(String text, int from, int to) {
-    int number = 0;
-    for (int i = from; i < to; i++) {
-      char c = text.charAt(i);
-      if (c < '0' || c > '9') {
-        return -1;
-      }
-      number = number * 10 + (c - '0');
-    }
-    return number;
   }
 
   private static double number(String text) {

@@ -53,17 +53,17 @@ final class BankBinder {
    * @param needsEfficiency whether efficiencies that are left out are assumed, or not asked
    */
   BankSpec battery(Block block, boolean needsEfficiency) {
-    Chemistry chemistry = block.word(Vocabulary.CHEMISTRY, Chemistry.values());
+    Chemistry chemistry = block.word(BatteryKeys.CHEMISTRY, Chemistry.values());
     BankDefaults usual = BankDefaults.of(chemistry);
-    double voltageV = block.measure(Vocabulary.VOLTAGE);
-    double capacityWh = block.measure(Vocabulary.CAPACITY, voltageV);
+    double voltageV = block.measure(BatteryKeys.VOLTAGE);
+    double capacityWh = block.measure(BatteryKeys.CAPACITY, voltageV);
     double coldestC =
-        or(block, Vocabulary.COLDEST_CHARGE, usual.coldestChargeC(), usual.coldestChargeWhy());
+        or(block, BatteryKeys.COLDEST_CHARGE, usual.coldestChargeC(), usual.coldestChargeWhy());
     Double fullFromC = block.optional(BankKeys.FULL_CHARGE_FROM);
     refuseWarmer(block, coldestC, fullFromC);
     try {
       return new BankSpec(
-          block.text(Vocabulary.BATTERY_NAME),
+          block.text(BatteryKeys.BATTERY_NAME),
           chemistry,
           1,
           capacityWh,
@@ -72,26 +72,26 @@ final class BankBinder {
           0.0,
           efficiency(
               block,
-              Vocabulary.CHARGE_EFFICIENCY,
+              BatteryKeys.CHARGE_EFFICIENCY,
               usual.chargeEfficiency(),
               usual,
               needsEfficiency),
           efficiency(
               block,
-              Vocabulary.DISCHARGE_EFFICIENCY,
+              BatteryKeys.DISCHARGE_EFFICIENCY,
               usual.dischargeEfficiency(),
               usual,
               needsEfficiency),
-          limit(block, Vocabulary.MAX_CHARGE, voltageV, capacityWh / usual.fillingH()),
-          limit(block, Vocabulary.MAX_DISCHARGE, voltageV, capacityWh / usual.emptyingH()),
+          limit(block, BatteryKeys.MAX_CHARGE, voltageV, capacityWh / usual.fillingH()),
+          limit(block, BatteryKeys.MAX_DISCHARGE, voltageV, capacityWh / usual.emptyingH()),
           or(
               block,
-              Vocabulary.SELF_DISCHARGE,
+              BatteryKeys.SELF_DISCHARGE,
               usual.selfDischargePerMonthFraction(),
               usual.selfDischargeWhy()),
           capacityCurve(block, usual),
           coldestC,
-          or(block, Vocabulary.BATTERY_STANDBY, usual.standbyW(), BankDefaults.USUAL_WHY),
+          or(block, BatteryKeys.BATTERY_STANDBY, usual.standbyW(), BankDefaults.USUAL_WHY),
           NO_ENCLOSURE,
           fullFromC == null ? coldestC : fullFromC,
           1.0,
@@ -122,7 +122,7 @@ final class BankBinder {
   }
 
   private List<BankSpec.CapacityAt> capacityCurve(Block block, BankDefaults usual) {
-    Key key = Vocabulary.CAPACITY_BY_TEMPERATURE;
+    Key key = BatteryKeys.CAPACITY_BY_TEMPERATURE;
     var points = new ArrayList<BankSpec.CapacityAt>();
     List<Block.PointXY> written = block.curve(key);
     if (written != null) {
@@ -171,10 +171,10 @@ final class BankBinder {
   }
 
   BankSpec bank(Block block, @Nullable Block batteryBlock, Block home) {
-    int inSeries = block.whole(Vocabulary.BANK_IN_SERIES);
-    int inParallel = block.whole(Vocabulary.BANK_IN_PARALLEL);
-    double fullFraction = block.measure(Vocabulary.FULL);
-    Block enclosureBlock = block.block(Vocabulary.BANK_ENCLOSURE);
+    int inSeries = block.whole(BatteryKeys.BANK_IN_SERIES);
+    int inParallel = block.whole(BatteryKeys.BANK_IN_PARALLEL);
+    double fullFraction = block.measure(BatteryKeys.FULL);
+    Block enclosureBlock = block.block(BatteryKeys.BANK_ENCLOSURE);
     Enclosure enclosure =
         enclosureBlock == null
             ? NO_ENCLOSURE
@@ -257,7 +257,7 @@ final class BankBinder {
       return true;
     }
     boolean isStated =
-        battery.has(Vocabulary.CHARGE_EFFICIENCY) || battery.has(Vocabulary.DISCHARGE_EFFICIENCY);
+        battery.has(BatteryKeys.CHARGE_EFFICIENCY) || battery.has(BatteryKeys.DISCHARGE_EFFICIENCY);
     border.assume(
         bank.path(key),
         isStated ? "stated" : "resistance",
@@ -269,7 +269,7 @@ final class BankBinder {
   private void assumeNear(Block battery, BankSpec bank, boolean isLossStated) {
     if (!isLossStated) {
       border.assume(
-          battery.path(Vocabulary.CHARGE_EFFICIENCY),
+          battery.path(BatteryKeys.CHARGE_EFFICIENCY),
           Show.percent(bank.chargeEfficiency())
               + " in, "
               + Show.percent(bank.dischargeEfficiency())
@@ -284,7 +284,7 @@ final class BankBinder {
       border.fault(
           home.has(Vocabulary.RESERVE)
               ? home.place(Vocabulary.RESERVE)
-              : bank.place(Vocabulary.FULL),
+              : bank.place(BatteryKeys.FULL),
           "reserve: " + Unit.PERCENT.text(reserve) + " with full: " + Unit.PERCENT.text(full),
           "the reserve must lie below full",
           "Nothing between the two would be left to use.");

@@ -10,7 +10,6 @@ import greyspell.storage.Enclosure;
  */
 final class BankKeys {
   private static final String BY_CHEMISTRY = "by chemistry";
-  private static final String PRACTICE = "common practice, no source";
 
   private BankKeys() {}
 
@@ -175,7 +174,7 @@ final class BankKeys {
               "Longest time that it should go without a full charge.",
               Dimension.DURATION)
           .within(12, 8766)
-          .usual("by chemistry", "14 days if it is lead-acid; " + PRACTICE)
+          .usual("by chemistry", "14 days if it is lead-acid; " + CommonKeys.PRACTICE)
           .into("life.fullChargeEveryH");
   static final Key SERVICE_YEARS =
       Key.whole("service_years", "Over how many years its capacity is followed.")

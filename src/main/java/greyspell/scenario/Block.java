@@ -329,7 +329,7 @@ final class Block {
     try {
       return Quantity.parse(text, dimensions);
     } catch (Quantity.NotUnderstood e) {
-      String guess = key == Vocabulary.VOLTAGE_COEFFICIENT ? UnitGuess.voltage(text, factor) : "";
+      String guess = key == ArrayKeys.VOLTAGE_COEFFICIENT ? UnitGuess.voltage(text, factor) : "";
       border.fault(
           placeIn(any, inFile),
           Border.found(key.name, text),

@@ -37,16 +37,16 @@ final class ElectricalBinder {
    */
   Scenario.Electrical electrical(
       Block block, @Nullable BankSpec bank, @Nullable Double lowestInputV, Wires conductors) {
-    Key charging = Vocabulary.CHARGING_VOLTAGE;
+    Key charging = WireKeys.CHARGING_VOLTAGE;
     Double chargingV = block.optional(charging);
     if (chargingV == null && bank != null) {
       border.assume(
           block.path(charging), Unit.VOLT.text(StringRules.usualChargingV(bank)), charging.why);
     }
     return new Scenario.Electrical(
-        block.flag(Vocabulary.DWELLING),
+        block.flag(WireKeys.DWELLING),
         chargingV,
-        block.optional(Vocabulary.BANK_RESISTANCE),
+        block.optional(WireKeys.BANK_RESISTANCE),
         cutOffV(block, lowestInputV),
         conductors.known(),
         conductors.unknown());
@@ -54,7 +54,7 @@ final class ElectricalBinder {
 
   /** An inverter stops at its own lowest voltage, whatever is set. */
   private @Nullable Double cutOffV(Block block, @Nullable Double lowestInputV) {
-    Key key = Vocabulary.CUT_OFF_VOLTAGE;
+    Key key = WireKeys.CUT_OFF_VOLTAGE;
     Double statedV = block.optional(key);
     if (lowestInputV == null || Double.isNaN(lowestInputV)) {
       return statedV;
@@ -91,7 +91,7 @@ final class ElectricalBinder {
     List<Node> items = home.list(Vocabulary.CONDUCTORS);
     for (int i = 0; i < items.size(); i++) {
       String path = "conductors[".concat(Integer.toString(i)).concat("]");
-      var block = new Block(Vocabulary.CONDUCTOR, items.get(i), file, path, border, null);
+      var block = new Block(WireKeys.CONDUCTOR, items.get(i), file, path, border, null);
       wire(block, wires, unknown, ways);
     }
     return new Wires(List.copyOf(wires), List.copyOf(unknown));
@@ -100,24 +100,24 @@ final class ElectricalBinder {
   /** Nothing is added after a fault. */
   private void wire(
       Block block, List<Scenario.Wire> wires, List<Scenario.UnknownWire> unknown, List<Way> ways) {
-    boolean isRunTold = block.has(Vocabulary.RUN);
-    ConductorRun.Kind kind = block.word(Vocabulary.RUN, ConductorRun.Kind.values());
+    boolean isRunTold = block.has(WireKeys.RUN);
+    ConductorRun.Kind kind = block.word(WireKeys.RUN, ConductorRun.Kind.values());
     String plane = isRunTold ? plane(block, kind) : "";
-    boolean isSizeUnknown = block.has(Vocabulary.WIRE_SIZE) && isUnknownSize(block);
+    boolean isSizeUnknown = block.has(WireKeys.WIRE_SIZE) && isUnknownSize(block);
     WireSize size = isSizeUnknown ? null : size(block);
     Ampacity.Insulation insulation = insulation(block);
-    double lengthM = block.measure(Vocabulary.WIRE_LENGTH);
-    var strands = block.word(Vocabulary.STRANDS, WireSize.Strands.values());
-    var metal = block.word(Vocabulary.METAL, WireResistance.Metal.values());
-    int inParallel = block.whole(Vocabulary.WIRES_IN_PARALLEL);
-    double ambientC = block.measure(Vocabulary.AMBIENT);
-    Double allowedA = block.optional(Vocabulary.ALLOWED_CURRENT);
+    double lengthM = block.measure(WireKeys.WIRE_LENGTH);
+    var strands = block.word(WireKeys.STRANDS, WireSize.Strands.values());
+    var metal = block.word(WireKeys.METAL, WireResistance.Metal.values());
+    int inParallel = block.whole(WireKeys.WIRES_IN_PARALLEL);
+    double ambientC = block.measure(WireKeys.AMBIENT);
+    Double allowedA = block.optional(WireKeys.ALLOWED_CURRENT);
     if (!isRunTold) {
       return;
     }
     String name =
-        block.has(Vocabulary.WIRE_NAME)
-            ? block.text(Vocabulary.WIRE_NAME)
+        block.has(WireKeys.WIRE_NAME)
+            ? block.text(WireKeys.WIRE_NAME)
             : kind.words().concat(plane.isEmpty() ? "" : ", ".concat(plane));
     if (Double.isNaN(lengthM) || Double.isNaN(ambientC) || isNoNumber(allowedA)) {
       return;
@@ -151,7 +151,7 @@ final class ElectricalBinder {
   private record Way(ConductorRun.Kind kind, String plane) {}
 
   private static boolean isUnknownSize(Block block) {
-    return block.text(Vocabulary.WIRE_SIZE).strip().equalsIgnoreCase(UNKNOWN_SIZE);
+    return block.text(WireKeys.WIRE_SIZE).strip().equalsIgnoreCase(UNKNOWN_SIZE);
   }
 
   private static boolean isNoNumber(@Nullable Double value) {
@@ -160,7 +160,7 @@ final class ElectricalBinder {
 
   /** Empty for every plane, and after a fault. */
   private String plane(Block block, ConductorRun.Kind kind) {
-    Key key = Vocabulary.WIRE_ARRAY;
+    Key key = WireKeys.WIRE_ARRAY;
     if (!block.has(key)) {
       return "";
     }
@@ -168,7 +168,7 @@ final class ElectricalBinder {
     if (kind != ConductorRun.Kind.ARRAY_TO_CONTROLLER) {
       border.fault(
           block.place(key),
-          "\"array\" with run: " + block.text(Vocabulary.RUN),
+          "\"array\" with run: " + block.text(WireKeys.RUN),
           "has no meaning there",
           "Leave it out: this run serves the whole house.");
       return "";
@@ -192,7 +192,7 @@ final class ElectricalBinder {
   }
 
   private @Nullable WireSize size(Block block) {
-    Key key = Vocabulary.WIRE_SIZE;
+    Key key = WireKeys.WIRE_SIZE;
     String text = block.text(key);
     if (!block.has(key) || text.isEmpty()) {
       return null;
@@ -209,7 +209,7 @@ final class ElectricalBinder {
   }
 
   private Ampacity.Insulation insulation(Block block) {
-    Key key = Vocabulary.INSULATION;
+    Key key = WireKeys.INSULATION;
     double ratingC = block.measure(key);
     for (Ampacity.Insulation insulation : Ampacity.Insulation.values()) {
       if (Math.abs(insulation.ratingC() - ratingC) < 1e-6) {

@@ -19,24 +19,24 @@ final class EnclosureBinder {
   }
 
   Enclosure enclosure(Block block, @Nullable Block battery) {
-    if (!block.has(Vocabulary.STANDS)) {
-      block.missing(Vocabulary.STANDS);
+    if (!block.has(BatteryKeys.STANDS)) {
+      block.missing(BatteryKeys.STANDS);
       return BankBinder.NO_ENCLOSURE;
     }
-    return switch (block.word(Vocabulary.STANDS, Vocabulary.Stands.values())) {
+    return switch (block.word(BatteryKeys.STANDS, BatteryKeys.Stands.values())) {
       case INDOORS -> {
-        refuse(block, "indoors", Vocabulary.LAG, Vocabulary.AT_LEAST, Vocabulary.BOX_HEAT_LOSS);
+        refuse(block, "indoors", BatteryKeys.LAG, BatteryKeys.AT_LEAST, BatteryKeys.BOX_HEAT_LOSS);
         refuse(block, "indoors", MASS_AND_GROUND);
         try {
-          yield new Enclosure.Indoors(block.measure(Vocabulary.INDOOR_TEMPERATURE));
+          yield new Enclosure.Indoors(block.measure(BatteryKeys.INDOOR_TEMPERATURE));
         } catch (IllegalArgumentException refused) {
           yield border.refused(block.place(), refused, BankBinder.NO_ENCLOSURE);
         }
       }
       case OUTDOORS -> {
-        refuse(block, "outdoors", Vocabulary.INDOOR_TEMPERATURE, Vocabulary.AT_LEAST);
+        refuse(block, "outdoors", BatteryKeys.INDOOR_TEMPERATURE, BatteryKeys.AT_LEAST);
         if (!block.has(BankKeys.MASS)) {
-          refuse(block, "outdoors", Vocabulary.BOX_HEAT_LOSS);
+          refuse(block, "outdoors", BatteryKeys.BOX_HEAT_LOSS);
         }
         refuse(block, "outdoors", BankKeys.DEPTH, BankKeys.SOIL);
         try {
@@ -46,12 +46,12 @@ final class EnclosureBinder {
         }
       }
       case HEATED -> {
-        refuse(block, "heated", Vocabulary.INDOOR_TEMPERATURE, BankKeys.DEPTH, BankKeys.SOIL);
+        refuse(block, "heated", BatteryKeys.INDOOR_TEMPERATURE, BankKeys.DEPTH, BankKeys.SOIL);
         try {
           yield new Enclosure.Heated(
               lagH(block, battery),
-              block.measure(Vocabulary.AT_LEAST),
-              block.measure(Vocabulary.BOX_HEAT_LOSS));
+              block.measure(BatteryKeys.AT_LEAST),
+              block.measure(BatteryKeys.BOX_HEAT_LOSS));
         } catch (IllegalArgumentException refused) {
           yield border.refused(block.place(), refused, BankBinder.NO_ENCLOSURE);
         }
@@ -60,10 +60,10 @@ final class EnclosureBinder {
         refuse(
             block,
             "ground",
-            Vocabulary.INDOOR_TEMPERATURE,
-            Vocabulary.LAG,
-            Vocabulary.AT_LEAST,
-            Vocabulary.BOX_HEAT_LOSS,
+            BatteryKeys.INDOOR_TEMPERATURE,
+            BatteryKeys.LAG,
+            BatteryKeys.AT_LEAST,
+            BatteryKeys.BOX_HEAT_LOSS,
             BankKeys.MASS,
             BankKeys.SPECIFIC_HEAT);
         try {
@@ -80,31 +80,31 @@ final class EnclosureBinder {
   private double lagH(Block block, @Nullable Block battery) {
     if (!block.has(BankKeys.MASS)) {
       refuseAlone(block, BankKeys.SPECIFIC_HEAT, BankKeys.MASS);
-      return block.measure(Vocabulary.LAG);
+      return block.measure(BatteryKeys.LAG);
     }
     double massKg = block.measure(BankKeys.MASS);
-    if (block.has(Vocabulary.LAG)) {
+    if (block.has(BatteryKeys.LAG)) {
       border.fault(
-          block.place(Vocabulary.LAG),
+          block.place(BatteryKeys.LAG),
           "\"lag\" beside \"mass\"",
           "one of the two tells how slowly it follows the air",
           "Leave one out.");
     }
     double lagH =
         Enclosure.lagH(
-            massKg, specificHeat(block, battery), block.measure(Vocabulary.BOX_HEAT_LOSS));
+            massKg, specificHeat(block, battery), block.measure(BatteryKeys.BOX_HEAT_LOSS));
     if (lagH > 0.0) {
-      border.assume(block.path(Vocabulary.LAG), Unit.HOUR.text(lagH), "from mass and heat_loss");
+      border.assume(block.path(BatteryKeys.LAG), Unit.HOUR.text(lagH), "from mass and heat_loss");
     }
     return lagH;
   }
 
   private double specificHeat(Block block, @Nullable Block battery) {
     Key key = BankKeys.SPECIFIC_HEAT;
-    if (block.has(key) || battery == null || !battery.has(Vocabulary.CHEMISTRY)) {
+    if (block.has(key) || battery == null || !battery.has(BatteryKeys.CHEMISTRY)) {
       return block.has(key) ? block.measure(key) : Double.NaN;
     }
-    Chemistry chemistry = battery.word(Vocabulary.CHEMISTRY, Chemistry.values());
+    Chemistry chemistry = battery.word(BatteryKeys.CHEMISTRY, Chemistry.values());
     double usual = CellDefaults.of(chemistry).specificHeatJPerKgK();
     border.assume(block.path(key), Unit.JOULE_PER_KILOGRAM_KELVIN.text(usual), key.why);
     return usual;

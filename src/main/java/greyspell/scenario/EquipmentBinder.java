@@ -86,7 +86,7 @@ final class EquipmentBinder {
   private static @Nullable Node fromOf(MappingNode mapping) {
     for (NodeTuple tuple : mapping.getValue()) {
       if (tuple.getKeyNode() instanceof ScalarNode key
-          && key.getValue().equals(Vocabulary.FROM.name)) {
+          && key.getValue().equals(ArrayKeys.FROM.name)) {
         return tuple.getValueNode();
       }
     }
@@ -96,19 +96,19 @@ final class EquipmentBinder {
   // ---- module -----------------------------------------------------------------------------------
 
   ModuleSpec module(Block block) {
-    String name = block.text(Vocabulary.MODULE_NAME);
-    double ratedPowerW = block.measure(Vocabulary.RATED_POWER);
-    double openCircuitV = block.measure(Vocabulary.OPEN_CIRCUIT_VOLTAGE);
-    double shortCircuitA = block.measure(Vocabulary.SHORT_CIRCUIT_CURRENT);
-    double maxPowerV = block.measure(Vocabulary.MAX_POWER_VOLTAGE);
-    double maxPowerA = block.measure(Vocabulary.MAX_POWER_CURRENT);
-    double powerPerK = block.measure(Vocabulary.POWER_COEFFICIENT, 1.0 / ratedPowerW);
-    double openCircuitPerK = block.measure(Vocabulary.VOLTAGE_COEFFICIENT, 1.0 / openCircuitV);
-    double shortCircuitPerK = block.measure(Vocabulary.CURRENT_COEFFICIENT, 1.0 / shortCircuitA);
-    double nominalCellC = block.measure(Vocabulary.NOMINAL_CELL_TEMPERATURE);
+    String name = block.text(ArrayKeys.MODULE_NAME);
+    double ratedPowerW = block.measure(ArrayKeys.RATED_POWER);
+    double openCircuitV = block.measure(ArrayKeys.OPEN_CIRCUIT_VOLTAGE);
+    double shortCircuitA = block.measure(ArrayKeys.SHORT_CIRCUIT_CURRENT);
+    double maxPowerV = block.measure(ArrayKeys.MAX_POWER_VOLTAGE);
+    double maxPowerA = block.measure(ArrayKeys.MAX_POWER_CURRENT);
+    double powerPerK = block.measure(ArrayKeys.POWER_COEFFICIENT, 1.0 / ratedPowerW);
+    double openCircuitPerK = block.measure(ArrayKeys.VOLTAGE_COEFFICIENT, 1.0 / openCircuitV);
+    double shortCircuitPerK = block.measure(ArrayKeys.CURRENT_COEFFICIENT, 1.0 / shortCircuitA);
+    double nominalCellC = block.measure(ArrayKeys.NOMINAL_CELL_TEMPERATURE);
     int cells = cellsInSeries(block, openCircuitV);
-    Double maxSystemV = block.optional(Vocabulary.MAX_SYSTEM_VOLTAGE);
-    Double areaM2 = block.optional(Vocabulary.AREA);
+    Double maxSystemV = block.optional(ArrayKeys.MAX_SYSTEM_VOLTAGE);
+    Double areaM2 = block.optional(ArrayKeys.AREA);
     refuseSwapped(block, maxPowerV, openCircuitV, maxPowerA, shortCircuitA);
     try {
       return new ModuleSpec(
@@ -135,14 +135,14 @@ final class EquipmentBinder {
       Block block, double maxPowerV, double openCircuitV, double maxPowerA, double shortCircuitA) {
     if (maxPowerV >= openCircuitV) {
       border.fault(
-          block.place(Vocabulary.MAX_POWER_VOLTAGE),
+          block.place(ArrayKeys.MAX_POWER_VOLTAGE),
           "max_power_voltage not below open_circuit_voltage",
           "the voltage at rated power is always the smaller one",
           "Are the two swapped?");
     }
     if (maxPowerA >= shortCircuitA) {
       border.fault(
-          block.place(Vocabulary.MAX_POWER_CURRENT),
+          block.place(ArrayKeys.MAX_POWER_CURRENT),
           "max_power_current not below short_circuit_current",
           "the current at rated power is always the smaller one",
           "Are the two swapped?");
@@ -150,7 +150,7 @@ final class EquipmentBinder {
   }
 
   private static int cellsInSeries(Block block, double openCircuitV) {
-    Key key = Vocabulary.CELLS_IN_SERIES;
+    Key key = ArrayKeys.CELLS_IN_SERIES;
     if (block.has(key)) {
       return block.whole(key);
     }
@@ -169,10 +169,10 @@ final class EquipmentBinder {
 
   ControllerSpec controller(Block block) {
     boolean isSilent =
-        !block.has(Vocabulary.MAX_OUTPUT_POWER) && !block.has(Vocabulary.MAX_OUTPUT_CURRENT);
+        !block.has(ArrayKeys.MAX_OUTPUT_POWER) && !block.has(ArrayKeys.MAX_OUTPUT_CURRENT);
     if (isSilent
-        && !block.isMistyped(Vocabulary.MAX_OUTPUT_POWER)
-        && !block.isMistyped(Vocabulary.MAX_OUTPUT_CURRENT)) {
+        && !block.isMistyped(ArrayKeys.MAX_OUTPUT_POWER)
+        && !block.isMistyped(ArrayKeys.MAX_OUTPUT_CURRENT)) {
       border.fault(
           block.place(),
           "neither \"max_output_power\" nor \"max_output_current\" in controller",
@@ -180,21 +180,21 @@ final class EquipmentBinder {
           "Write for instance \"max_output_current: 60 A\".");
     }
     List<EfficiencyPoint> points = controllerEfficiency(block);
-    boolean isOneFigure = points.size() == 1 && !block.isList(Vocabulary.CONTROLLER_EFFICIENCY);
+    boolean isOneFigure = points.size() == 1 && !block.isList(ArrayKeys.CONTROLLER_EFFICIENCY);
     try {
       return new ControllerSpec(
-          block.text(Vocabulary.CONTROLLER_NAME),
-          block.whole(Vocabulary.COUNT),
-          block.optional(Vocabulary.MAX_OUTPUT_POWER),
-          block.optional(Vocabulary.MAX_OUTPUT_CURRENT),
+          block.text(ArrayKeys.CONTROLLER_NAME),
+          block.whole(ArrayKeys.COUNT),
+          block.optional(ArrayKeys.MAX_OUTPUT_POWER),
+          block.optional(ArrayKeys.MAX_OUTPUT_CURRENT),
           points.isEmpty() ? Double.NaN : points.get(points.size() - 1).efficiency(),
-          block.optional(Vocabulary.LOWEST_TRACKING_VOLTAGE),
-          block.optional(Vocabulary.HIGHEST_TRACKING_VOLTAGE),
-          block.optional(Vocabulary.START_VOLTAGE),
-          block.optional(Vocabulary.ABSOLUTE_MAXIMUM_VOLTAGE),
-          block.optional(Vocabulary.MAX_SHORT_CIRCUIT_CURRENT),
-          block.measure(Vocabulary.CONTROLLER_STANDBY),
-          block.word(Vocabulary.TRACKING, ControllerKind.values()),
+          block.optional(ArrayKeys.LOWEST_TRACKING_VOLTAGE),
+          block.optional(ArrayKeys.HIGHEST_TRACKING_VOLTAGE),
+          block.optional(ArrayKeys.START_VOLTAGE),
+          block.optional(ArrayKeys.ABSOLUTE_MAXIMUM_VOLTAGE),
+          block.optional(ArrayKeys.MAX_SHORT_CIRCUIT_CURRENT),
+          block.measure(ArrayKeys.CONTROLLER_STANDBY),
+          block.word(ArrayKeys.TRACKING, ControllerKind.values()),
           isOneFigure ? List.of() : points);
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_CONTROLLER);
@@ -203,7 +203,7 @@ final class EquipmentBinder {
 
   /** One point for a single figure, which holds at every load; empty after a fault. */
   private List<EfficiencyPoint> controllerEfficiency(Block block) {
-    Key key = Vocabulary.CONTROLLER_EFFICIENCY;
+    Key key = ArrayKeys.CONTROLLER_EFFICIENCY;
     List<Block.PointXY> written = block.curve(key);
     if (written == null) {
       border.assume(block.path(key), key.usual, key.why);
@@ -245,13 +245,13 @@ final class EquipmentBinder {
         1,
         null,
         null,
-        parse(Vocabulary.CONTROLLER_EFFICIENCY.usual, Dimension.SHARE),
+        parse(ArrayKeys.CONTROLLER_EFFICIENCY.usual, Dimension.SHARE),
         null,
         null,
         null,
         null,
         null,
-        parse(Vocabulary.CONTROLLER_STANDBY.usual, Dimension.POWER),
+        parse(ArrayKeys.CONTROLLER_STANDBY.usual, Dimension.POWER),
         ControllerKind.MPPT,
         List.of());
   }
@@ -267,16 +267,16 @@ final class EquipmentBinder {
   // ---- inverter, generator ----------------------------------------------------------------------
 
   InverterSpec inverter(Block block) {
-    int count = block.whole(Vocabulary.COUNT);
-    double continuousW = block.measure(Vocabulary.CONTINUOUS_POWER);
-    Double surgeW = block.optional(Vocabulary.SURGE_POWER);
+    int count = block.whole(ArrayKeys.COUNT);
+    double continuousW = block.measure(PowerKeys.CONTINUOUS_POWER);
+    Double surgeW = block.optional(PowerKeys.SURGE_POWER);
     double standbyDayW = standbyDayW(block, continuousW);
     double standbyNightW =
-        block.has(Vocabulary.STANDBY_NIGHT) ? block.measure(Vocabulary.STANDBY_NIGHT) : standbyDayW;
+        block.has(PowerKeys.STANDBY_NIGHT) ? block.measure(PowerKeys.STANDBY_NIGHT) : standbyDayW;
     var efficiencies = new ArrayList<InverterSpec.EfficiencyAt>();
-    List<Block.PointXY> points = block.curve(Vocabulary.INVERTER_EFFICIENCY);
+    List<Block.PointXY> points = block.curve(PowerKeys.INVERTER_EFFICIENCY);
     if (points == null) {
-      Key key = Vocabulary.INVERTER_EFFICIENCY;
+      Key key = PowerKeys.INVERTER_EFFICIENCY;
       border.assume(block.path(key), key.usual, key.why);
       efficiencies.add(new InverterSpec.EfficiencyAt(0.5, parse(key.usual, Dimension.SHARE)));
     } else {
@@ -285,13 +285,13 @@ final class EquipmentBinder {
           efficiencies.add(new InverterSpec.EfficiencyAt(p.x, p.y));
         } catch (IllegalArgumentException refused) {
           efficiencies.add(
-              border.refused(block.place(Vocabulary.INVERTER_EFFICIENCY), refused, NO_POINT));
+              border.refused(block.place(PowerKeys.INVERTER_EFFICIENCY), refused, NO_POINT));
         }
       }
     }
     try {
       return new InverterSpec(
-          block.text(Vocabulary.INVERTER_NAME),
+          block.text(PowerKeys.INVERTER_NAME),
           count,
           continuousW * count,
           surgeW == null ? null : surgeW * count,
@@ -312,28 +312,28 @@ final class EquipmentBinder {
    */
   private static double sheetNoLoadW(Block block) {
     Block sheet = block.under();
-    if (sheet == null || block.isOwn(Vocabulary.INVERTER_EFFICIENCY)) {
+    if (sheet == null || block.isOwn(PowerKeys.INVERTER_EFFICIENCY)) {
       return 0.0;
     }
-    Double dayW = sheet.optional(Vocabulary.STANDBY_DAY);
-    Double nightW = sheet.optional(Vocabulary.STANDBY_NIGHT);
+    Double dayW = sheet.optional(PowerKeys.STANDBY_DAY);
+    Double nightW = sheet.optional(PowerKeys.STANDBY_NIGHT);
     double mostW = Math.max(dayW == null ? 0.0 : dayW, nightW == null ? 0.0 : nightW);
     return Double.isNaN(mostW) ? 0.0 : mostW;
   }
 
   /** Null if it never sleeps. */
   private InverterSpec.@Nullable Search search(Block inverter, int count, double standbyW) {
-    Key key = Vocabulary.INVERTER_SEARCH;
+    Key key = PowerKeys.INVERTER_SEARCH;
     Block block = inverter.block(key);
     if (block == null) {
       return null;
     }
-    double drawW = block.measure(Vocabulary.SEARCH_DRAW);
-    double wakesAtW = block.measure(Vocabulary.WAKES_AT);
+    double drawW = block.measure(PowerKeys.SEARCH_DRAW);
+    double wakesAtW = block.measure(PowerKeys.WAKES_AT);
     if (drawW > standbyW) {
       border.fault(
-          block.place(Vocabulary.SEARCH_DRAW),
-          Vocabulary.SEARCH_DRAW.name + ": found " + Unit.WATT.text(drawW),
+          block.place(PowerKeys.SEARCH_DRAW),
+          PowerKeys.SEARCH_DRAW.name + ": found " + Unit.WATT.text(drawW),
           "must not exceed the standby of " + Unit.WATT.text(standbyW),
           "Asleep it draws less than awake.");
     }
@@ -346,12 +346,12 @@ final class EquipmentBinder {
 
   /** Null if it does not charge. */
   private static @Nullable Charger charger(Block inverter, int count) {
-    Block block = inverter.block(Vocabulary.INVERTER_CHARGER);
+    Block block = inverter.block(PowerKeys.INVERTER_CHARGER);
     return block == null ? null : GeneratorBinder.charger(block).times(count);
   }
 
   private double standbyDayW(Block block, double continuousW) {
-    Key key = Vocabulary.STANDBY_DAY;
+    Key key = PowerKeys.STANDBY_DAY;
     if (block.has(key)) {
       return block.measure(key);
     }

@@ -35,7 +35,7 @@ public final class EquipmentReader {
   public static ModuleSpec module(@Nullable Path folder, String name, String option) {
     var reader = new EquipmentReader(folder);
     ModuleSpec module =
-        reader.binder.module(reader.block(Vocabulary.MODULE, name, "module", option));
+        reader.binder.module(reader.block(ArrayKeys.MODULE, name, "module", option));
     reader.border.throwIfAny("");
     return module;
   }
@@ -44,7 +44,7 @@ public final class EquipmentReader {
   public static ControllerSpec controller(@Nullable Path folder, String name, String option) {
     var reader = new EquipmentReader(folder);
     ControllerSpec controller =
-        reader.binder.controller(reader.block(Vocabulary.CONTROLLER, name, "controller", option));
+        reader.binder.controller(reader.block(ArrayKeys.CONTROLLER, name, "controller", option));
     reader.border.throwIfAny("");
     return controller;
   }

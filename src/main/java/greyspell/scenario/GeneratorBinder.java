@@ -59,9 +59,9 @@ final class GeneratorBinder {
   // ---- data sheet -------------------------------------------------------------------------------
 
   GeneratorSpec spec(Block block) {
-    int count = block.whole(Vocabulary.COUNT);
-    double ratedPowerW = block.measure(Vocabulary.GENERATOR_POWER);
-    var fuel = block.word(Vocabulary.FUEL, Fuel.values());
+    int count = block.whole(ArrayKeys.COUNT);
+    double ratedPowerW = block.measure(PowerKeys.GENERATOR_POWER);
+    var fuel = block.word(PowerKeys.FUEL, Fuel.values());
     List<FuelAt> one = fuelUse(block);
     GeneratorSpec.Derating derating = derating(block);
     try {
@@ -70,7 +70,7 @@ final class GeneratorBinder {
         all.add(new FuelAt(at.loadShare(), at.fuelLPerH() * count));
       }
       return new GeneratorSpec(
-          block.text(Vocabulary.GENERATOR_NAME), count, ratedPowerW * count, fuel, all, derating);
+          block.text(PowerKeys.GENERATOR_NAME), count, ratedPowerW * count, fuel, all, derating);
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_GENERATOR);
     }
@@ -78,16 +78,16 @@ final class GeneratorBinder {
 
   /** Points, or a straight line; where the scenario states the one it goes before the library's. */
   private List<FuelAt> fuelUse(Block block) {
-    Key idle = Vocabulary.FUEL_AT_NO_LOAD;
-    Key full = Vocabulary.FUEL_AT_FULL_LOAD;
-    boolean hasPoints = block.has(Vocabulary.FUEL_USE);
+    Key idle = PowerKeys.FUEL_AT_NO_LOAD;
+    Key full = PowerKeys.FUEL_AT_FULL_LOAD;
+    boolean hasPoints = block.has(PowerKeys.FUEL_USE);
     boolean hasLine = block.has(idle) || block.has(full);
     if (hasPoints && hasLine) {
-      String pointsFile = block.file(Vocabulary.FUEL_USE);
+      String pointsFile = block.file(PowerKeys.FUEL_USE);
       String lineFile = block.file(block.has(idle) ? idle : full);
       if (pointsFile.equals(lineFile)) {
         border.fault(
-            block.place(Vocabulary.FUEL_USE),
+            block.place(PowerKeys.FUEL_USE),
             "\"fuel_use\" beside \""
                 + (block.has(idle) ? idle.name : full.name)
                 + "\" in generator",
@@ -124,7 +124,7 @@ final class GeneratorBinder {
   }
 
   private List<FuelAt> points(Block block) {
-    Key key = Vocabulary.FUEL_USE;
+    Key key = PowerKeys.FUEL_USE;
     List<Block.PointXY> written = block.curve(key);
     if (written == null) {
       if (!block.isMistyped(key)) {
@@ -155,7 +155,7 @@ final class GeneratorBinder {
 
   /** A sheet with one figure only. */
   private List<FuelAt> lineThrough(Block block, FuelAt at) {
-    Key key = Vocabulary.FUEL_USE;
+    Key key = PowerKeys.FUEL_USE;
     if (at.loadShare() <= 0.0) {
       border.fault(
           block.place(key),
@@ -174,17 +174,17 @@ final class GeneratorBinder {
   }
 
   private GeneratorSpec.Derating derating(Block generator) {
-    Key key = Vocabulary.GENERATOR_DERATING;
+    Key key = PowerKeys.GENERATOR_DERATING;
     Block block = generator.block(key);
     if (block == null) {
-      block = Block.empty(Vocabulary.DERATING, file, generator.path(key), border);
+      block = Block.empty(PowerKeys.DERATING, file, generator.path(key), border);
     }
     try {
       return new GeneratorSpec.Derating(
-          block.measure(Vocabulary.ABOVE_ELEVATION),
-          block.measure(Vocabulary.PER_300_M) / METRES_OF_STEP,
-          block.measure(Vocabulary.ABOVE_TEMPERATURE),
-          block.measure(Vocabulary.PER_DEGREE));
+          block.measure(PowerKeys.ABOVE_ELEVATION),
+          block.measure(PowerKeys.PER_300_M) / METRES_OF_STEP,
+          block.measure(PowerKeys.ABOVE_TEMPERATURE),
+          block.measure(PowerKeys.PER_DEGREE));
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, GeneratorSpec.Derating.NONE);
     }
@@ -193,14 +193,14 @@ final class GeneratorBinder {
   // ---- rules ------------------------------------------------------------------------------------
 
   private GeneratorRules rules(Block block, GeneratorSpec spec, @Nullable Charger inverterCharger) {
-    Policy policy = block.word(Vocabulary.POLICY, Policy.values());
-    double start = block.measure(Vocabulary.START_BELOW);
-    double stop = block.measure(Vocabulary.STOP_ABOVE);
+    Policy policy = block.word(PowerKeys.POLICY, Policy.values());
+    double start = block.measure(PowerKeys.START_BELOW);
+    double stop = block.measure(PowerKeys.STOP_ABOVE);
     if (start >= stop) {
       border.fault(
-          block.has(Vocabulary.START_BELOW)
-              ? block.place(Vocabulary.START_BELOW)
-              : block.place(Vocabulary.STOP_ABOVE),
+          block.has(PowerKeys.START_BELOW)
+              ? block.place(PowerKeys.START_BELOW)
+              : block.place(PowerKeys.STOP_ABOVE),
           "start_below: " + Show.percent(start) + " with stop_above: " + Show.percent(stop),
           "it must start below the charge at which it stops",
           "Are the two swapped?");
@@ -208,8 +208,8 @@ final class GeneratorBinder {
     int minimumRunH = minimumRunH(block);
     RunTimes permitted =
         new RunTimes(
-            spans(block, Vocabulary.PERMITTED_HOURS),
-            days(block, Vocabulary.PERMITTED_DAYS),
+            spans(block, PowerKeys.PERMITTED_HOURS),
+            days(block, PowerKeys.PERMITTED_DAYS),
             months(block));
     RunTimes home = home(block, policy);
     Charger charger = charger(block, spec, inverterCharger);
@@ -221,7 +221,7 @@ final class GeneratorBinder {
   }
 
   private int minimumRunH(Block block) {
-    Key key = Vocabulary.MINIMUM_RUN;
+    Key key = PowerKeys.MINIMUM_RUN;
     double hours = block.measure(key);
     if (Double.isNaN(hours)) {
       return 0;
@@ -239,7 +239,7 @@ final class GeneratorBinder {
   /** Only the manual policy asks for it. */
   private RunTimes home(Block block, Policy policy) {
     if (policy == Policy.AUTO) {
-      for (Key key : List.of(Vocabulary.HOME_HOURS, Vocabulary.HOME_DAYS)) {
+      for (Key key : List.of(PowerKeys.HOME_HOURS, PowerKeys.HOME_DAYS)) {
         if (block.has(key)) {
           border.fault(
               block.place(key),
@@ -251,8 +251,8 @@ final class GeneratorBinder {
       return RunTimes.ALWAYS;
     }
     return new RunTimes(
-        spans(block, Vocabulary.HOME_HOURS),
-        days(block, Vocabulary.HOME_DAYS),
+        spans(block, PowerKeys.HOME_HOURS),
+        days(block, PowerKeys.HOME_DAYS),
         EnumSet.allOf(Month.class));
   }
 
@@ -297,7 +297,7 @@ final class GeneratorBinder {
   }
 
   private static Set<Month> months(Block block) {
-    Key key = Vocabulary.PERMITTED_MONTHS;
+    Key key = PowerKeys.PERMITTED_MONTHS;
     String text = LoadBinder.words(block, key);
     var factors = LoadWords.months(text == null ? key.usual : text);
     var months = EnumSet.noneOf(Month.class);
@@ -320,7 +320,7 @@ final class GeneratorBinder {
 
   /** Its own, else the inverter's, else one that takes all that the generator gives. */
   private Charger charger(Block block, GeneratorSpec spec, @Nullable Charger inverterCharger) {
-    Key key = Vocabulary.GENERATOR_CHARGER;
+    Key key = PowerKeys.GENERATOR_CHARGER;
     Block own = block.block(key);
     if (own != null) {
       return charger(own);
@@ -328,22 +328,22 @@ final class GeneratorBinder {
     if (inverterCharger != null) {
       return inverterCharger;
     }
-    Block none = Block.empty(Vocabulary.CHARGER, file, block.path(key), border);
+    Block none = Block.empty(PowerKeys.CHARGER, file, block.path(key), border);
     border.assume(
-        none.path(Vocabulary.CHARGER_POWER),
+        none.path(PowerKeys.CHARGER_POWER),
         Show.power(spec.ratedPowerW()),
         "neither the generator nor the inverter names a charger: one is taken that bears all it"
             + " gives");
     try {
-      return new Charger(spec.ratedPowerW(), none.measure(Vocabulary.CHARGER_EFFICIENCY));
+      return new Charger(spec.ratedPowerW(), none.measure(PowerKeys.CHARGER_EFFICIENCY));
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_CHARGER);
     }
   }
 
   static Charger charger(Block block) {
-    double powerW = block.measure(Vocabulary.CHARGER_POWER);
-    double efficiency = block.measure(Vocabulary.CHARGER_EFFICIENCY);
+    double powerW = block.measure(PowerKeys.CHARGER_POWER);
+    double efficiency = block.measure(PowerKeys.CHARGER_EFFICIENCY);
     try {
       return new Charger(powerW, efficiency);
     } catch (IllegalArgumentException refused) {

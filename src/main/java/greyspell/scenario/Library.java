@@ -48,7 +48,7 @@ final class Library {
 
   /** Other folders are called "shared" too. */
   private static boolean isLibrary(Path candidate) {
-    return Files.isRegularFile(candidate.resolve(Vocabulary.MODULE.library()));
+    return Files.isRegularFile(candidate.resolve(ArrayKeys.MODULE.library()));
   }
 
   /** As named in messages. */

@@ -53,27 +53,27 @@ final class LoadBinder {
   }
 
   LoadPlan plan(Block block) {
-    List<Node> items = block.list(Vocabulary.APPLIANCES);
+    List<Node> items = block.list(ApplianceKeys.APPLIANCES);
     var appliances = new ArrayList<ApplianceSpec>();
     for (int i = 0; i < items.size(); i++) {
       String path =
-          block.path(Vocabulary.APPLIANCES).concat("[").concat(Integer.toString(i)).concat("]");
+          block.path(ApplianceKeys.APPLIANCES).concat("[").concat(Integer.toString(i)).concat("]");
       Block one =
           equipment.over(
-              Vocabulary.APPLIANCE,
+              ApplianceKeys.APPLIANCE,
               items.get(i),
-              block.file(Vocabulary.APPLIANCES),
+              block.file(ApplianceKeys.APPLIANCES),
               path,
               "appliance");
       if (one != null) {
-        appliances.add(appliance(one, block.file(Vocabulary.APPLIANCES)));
+        appliances.add(appliance(one, block.file(ApplianceKeys.APPLIANCES)));
       }
     }
     LogSpec log = log(block);
-    boolean isSilent = !block.has(Vocabulary.APPLIANCES) && !block.has(Vocabulary.LOAD_LOG);
+    boolean isSilent = !block.has(ApplianceKeys.APPLIANCES) && !block.has(ApplianceKeys.LOAD_LOG);
     if (isSilent
-        && !block.isMistyped(Vocabulary.APPLIANCES)
-        && !block.isMistyped(Vocabulary.LOAD_LOG)) {
+        && !block.isMistyped(ApplianceKeys.APPLIANCES)
+        && !block.isMistyped(ApplianceKeys.LOAD_LOG)) {
       block
           .border()
           .fault(
@@ -86,7 +86,7 @@ final class LoadBinder {
       return new LoadPlan(
           appliances,
           log,
-          block.measure(Vocabulary.DAILY_VARIATION),
+          block.measure(ApplianceKeys.DAILY_VARIATION),
           block.measure(LoadKeys.HOURLY_VARIATION),
           block.measure(LoadKeys.GROWTH),
           policy(block));
@@ -96,7 +96,7 @@ final class LoadBinder {
   }
 
   private @Nullable LogSpec log(Block block) {
-    Block log = block.block(Vocabulary.LOAD_LOG);
+    Block log = block.block(ApplianceKeys.LOAD_LOG);
     if (log == null) {
       return null;
     }
@@ -121,8 +121,8 @@ final class LoadBinder {
     }
     try {
       return new LogSpec(
-          paths.resolved(log, Vocabulary.LOG_FILE),
-          log.measure(Vocabulary.LOG_FACTOR),
+          paths.resolved(log, ApplianceKeys.LOG_FILE),
+          log.measure(ApplianceKeys.LOG_FACTOR),
           log.word(LoadKeys.LOG_PRIORITY, Priority.values()),
           clock,
           zone,
@@ -169,25 +169,25 @@ final class LoadBinder {
   }
 
   ApplianceSpec appliance(Block block, String scenarioFile) {
-    double powerW = block.measure(Vocabulary.POWER);
-    Double surgeW = block.optional(Vocabulary.SURGE);
+    double powerW = block.measure(ApplianceKeys.POWER);
+    Double surgeW = block.optional(ApplianceKeys.SURGE);
     if (surgeW != null && surgeW < powerW) {
       block
           .border()
           .fault(
-              block.place(Vocabulary.SURGE),
+              block.place(ApplianceKeys.SURGE),
               "surge below power",
               "must be the power of the motor's start, at least that of its run",
               "Leave it out if there is no motor.");
     }
     var weather = new LoadWeatherBinder(block);
     try {
-      String name = block.text(Vocabulary.APPLIANCE_NAME);
-      int quantity = block.whole(Vocabulary.QUANTITY);
-      double standbyW = block.measure(Vocabulary.STANDBY);
+      String name = block.text(ApplianceKeys.APPLIANCE_NAME);
+      int quantity = block.whole(ApplianceKeys.QUANTITY);
+      double standbyW = block.measure(ApplianceKeys.STANDBY);
       List<HourSpan> hours = hours(block);
       double dutyShare = weather.dutyShare(powerW, hours);
-      Evidence evidence = block.word(Vocabulary.EVIDENCE, Evidence.values());
+      Evidence evidence = block.word(ApplianceKeys.EVIDENCE, Evidence.values());
       return new ApplianceSpec(
           name,
           quantity,
@@ -198,10 +198,11 @@ final class LoadBinder {
           hours,
           days(block),
           season(block, months(block), scenarioFile),
-          block.word(Vocabulary.PRIORITY, Priority.values()),
+          block.word(ApplianceKeys.PRIORITY, Priority.values()),
           evidence,
-          block.word(Vocabulary.SUPPLY, Vocabulary.Supply.values()) == Vocabulary.Supply.DC,
-          block.flag(Vocabulary.MEDICAL),
+          block.word(ApplianceKeys.SUPPLY, ApplianceKeys.Supply.values())
+              == ApplianceKeys.Supply.DC,
+          block.flag(ApplianceKeys.MEDICAL),
           weather.season(),
           weather.draw(),
           weather.range(evidence),
@@ -212,7 +213,7 @@ final class LoadBinder {
   }
 
   private static List<HourSpan> hours(Block block) {
-    Key key = Vocabulary.HOURS;
+    Key key = ApplianceKeys.HOURS;
     String text = words(block, key);
     if (text == null) {
       if (!block.has(key)) {
@@ -237,7 +238,7 @@ final class LoadBinder {
   }
 
   private static Set<DayOfWeek> days(Block block) {
-    Key key = Vocabulary.DAYS;
+    Key key = ApplianceKeys.DAYS;
     String text = words(block, key);
     Set<DayOfWeek> days = text == null ? EnumSet.allOf(DayOfWeek.class) : LoadWords.days(text);
     if (days == null) {
@@ -253,7 +254,7 @@ final class LoadBinder {
   }
 
   private static Monthly months(Block block) {
-    Key key = Vocabulary.MONTHS;
+    Key key = ApplianceKeys.MONTHS;
     if (block.node(key) instanceof SequenceNode list && isFactors(list)) {
       return factors(block, key, list);
     }
@@ -273,7 +274,7 @@ final class LoadBinder {
 
   /** What the library says of months is said of the north. */
   private Monthly season(Block block, Monthly months, String scenarioFile) {
-    Key key = Vocabulary.MONTHS;
+    Key key = ApplianceKeys.MONTHS;
     if (isNorthern || !block.has(key) || block.file(key).equals(scenarioFile)) {
       return months;
     }
@@ -315,7 +316,7 @@ final class LoadBinder {
     for (int i = 0; i < 12; i++) {
       factors[i] =
           block.scalarMeasure(
-              Vocabulary.MONTH_FACTOR, list.getValue().get(i), block.file(key), Double.NaN);
+              ApplianceKeys.MONTH_FACTOR, list.getValue().get(i), block.file(key), Double.NaN);
     }
     return Monthly.of(factors);
   }

@@ -235,14 +235,14 @@ final class LoadKeys {
   static final Key SHED_SHOULD_RUN =
       Key.measure(
               "should_run_below",
-              "Charge below which what should run is switched off, of the usable bank.",
+              "Charge below which what should run is switched off, of the usable bank; charge that cold has locked counts.",
               Dimension.SHARE)
           .within(0, 1)
           .into("policy.shedShouldRunBelowShare");
   static final Key SHED_CAN_WAIT =
       Key.measure(
               "can_wait_below",
-              "Charge below which what can wait is switched off, of the usable bank.",
+              "Charge below which what can wait is switched off, of the usable bank; charge that cold has locked counts.",
               Dimension.SHARE)
           .within(0, 1)
           .into("policy.shedCanWaitBelowShare");

@@ -165,13 +165,13 @@ final class LoadWeatherBinder {
     boolean isThermostat = block.has(LoadKeys.WITH_HEATING) || block.has(LoadKeys.WITH_COOLING);
     Block water = block.block(LoadKeys.WITH_WATER);
     if (!isThermostat && water == null) {
-      return block.measure(Vocabulary.DUTY);
+      return block.measure(ApplianceKeys.DUTY);
     }
-    if (block.has(Vocabulary.DUTY)) {
+    if (block.has(ApplianceKeys.DUTY)) {
       block
           .border()
           .assume(
-              block.path(Vocabulary.DUTY),
+              block.path(ApplianceKeys.DUTY),
               "not used",
               water == null ? "the thermostat decides" : "it follows from the water");
     }

@@ -131,13 +131,13 @@ public final class ScenarioReader {
     Double start = start(home);
     Block electricalBlock = home.block(Vocabulary.HOME_ELECTRICAL);
     if (electricalBlock == null) {
-      electricalBlock = nothing(home, Vocabulary.ELECTRICAL, Vocabulary.HOME_ELECTRICAL);
+      electricalBlock = nothing(home, WireKeys.ELECTRICAL, Vocabulary.HOME_ELECTRICAL);
     }
     Scenario.Electrical electrical =
         electricalBinder.electrical(
             electricalBlock,
             bank,
-            inverterBlock == null ? null : inverterBlock.optional(Vocabulary.LOWEST_INPUT_VOLTAGE),
+            inverterBlock == null ? null : inverterBlock.optional(PowerKeys.LOWEST_INPUT_VOLTAGE),
             wires);
     Scenario.Generator generator = generator(home, inverter, site);
     Scenario.OtherSource otherSource = otherSource(home);
@@ -154,8 +154,8 @@ public final class ScenarioReader {
       new Plausibility(border)
           .judgeInput(
               bank,
-              inverterBlock.optional(Vocabulary.LOWEST_INPUT_VOLTAGE),
-              inverterBlock.optional(Vocabulary.HIGHEST_INPUT_VOLTAGE));
+              inverterBlock.optional(PowerKeys.LOWEST_INPUT_VOLTAGE),
+              inverterBlock.optional(PowerKeys.HIGHEST_INPUT_VOLTAGE));
     }
     return new Scenario(
         file,
@@ -207,7 +207,7 @@ public final class ScenarioReader {
     List<Node> items = home.list(Vocabulary.ARRAYS);
     for (int i = 0; i < items.size(); i++) {
       String path = "arrays[".concat(Integer.toString(i)).concat("]");
-      blocks.add(new Block(Vocabulary.ARRAY, items.get(i), file, path, border, null));
+      blocks.add(new Block(ArrayKeys.ARRAY, items.get(i), file, path, border, null));
     }
     return blocks;
   }
@@ -215,7 +215,7 @@ public final class ScenarioReader {
   private static List<String> names(List<Block> arrayBlocks) {
     var names = new ArrayList<String>();
     for (Block block : arrayBlocks) {
-      names.add(block.text(Vocabulary.ARRAY_NAME));
+      names.add(block.text(ArrayKeys.ARRAY_NAME));
     }
     return names;
   }
@@ -223,7 +223,7 @@ public final class ScenarioReader {
   private List<ArraySpec> arrays(List<Block> blocks, List<Scenario.Wire> wires) {
     var arrays = new ArrayList<ArraySpec>();
     for (Block block : blocks) {
-      String name = block.text(Vocabulary.ARRAY_NAME);
+      String name = block.text(ArrayKeys.ARRAY_NAME);
       arrays.add(array(block, ElectricalBinder.serves(wires, name)));
     }
     return arrays;
@@ -231,7 +231,7 @@ public final class ScenarioReader {
 
   /** Nothing where the cable itself is stated, so that it is not counted twice. */
   private double wiringFraction(Block block, boolean hasWire) {
-    Key key = Vocabulary.WIRING_LOSS;
+    Key key = ArrayKeys.WIRING_LOSS;
     if (!hasWire) {
       return block.measure(key);
     }
@@ -242,7 +242,7 @@ public final class ScenarioReader {
     double fraction = block.measure(key);
     if (fraction > 0.0) {
       border.caution(
-          block.text(Vocabulary.ARRAY_NAME)
+          block.text(ArrayKeys.ARRAY_NAME)
               + ": a wiring_loss of "
               + Show.percent(fraction)
               + " stands beside a cable under conductors: both are counted.");
@@ -251,28 +251,28 @@ public final class ScenarioReader {
   }
 
   private ArraySpec array(Block block, boolean hasWire) {
-    Block moduleBlock = equipment.find(block, Vocabulary.ARRAY_MODULE);
+    Block moduleBlock = equipment.find(block, ArrayKeys.ARRAY_MODULE);
     ModuleSpec module =
         moduleBlock == null ? EquipmentBinder.NO_MODULE : equipment.module(moduleBlock);
     try {
       return new ArraySpec(
-          block.text(Vocabulary.ARRAY_NAME),
-          block.measure(Vocabulary.TILT),
-          SiteBinder.azimuth(block, Vocabulary.AZIMUTH) % ROUND_TURN_DEG,
+          block.text(ArrayKeys.ARRAY_NAME),
+          block.measure(ArrayKeys.TILT),
+          SiteBinder.azimuth(block, ArrayKeys.AZIMUTH) % ROUND_TURN_DEG,
           module,
-          block.whole(Vocabulary.IN_SERIES),
-          block.whole(Vocabulary.IN_PARALLEL),
-          block.monthly(Vocabulary.SOILING),
-          block.monthly(Vocabulary.SHADE),
-          block.measure(Vocabulary.MISMATCH),
+          block.whole(ArrayKeys.IN_SERIES),
+          block.whole(ArrayKeys.IN_PARALLEL),
+          block.monthly(ArrayKeys.SOILING),
+          block.monthly(ArrayKeys.SHADE),
+          block.measure(ArrayKeys.MISMATCH),
           wiringFraction(block, hasWire),
-          block.measure(Vocabulary.AGEING),
+          block.measure(ArrayKeys.AGEING),
           new ModuleChoices(
-              block.word(Vocabulary.CELL_HEAT, ModuleChoices.CellHeat.values()),
-              block.word(Vocabulary.POWER_CURVE, ModuleChoices.PowerCurve.values()),
-              block.measure(Vocabulary.HEAT_LOSS),
-              block.measure(Vocabulary.WIND_HEAT_LOSS)),
-          block.word(Vocabulary.SNOW, SnowRule.values()));
+              block.word(ArrayKeys.CELL_HEAT, ModuleChoices.CellHeat.values()),
+              block.word(ArrayKeys.POWER_CURVE, ModuleChoices.PowerCurve.values()),
+              block.measure(ArrayKeys.HEAT_LOSS),
+              block.measure(ArrayKeys.WIND_HEAT_LOSS)),
+          block.word(ArrayKeys.SNOW, SnowRule.values()));
     } catch (IllegalArgumentException refused) {
       return border.refused(block.place(), refused, NO_ARRAY);
     }
@@ -283,11 +283,11 @@ public final class ScenarioReader {
       Block block = equipment.find(home, Vocabulary.HOME_CONTROLLER);
       return block == null ? equipment.unlimitedController() : equipment.controller(block);
     }
-    if (inverterBlock != null && inverterBlock.has(Vocabulary.BUILT_IN_CONTROLLER)) {
-      Block block = equipment.find(inverterBlock, Vocabulary.BUILT_IN_CONTROLLER);
+    if (inverterBlock != null && inverterBlock.has(PowerKeys.BUILT_IN_CONTROLLER)) {
+      Block block = equipment.find(inverterBlock, PowerKeys.BUILT_IN_CONTROLLER);
       if (block != null) {
         return EquipmentBinder.times(
-            equipment.controller(block), inverterBlock.whole(Vocabulary.COUNT));
+            equipment.controller(block), inverterBlock.whole(ArrayKeys.COUNT));
       }
     }
     return equipment.unlimitedController();
@@ -301,7 +301,8 @@ public final class ScenarioReader {
       }
       return null;
     }
-    return new BankBinder(border).bank(block, equipment.find(block, Vocabulary.BANK_BATTERY), home);
+    return new BankBinder(border)
+        .bank(block, equipment.find(block, BatteryKeys.BANK_BATTERY), home);
   }
 
   /** A resistance that was stated for the whole bank, as it is now, goes before its batteries'. */
@@ -361,10 +362,11 @@ public final class ScenarioReader {
     return block == null
         ? null
         : new Scenario.OtherSource(
-            block.text(Vocabulary.SOURCE_NAME),
-            block.has(Vocabulary.SOURCE_FILE) ? block.text(Vocabulary.SOURCE_FILE) : "",
-            paths.resolved(block, Vocabulary.SOURCE_FILE),
-            block.word(Vocabulary.SOURCE_BUS, Vocabulary.Supply.values()) == Vocabulary.Supply.DC);
+            block.text(PowerKeys.SOURCE_NAME),
+            block.has(PowerKeys.SOURCE_FILE) ? block.text(PowerKeys.SOURCE_FILE) : "",
+            paths.resolved(block, PowerKeys.SOURCE_FILE),
+            block.word(PowerKeys.SOURCE_BUS, ApplianceKeys.Supply.values())
+                == ApplianceKeys.Supply.DC);
   }
 
   private static Scenario.Costs costs(Block home) {

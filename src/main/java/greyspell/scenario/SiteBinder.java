@@ -104,7 +104,7 @@ final class SiteBinder {
     if (!Double.isNaN(word)) {
       return word;
     }
-    Key plain = Vocabulary.AZIMUTH;
+    Key plain = ArrayKeys.AZIMUTH;
     try {
       double deg = Quantity.parse(text, dimensions).inside();
       if (deg >= plain.low && deg <= plain.high) {

@@ -47,7 +47,10 @@ final class Again {
     return new Besides(
         fuel(),
         PeakCheck.of(scenario.inverter(), home.load().runningW(), home.load().peakW()),
-        FullCharge.read(chargeShare(ledger, scenario.bank()), scenario.bank().fullFraction(), true),
+        FullCharge.read(
+            chargeShare(ledger, scenario.bank()),
+            scenario.bank().fullFraction(),
+            scenario.startChargeFraction() == null),
         service,
         replacement,
         loads(),

@@ -22,9 +22,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A home's bank, inverter, generator and rules, as the hourly loop needs them. */
 final class HomeDesign {
-  /** What waits is given up after so many days where the scenario does not say. */
-  static final int USUAL_WAIT_D = 3;
-
   private static final double NO_LIMIT_W = 1e12;
 
   private final Scenario home;
@@ -117,7 +114,7 @@ final class HomeDesign {
         orNever(policy.shedShouldRunBelowShare()),
         orNever(policy.shedCanWaitBelowShare()),
         orNever(policy.canWaitAboveShare()),
-        Math.max(1, longest == null ? USUAL_WAIT_D : longest),
+        longest == null ? 0 : longest, // nothing waits then
         mostWh(false),
         mostWh(true));
   }

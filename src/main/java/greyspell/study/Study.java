@@ -3,6 +3,7 @@ package greyspell.study;
 import greyspell.array.ControllerKind;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
+import greyspell.electrical.ConductorRun;
 import greyspell.outcome.OutcomeReader;
 import greyspell.power.InverterCurve;
 import greyspell.quantity.Show;
@@ -121,7 +122,8 @@ public final class Study {
     return bank != null
         && bank.cells() != null
         && (scenario.controller().kind() == ControllerKind.PWM
-            || !scenario.electrical().conductors().isEmpty());
+            || scenario.electrical().conductors().stream()
+                .anyMatch(w -> w.run().kind() == ConductorRun.Kind.CONTROLLER_TO_BANK));
   }
 
   static WeatherSeries read(Scenario scenario) {

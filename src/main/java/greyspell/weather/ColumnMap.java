@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -236,7 +237,7 @@ public final class ColumnMap {
 
   private void takeStamp(String value) {
     for (Stamp one : Stamp.values()) {
-      if (one.name().toLowerCase(java.util.Locale.ROOT).equals(value)) {
+      if (one.name().toLowerCase(Locale.ROOT).equals(value)) {
         stamp = one;
         return;
       }

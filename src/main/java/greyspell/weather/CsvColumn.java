@@ -15,9 +15,6 @@ enum CsvColumn {
   PERCENT("cloud_pct", WeatherColumn.CLOUD, 100.0),
   SNOW("snow_cm", WeatherColumn.SNOW, 100.0);
 
-  /** Sky invisible: fog or snow; read as overcast. */
-  static final double SKY_INVISIBLE_OKTA = 9.0;
-
   static final List<String> TIMES = List.of("utc_start", "utc_end", "local_start", "local_end");
 
   final String csvName;
@@ -32,20 +29,20 @@ enum CsvColumn {
     this.perUnit = perUnit;
   }
 
-  double lowest() {
-    return column.lowest * perUnit;
-  }
-
-  double highest() {
-    return this == OKTA ? SKY_INVISIBLE_OKTA : column.highest * perUnit;
-  }
-
   String unit() {
     return csvName.substring(csvName.indexOf('_') + 1);
   }
 
-  String mustBe() {
-    return "must be " + (long) lowest() + " to " + (long) highest() + " " + unit();
+  Readings.Column told() {
+    double lowest = column.lowest * perUnit;
+    double highest = this == OKTA ? Readings.SKY_INVISIBLE_OKTA : column.highest * perUnit;
+    return new Readings.Column(
+        column,
+        csvName,
+        perUnit,
+        0.0,
+        this == OKTA ? 1.0 : 0.0,
+        "must be " + (long) lowest + " to " + (long) highest + " " + unit());
   }
 
   static List<String> names() {

@@ -8,6 +8,11 @@ final class Dates {
   static final int MINUTES_PER_HOUR = 60;
   static final int HOURS_PER_DAY = 24;
 
+  /** Years that a file is believed to be of. */
+  static final int FIRST_YEAR = 1800;
+
+  static final int LAST_YEAR = 2200;
+
   /** Stands for a time that could not be read. */
   static final long NO_TIME = Long.MIN_VALUE;
 

@@ -49,6 +49,7 @@ final class EpwReader {
   private final FaultList faults;
   private final Fields fields;
   private final List<String> notes = new ArrayList<>();
+  private final Tally tally = new Tally();
   private int rowsPerHour = 1;
 
   EpwReader(Lines lines, String file, @Nullable Double siteUtcOffsetH, FaultList faults) {
@@ -56,19 +57,21 @@ final class EpwReader {
     this.file = file;
     this.siteUtcOffsetH = siteUtcOffsetH;
     this.faults = faults;
-    fields = new Fields(lines, faults);
+    fields = new Fields(lines, faults, tally);
   }
 
   WeatherSeries read() throws IOException {
     WeatherSource told = readHeader();
     var rows = new YearRows(rowsPerHour, faults);
     readRows(rows);
-    if (!rows.isEmpty() && !isSnowBelievable(rows.column(WeatherColumn.SNOW))) {
+    if (!rows.isEmpty() && isSnowACode(rows.column(WeatherColumn.SNOW))) {
       rows.forget(WeatherColumn.SNOW);
+      notes.add("snow depth: the same all year, taken for a code and left out");
     }
     if (rowsPerHour > 1) {
       notes.add(rowsPerHour + " records an hour averaged; irradiance read as mean W/m2");
     }
+    tally.tell(notes);
     return rows.series(false, told, siteUtcOffsetH, notes);
   }
 
@@ -138,7 +141,7 @@ final class EpwReader {
         fields.refuseCount("must be 35 fields in each row");
         continue;
       }
-      int year = fields.whole(YEAR, "year", 1800, 2200);
+      int year = fields.whole(YEAR, "year", Dates.FIRST_YEAR, Dates.LAST_YEAR);
       int month = fields.whole(MONTH, "month", 1, 12);
       int day = fields.whole(DAY, "day", 1, 31);
       int hour = fields.whole(HOUR, "hour", 1, 24);
@@ -172,16 +175,16 @@ final class EpwReader {
   }
 
   /** Snow that never changes is a code, unless it is none at all. */
-  private static boolean isSnowBelievable(double[] snowM) {
+  private static boolean isSnowACode(double[] snowM) {
     double first = Double.NaN;
     for (double depthM : snowM) {
       if (!Double.isNaN(depthM)) {
         if (!Double.isNaN(first) && depthM != first) {
-          return true;
+          return false;
         }
         first = depthM;
       }
     }
-    return first == 0.0;
+    return !Double.isNaN(first) && first != 0.0;
   }
 }

@@ -36,10 +36,12 @@ final class Fields {
 
   private final Lines lines;
   private final FaultList faults;
+  private final Tally tally;
 
-  Fields(Lines lines, FaultList faults) {
+  Fields(Lines lines, FaultList faults, Tally tally) {
     this.lines = lines;
     this.faults = faults;
+    this.tally = tally;
   }
 
   /** A number of the file's head; 0 after a fault. */
@@ -79,7 +81,11 @@ final class Fields {
     }
     double value = read / perUnit;
     if (value >= column.lowest && value <= column.highest) {
-      return column.isIrradiance() && value < 0.0 ? 0.0 : value;
+      if (column.isIrradiance() && value < 0.0) {
+        tally.add(Tally.Change.BELOW_ZERO, column);
+        return 0.0;
+      }
+      return value;
     }
     refuse(
         field,

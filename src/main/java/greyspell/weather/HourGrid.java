@@ -36,6 +36,7 @@ final class HourGrid {
   private long previousStamp = Long.MIN_VALUE;
   private int previousLine;
   private boolean isOneFile = true;
+  private int statedMin;
   private int stepMin;
   private long firstStamp;
   private int clockMin;
@@ -111,6 +112,11 @@ final class HourGrid {
                 : "Sort the rows by time and drop doubles.");
   }
 
+  /** The length of an interval where something outside the file states it. */
+  void expectMinutes(int minutes) {
+    statedMin = minutes;
+  }
+
   private void settle() {
     int step = Dates.MINUTES_PER_HOUR;
     if (waiting > 1) {
@@ -131,6 +137,14 @@ final class HourGrid {
             "Daily or three-hourly values cannot be used as hours.");
       }
       step = (int) least;
+      if (statedMin > 0 && step != statedMin) {
+        throw faults.alone(
+            waitingLines[at],
+            1,
+            "rows are " + step + " minutes apart",
+            "must be " + statedMin + " minutes, as the column map says (60 if it says nothing)",
+            "Write minutes: " + step + " in the map.");
+      }
     }
     stepMin = step;
     firstStamp = waitingStamps[0];

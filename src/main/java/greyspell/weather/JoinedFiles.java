@@ -18,6 +18,7 @@ final class JoinedFiles {
   private final FaultList faults;
   private final List<WeatherSeries> years = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
+  private final Tally tally = new Tally();
   private @Nullable WeatherFormat format;
   private @Nullable RowHead firstHead;
   private @Nullable HourGrid grid;
@@ -54,15 +55,15 @@ final class JoinedFiles {
     switch (found) {
       case EPW -> years.add(new EpwReader(lines, name, siteUtcOffsetH, faults).read());
       case TMY3 -> years.add(new Tmy3Reader(lines, name, siteUtcOffsetH, faults).read());
-      case POWER -> takeRows(index, new PowerReader(lines, name, faults));
-      case USCRN -> takeRows(index, new UscrnReader(lines, name, faults));
-      case SURFRAD -> takeRows(index, new SurfradReader(lines, name, faults));
+      case POWER -> takeRows(index, new PowerReader(lines, name, faults, tally));
+      case USCRN -> takeRows(index, new UscrnReader(lines, name, faults, tally));
+      case SURFRAD -> takeRows(index, new SurfradReader(lines, name, faults, tally));
       case PLAIN ->
           takeRows(
               index,
               columns == null
-                  ? new PlainCsvReader(lines, name, known, faults)
-                  : new MappedReader(lines, name, columns, faults));
+                  ? new PlainCsvReader(lines, name, known, faults, tally)
+                  : new MappedReader(lines, name, columns, faults, tally));
     }
   }
 
@@ -119,6 +120,8 @@ final class JoinedFiles {
       return years.size() == 1 ? years.get(0) : new JoinedYears(years, label).series();
     }
     faults.in(label);
+    List<String> toTell = shortened(notes);
+    tally.tell(toTell);
     WeatherSource told = head.told();
     return rows.series(
         new WeatherSource(
@@ -130,17 +133,16 @@ final class JoinedFiles {
             told.elevationM(),
             told.utcOffsetH()),
         head.isTypicalYear(),
-        shortened(notes));
+        toTell);
   }
 
   /** A year of daily files must not tell the same thing 366 times. */
   private static List<String> shortened(List<String> notes) {
     int most = 20;
-    if (notes.size() <= most) {
-      return notes;
+    var some = new ArrayList<>(notes.subList(0, Math.min(most, notes.size())));
+    if (notes.size() > most) {
+      some.add("and " + (notes.size() - most) + " such notes more");
     }
-    var some = new ArrayList<>(notes.subList(0, most));
-    some.add("and " + (notes.size() - most) + " such notes more");
     return some;
   }
 }

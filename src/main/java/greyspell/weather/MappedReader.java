@@ -11,15 +11,14 @@ import java.util.List;
  * the next, as in the typical-year formats.
  */
 final class MappedReader implements RowFormat {
-  private static final double SKY_INVISIBLE_OKTA = 9.0;
-
   private final Lines lines;
   private final String file;
   private final ColumnMap map;
   private final TimePattern pattern;
   private final FaultList faults;
   private final List<String> notes = new ArrayList<>();
-  private final Strays strays = new Strays();
+  private final Readings readings;
+  private final List<Readings.Column> told = new ArrayList<>();
   private final int[] timeField;
   private final int[] fieldOf;
   private final double[] row;
@@ -28,18 +27,29 @@ final class MappedReader implements RowFormat {
   private long stampBefore = Dates.NO_TIME;
   private int mostField;
   private int rowsRead;
-  private int invisibleSky;
 
-  MappedReader(Lines lines, String file, ColumnMap map, FaultList faults) {
+  MappedReader(Lines lines, String file, ColumnMap map, FaultList faults, Tally tally) {
     this.lines = lines;
     this.file = file;
     this.map = map;
     this.faults = faults;
-    TimePattern told = map.time;
-    if (told == null) {
+    TimePattern time = map.time;
+    if (time == null) {
       throw new IllegalArgumentException("checked when the map was read");
     }
-    pattern = told;
+    pattern = time;
+    readings =
+        new Readings(
+            lines,
+            faults,
+            tally,
+            map.isCloudNeeded(),
+            map.missing,
+            "Is the unit the right one?",
+            "If it is a code for a missing value, write it under missing in the map.");
+    for (ColumnMap.Mapped mapped : map.columns) {
+      told.add(told(mapped));
+    }
     int count = map.columns.size();
     timeField = new int[map.timeNames.size()];
     fieldOf = new int[count];
@@ -156,6 +166,7 @@ final class MappedReader implements RowFormat {
   public void readRows(HourGrid grid) throws IOException {
     int clockMin = (int) Math.round(offsetH() * Dates.MINUTES_PER_HOUR);
     Arrays.fill(readingBefore, Double.NaN);
+    grid.expectMinutes(map.minutes);
     while (lines.next()) {
       if (isPassedOver()) {
         continue;
@@ -185,7 +196,7 @@ final class MappedReader implements RowFormat {
     if (lines.isTooLong()) {
       faults.add(lines.number(), 1, "a line without end", "must be a row of a table", "");
     }
-    tell();
+    readings.judge(told, rowsRead, notes);
   }
 
   private long time() {
@@ -212,7 +223,7 @@ final class MappedReader implements RowFormat {
   private void readRow(long stampMin) {
     boolean isNext = stampBefore != Dates.NO_TIME && stampMin - stampBefore == map.minutes;
     for (int k = 0; k < row.length; k++) {
-      reading[k] = value(fieldOf[k], map.columns.get(k));
+      reading[k] = readings.value(fieldOf[k], told.get(k));
       boolean isMean = map.columns.get(k).isAtStamp() && isNext && !Double.isNaN(readingBefore[k]);
       row[k] = isMean ? (readingBefore[k] + reading[k]) / 2.0 : reading[k];
     }
@@ -220,76 +231,23 @@ final class MappedReader implements RowFormat {
     stampBefore = stampMin;
   }
 
-  private double value(int field, ColumnMap.Mapped mapped) {
+  private Readings.Column told(ColumnMap.Mapped mapped) {
     WeatherColumn column = mapped.column();
-    if (!lines.isNumber(field)) {
-      faults.add(
-          lines.number(),
-          lines.column(field),
-          mapped.name() + ": found " + lines.quoted(field),
-          "must be a number; blank means missing",
-          "Codes that are no numbers must be taken out.");
-      return Double.NaN;
-    }
-    double read = lines.value();
-    for (double code : map.missing) {
-      if (read == code) {
-        return Double.NaN;
-      }
-    }
     MapUnit unit = mapped.unit();
-    if (unit == MapUnit.OKTA && read * mapped.factor() == SKY_INVISIBLE_OKTA) {
-      invisibleSky++;
-      return 1.0;
-    }
     double perHour =
         unit.kind == MapUnit.Kind.ENERGY ? Dates.MINUTES_PER_HOUR / (double) map.minutes : 1.0;
-    double value = read * mapped.factor() * unit.size * perHour + unit.zero();
-    if (Double.isNaN(value) || (value >= column.lowest && value <= column.highest)) {
-      return column.isIrradiance() && value < 0.0 ? 0.0 : value;
-    }
-    if (isNeeded(column)) {
-      faults.add(
-          lines.number(),
-          lines.column(field),
-          mapped.name() + ": found " + lines.quoted(field),
-          mustBe(column),
-          "Is the unit the right one? Codes for missing values stand under missing in the map.");
-    } else {
-      strays.add(lines, field, column);
-    }
-    return Double.NaN;
-  }
-
-  private boolean isNeeded(WeatherColumn column) {
-    return switch (column) {
-      case TEMPERATURE, GLOBAL -> true;
-      case CLOUD -> map.isCloudNeeded();
-      default -> false;
-    };
-  }
-
-  private static String mustBe(WeatherColumn column) {
-    return "must be "
-        + (long) column.lowest
-        + " to "
-        + (long) column.highest
-        + (column == WeatherColumn.CLOUD ? " as a share of the sky" : " " + column.unit)
-        + " in the unit that the map gives";
-  }
-
-  private void tell() {
-    for (ColumnMap.Mapped one : map.columns) {
-      WeatherColumn column = one.column();
-      strays.judge(column, one.name(), mustBe(column), rowsRead, notes, faults);
-    }
-    if (invisibleSky > 0) {
-      notes.add(
-          "cloud cover: "
-              + invisibleSky
-              + (invisibleSky == 1 ? " value" : " values")
-              + " of 9 okta (sky invisible) read as overcast");
-    }
+    return new Readings.Column(
+        column,
+        mapped.name(),
+        1.0 / (mapped.factor() * unit.size * perHour),
+        unit.zero(),
+        unit == MapUnit.OKTA ? mapped.factor() : 0.0,
+        "must be "
+            + (long) column.lowest
+            + " to "
+            + (long) column.highest
+            + (column == WeatherColumn.CLOUD ? " as a share of the sky" : " " + column.unit)
+            + " in the unit that the map gives");
   }
 
   @Override

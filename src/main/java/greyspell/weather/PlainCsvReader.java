@@ -8,13 +8,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads our plain CSV (docs/weather-files.md): remarks and keys, a header row, rows of numbers. */
 final class PlainCsvReader implements RowFormat {
-  private static final int FIRST_YEAR = 1800;
-  private static final int LAST_YEAR = 2200;
-
   private final Lines lines;
   private final String file;
   private final String known;
   private final FaultList faults;
+  private final Tally tally;
   private final PlainHeader header = new PlainHeader();
   private final List<String> notes = new ArrayList<>();
 
@@ -25,18 +23,16 @@ final class PlainCsvReader implements RowFormat {
   private boolean stampsAreEnds;
   private boolean hasGlobal;
   private int rowsRead;
-  private int invisibleSky;
-  private final Strays strays = new Strays();
-  private final int[] negatives = new int[WeatherColumn.COUNT];
 
   /**
    * @param known what to tell the user of a file that is no weather file at all
    */
-  PlainCsvReader(Lines lines, String file, String known, FaultList faults) {
+  PlainCsvReader(Lines lines, String file, String known, FaultList faults, Tally tally) {
     this.lines = lines;
     this.file = file;
     this.known = known;
     this.faults = faults;
+    this.tally = tally;
   }
 
   @Override
@@ -59,8 +55,23 @@ final class PlainCsvReader implements RowFormat {
 
   @Override
   public void readRows(HourGrid grid) throws IOException {
-    readAllRows(grid);
-    tellWhatWasRead();
+    var told = new ArrayList<Readings.Column>();
+    for (CsvColumn column : columnOfField) {
+      if (column != null) {
+        told.add(column.told());
+      }
+    }
+    var readings =
+        new Readings(
+            lines,
+            faults,
+            tally,
+            !hasGlobal,
+            new double[0],
+            "Check the unit of the column.",
+            "Leave the field empty where there is no value; codes such as -999 are not known.");
+    readAllRows(grid, readings, told);
+    readings.judge(told, rowsRead, notes);
   }
 
   @Override
@@ -225,9 +236,10 @@ final class PlainCsvReader implements RowFormat {
     return used;
   }
 
-  private void readAllRows(HourGrid grid) throws IOException {
+  private void readAllRows(HourGrid grid, Readings readings, List<Readings.Column> told)
+      throws IOException {
     int names = columnOfField.length;
-    var values = new double[used().size()];
+    var values = new double[told.size()];
     int clockMin =
         isUtc || header.utcOffsetH == null
             ? 0
@@ -250,9 +262,14 @@ final class PlainCsvReader implements RowFormat {
         refuseTime();
         continue;
       }
-      if (readValues(values)) {
-        grid.add(lines.number(), stampMin - clockMin, values);
+      int k = 0;
+      for (int f = 0; f < names; f++) {
+        if (columnOfField[f] != null) {
+          values[k] = readings.value(f, told.get(k));
+          k++;
+        }
       }
+      grid.add(lines.number(), stampMin - clockMin, values);
     }
     if (lines.isTooLong()) {
       faults.add(
@@ -262,79 +279,6 @@ final class PlainCsvReader implements RowFormat {
           "must be a row of " + names + " fields",
           "");
     }
-  }
-
-  private boolean isNeeded(CsvColumn column) {
-    return switch (column.column) {
-      case TEMPERATURE, GLOBAL -> true;
-      case CLOUD -> !hasGlobal;
-      default -> false;
-    };
-  }
-
-  private boolean readValues(double[] values) {
-    boolean isGood = true;
-    int k = 0;
-    for (int f = 0; f < columnOfField.length; f++) {
-      CsvColumn column = columnOfField[f];
-      if (column == null) {
-        continue;
-      }
-      if (!lines.isNumber(f)) {
-        isGood = false;
-        faults.add(
-            lines.number(),
-            lines.column(f),
-            column.csvName + ": found " + lines.quoted(f),
-            "must be a number; blank means missing",
-            "Leave the field empty where there is no value.");
-      }
-      double value = lines.value();
-      if (value < column.lowest() || value > column.highest()) {
-        if (isNeeded(column)) {
-          isGood = false;
-          refuseRange(f, column);
-        } else {
-          strays.add(lines, f, column.column);
-        }
-        value = Double.NaN;
-      }
-      values[k++] = inSeriesUnit(column, value);
-    }
-    return isGood;
-  }
-
-  private double inSeriesUnit(CsvColumn column, double value) {
-    if (value < 0.0 && column.column.isIrradiance()) {
-      negatives[column.column.slot]++;
-      return 0.0;
-    }
-    if (column == CsvColumn.OKTA && value == CsvColumn.SKY_INVISIBLE_OKTA) {
-      invisibleSky++;
-      return 1.0;
-    }
-    if (column == CsvColumn.OKTA && value > 8.0) {
-      return 1.0;
-    }
-    return value / column.perUnit;
-  }
-
-  private void refuseRange(int field, CsvColumn column) {
-    boolean looksLikeCode = Math.abs(lines.value()) >= 99.0 && isOneDigitRepeated(field);
-    faults.add(
-        lines.number(),
-        lines.column(field),
-        column.csvName + ": found " + lines.quoted(field),
-        column.mustBe(),
-        looksLikeCode
-            ? "Leave the field empty where there is no value; codes such as -999 are not known."
-            : "Check the unit of the column.");
-  }
-
-  private boolean isOneDigitRepeated(int field) {
-    String text = lines.text(field);
-    String digits = text.startsWith("-") ? text.substring(1) : text;
-    return digits.startsWith("99");
   }
 
   private void refuseFieldCount(int fields, int names) throws IOException {
@@ -391,8 +335,8 @@ final class PlainCsvReader implements RowFormat {
     int day = digits(field, 8, 2);
     int hour = digits(field, 11, 2);
     int minute = digits(field, 14, 2);
-    if (year < FIRST_YEAR
-        || year > LAST_YEAR
+    if (year < Dates.FIRST_YEAR
+        || year > Dates.LAST_YEAR
         || !Dates.isDate(year, month, day)
         || hour < 0
         || hour > 24
@@ -415,31 +359,5 @@ final class PlainCsvReader implements RowFormat {
       number = number * 10 + digit;
     }
     return number;
-  }
-
-  private void tellWhatWasRead() {
-    for (CsvColumn column : columnOfField) {
-      if (column != null) {
-        strays.judge(column.column, column.csvName, column.mustBe(), rowsRead, notes, faults);
-      }
-    }
-    for (WeatherColumn column : WeatherColumn.values()) {
-      int count = negatives[column.slot];
-      if (count > 0) {
-        notes.add(
-            column.words
-                + ": "
-                + count
-                + (count == 1 ? " value" : " values")
-                + " below zero set to zero");
-      }
-    }
-    if (invisibleSky > 0) {
-      notes.add(
-          "cloud cover: "
-              + invisibleSky
-              + (invisibleSky == 1 ? " value" : " values")
-              + " of 9 okta (sky invisible) read as overcast");
-    }
   }
 }

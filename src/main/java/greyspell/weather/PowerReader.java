@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The clock is UTC or, as the service calls it, local solar time: UTC moved by whole hours, one
  * for each 15 degrees of longitude. HR names the hour's start: from memory, and looked at on one
- * published day (44.76 N 7.64 E, 2 February 2025, UTC), whose light has its middle 31 minutes after
- * the stamp that the sun's noon asks for. Units and codes as in heads of public files.
+ * published day, whose light has its middle 31 minutes after the stamp that the sun's noon asks
+ * for. Units and codes as in heads of public files.
  */
 final class PowerReader implements RowFormat {
   static final String BEGIN = "-BEGIN HEADER-";
@@ -52,11 +52,11 @@ final class PowerReader implements RowFormat {
   private int names;
   private int clockMin;
 
-  PowerReader(Lines lines, String file, FaultList faults) {
+  PowerReader(Lines lines, String file, FaultList faults, Tally tally) {
     this.lines = lines;
     this.file = file;
     this.faults = faults;
-    fields = new Fields(lines, faults);
+    fields = new Fields(lines, faults, tally);
   }
 
   @Override
@@ -230,7 +230,7 @@ final class PowerReader implements RowFormat {
         fields.refuseCount("must be " + names + ", as many as the row of names has");
         continue;
       }
-      int year = fields.whole(timeField[0], "year", 1800, 2200);
+      int year = fields.whole(timeField[0], "year", Dates.FIRST_YEAR, Dates.LAST_YEAR);
       int month = fields.whole(timeField[1], "month", 1, 12);
       int day = fields.whole(timeField[2], "day", 1, 31);
       int hour = fields.whole(timeField[3], "hour", 0, 23);

@@ -39,18 +39,20 @@ final class SurfradReader implements RowFormat {
   private final String file;
   private final FaultList faults;
   private final Fields fields;
+  private final Tally tally;
   private final List<String> notes = new ArrayList<>();
   private final double[] row = new double[FIELD_OF.length];
 
-  SurfradReader(Lines lines, String file, FaultList faults) {
+  SurfradReader(Lines lines, String file, FaultList faults, Tally tally) {
     this.lines = lines;
     this.file = file;
     this.faults = faults;
-    fields = new Fields(lines, faults);
+    this.tally = tally;
+    fields = new Fields(lines, faults, tally);
     lines.separateBy(' ');
   }
 
-  /** Whether a second line is a station's place: {@code 40.05 -88.37 213 m version 1}. */
+  /** Whether a second line is a station's place: {@code 46.30 -93.80 390 m version 1}. */
   static boolean isPlace(String line) {
     String[] words = line.strip().split(" +", 6);
     return words.length >= 5
@@ -89,7 +91,7 @@ final class SurfradReader implements RowFormat {
         fields.refuseCount("must be " + FIELDS + " numbers");
         continue;
       }
-      int year = fields.whole(YEAR, "year", 1800, 2200);
+      int year = fields.whole(YEAR, "year", Dates.FIRST_YEAR, Dates.LAST_YEAR);
       int month = fields.whole(MONTH, "month", 1, 12);
       int day = fields.whole(DAY, "day", 1, 31);
       int hour = fields.whole(HOUR, "hour", 0, 23);
@@ -99,8 +101,10 @@ final class SurfradReader implements RowFormat {
       }
       for (int k = 0; k < row.length; k++) {
         row[k] = fields.value(FIELD_OF[k], COLUMNS.get(k), 1.0, MISSING);
-        if (lines.isNumber(FIELD_OF[k] + 1) && lines.value() == IMPOSSIBLE) {
+        boolean isFlagged = lines.isNumber(FIELD_OF[k] + 1) && lines.value() == IMPOSSIBLE;
+        if (isFlagged && !Double.isNaN(row[k])) {
           row[k] = Double.NaN;
+          tally.add(Tally.Change.FLAGGED, COLUMNS.get(k));
         }
       }
       grid.add(lines.number(), Dates.epochMinute(year, month, day, hour, minute), row);

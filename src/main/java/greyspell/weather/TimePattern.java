@@ -1,5 +1,6 @@
 package greyspell.weather;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,8 +15,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class TimePattern {
   private static final String LETTERS = "yMdDHms";
-  private static final int FIRST_YEAR = 1800;
-  private static final int LAST_YEAR = 2200;
 
   private final String pattern;
   private final int[] part = new int[LETTERS.length()];
@@ -34,7 +33,7 @@ final class TimePattern {
 
   /** Minutes since 1970 on the file's clock, or {@link Dates#NO_TIME}. */
   long epochMinute(String text) {
-    java.util.Arrays.fill(part, 0);
+    Arrays.fill(part, 0);
     int at = 0;
     for (int i = 0; i < pattern.length(); ) {
       char c = pattern.charAt(i);
@@ -79,8 +78,8 @@ final class TimePattern {
     int dayOfYear = part[3];
     int hour = part[4];
     int minute = part[5];
-    if (year < FIRST_YEAR
-        || year > LAST_YEAR
+    if (year < Dates.FIRST_YEAR
+        || year > Dates.LAST_YEAR
         || hour > Dates.HOURS_PER_DAY
         || minute > 59
         || part[6] != 0

@@ -30,6 +30,7 @@ final class Tmy3Reader {
   private final FaultList faults;
   private final Fields fields;
   private final List<String> notes = new ArrayList<>();
+  private final Tally tally = new Tally();
   private final int[] fieldOf = new int[WeatherColumn.COUNT];
   private int opaqueField = -1;
   private int dateField = -1;
@@ -45,7 +46,7 @@ final class Tmy3Reader {
     this.file = file;
     this.siteUtcOffsetH = siteUtcOffsetH;
     this.faults = faults;
-    fields = new Fields(lines, faults);
+    fields = new Fields(lines, faults, tally);
   }
 
   WeatherSeries read() throws IOException {
@@ -54,6 +55,7 @@ final class Tmy3Reader {
     faults.throwIfAny();
     var rows = new YearRows(1, faults);
     readRows(rows);
+    tally.tell(notes);
     return rows.series(true, told, siteUtcOffsetH, notes);
   }
 
@@ -143,7 +145,7 @@ final class Tmy3Reader {
       month = whole(text, 0, first);
       day = whole(text, first + 1, second);
       year = whole(text, second + 1, text.length());
-      if (year >= 1800 && year <= 2200 && Dates.isDate(year, month, day)) {
+      if (year >= Dates.FIRST_YEAR && year <= Dates.LAST_YEAR && Dates.isDate(year, month, day)) {
         return true;
       }
     }

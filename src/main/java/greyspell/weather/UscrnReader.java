@@ -2,7 +2,6 @@ package greyspell.weather;
 
 import greyspell.weather.Fields.Missing;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -32,17 +31,17 @@ final class UscrnReader implements RowFormat {
   private final String file;
   private final FaultList faults;
   private final Fields fields;
-  private final List<String> notes = new ArrayList<>();
+  private final Tally tally;
   private final double[] row = new double[2];
   private String station = "";
   private long aheadMin;
-  private int dropped;
 
-  UscrnReader(Lines lines, String file, FaultList faults) {
+  UscrnReader(Lines lines, String file, FaultList faults, Tally tally) {
     this.lines = lines;
     this.file = file;
     this.faults = faults;
-    fields = new Fields(lines, faults);
+    this.tally = tally;
+    fields = new Fields(lines, faults, tally);
     lines.separateBy(' ');
   }
 
@@ -99,13 +98,6 @@ final class UscrnReader implements RowFormat {
       }
     }
     fields.refuseTooLong("must be a row of " + FIELDS + " fields");
-    if (dropped > 0) {
-      notes.add(
-          "global horizontal irradiance: "
-              + dropped
-              + (dropped == 1 ? " value" : " values")
-              + " flagged as erroneous taken as missing");
-    }
   }
 
   private boolean hasAllFields() throws IOException {
@@ -137,7 +129,7 @@ final class UscrnReader implements RowFormat {
     row[0] = fields.value(SOLAR, WeatherColumn.GLOBAL, 1.0, MISSING);
     if (!Double.isNaN(row[0]) && lines.isNumber(SOLAR_FLAG) && lines.value() == ERRONEOUS) {
       row[0] = Double.NaN;
-      dropped++;
+      tally.add(Tally.Change.FLAGGED, WeatherColumn.GLOBAL);
     }
     row[1] = fields.value(TEMPERATURE, WeatherColumn.TEMPERATURE, 1.0, MISSING);
     grid.add(lines.number(), utcMin, row);
@@ -145,11 +137,21 @@ final class UscrnReader implements RowFormat {
 
   /** From YYYYMMDD and HHMM; {@link Dates#NO_TIME} after a fault. */
   private long stampMin(int dateField, int timeField) {
-    int date = fields.whole(dateField, "date", 18000101, 22001231);
+    int date =
+        fields.whole(dateField, "date", Dates.FIRST_YEAR * 10_000, Dates.LAST_YEAR * 10_000 + 1231);
     int time = fields.whole(timeField, "time", 0, 2400);
     if (date < 0
         || time < 0
         || !fields.isDate(dateField, date / 10000, date / 100 % 100, date % 100)) {
+      return Dates.NO_TIME;
+    }
+    if (time % 100 >= Dates.MINUTES_PER_HOUR) {
+      faults.add(
+          lines.number(),
+          lines.column(timeField),
+          "time: found " + lines.quoted(timeField),
+          "must be hour and minute, 0000 to 2400",
+          "");
       return Dates.NO_TIME;
     }
     return Dates.epochMinute(date / 10000, date / 100 % 100, date % 100, time / 100, time % 100);
@@ -157,6 +159,6 @@ final class UscrnReader implements RowFormat {
 
   @Override
   public List<String> notes() {
-    return notes;
+    return List.of();
   }
 }

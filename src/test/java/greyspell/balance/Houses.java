@@ -167,7 +167,7 @@ public final class Houses {
                 random.nextBoolean() ? 0.5 * random.nextDouble() : 0.0,
                 random.nextBoolean() ? 0.5 * random.nextDouble() : 0.0,
                 random.nextBoolean() ? random.nextDouble() : 0.0,
-                1 + random.nextInt(4),
+                random.nextInt(5),
                 random.nextDouble() * 2000.0,
                 random.nextDouble() * 50.0);
     return new Design(bank, plain.inverter(), new Detail(detail, generator, rules));

@@ -156,7 +156,7 @@ class BadFilesTest {
         null,
         new Library(null)
             .entry(
-                Vocabulary.INVERTER,
+                PowerKeys.INVERTER,
                 "Some Box",
                 new greyspell.quantity.Place("home.yaml", 3, 4),
                 "inverter",

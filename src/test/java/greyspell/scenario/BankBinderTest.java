@@ -216,16 +216,17 @@ class BankBinderTest {
   void libraryStatesWhatDetailNeeds() {
     var border = new Border();
     var library = new Library(TestFolder.LIBRARY);
-    for (String name : library.names(Vocabulary.BATTERY, border)) {
-      Node entry = library.entry(Vocabulary.BATTERY, name, Place.of("test"), "name", border);
+    for (String name : library.names(BatteryKeys.BATTERY, border)) {
+      Node entry = library.entry(BatteryKeys.BATTERY, name, Place.of("test"), "name", border);
       assertNotNull(entry, name);
-      var block = new Block(Vocabulary.BATTERY, entry, "batteries.yaml", name, border, null);
+      var block = new Block(BatteryKeys.BATTERY, entry, "batteries.yaml", name, border, null);
       BankSpec one = new BankBinder(border).battery(block);
       var binder = new CellBinder(border);
       CellSheet cells = binder.cells(block, one, false);
       KineticSheet tanks = binder.tanks(block, one);
       int assumedBefore = border.assumptions().size();
-      binder.life(Block.empty(Vocabulary.BANK, "x", "bank", border), block, one.chemistry(), false);
+      binder.life(
+          Block.empty(BatteryKeys.BANK, "x", "bank", border), block, one.chemistry(), false);
       assertEquals(assumedBefore, border.assumptions().size(), name);
       boolean isLithium = one.chemistry() == Chemistry.LITHIUM_IRON_PHOSPHATE;
       assertEquals(isLithium, tanks == null, name);

@@ -46,7 +46,7 @@ class LibraryTest {
 
   @Test
   void modulesCouldBeTrue() {
-    List<Block> blocks = all(Vocabulary.MODULE);
+    List<Block> blocks = all(ArrayKeys.MODULE);
     assertTrue(blocks.size() >= 12);
     for (Block block : blocks) {
       ModuleSpec m = equipment.module(block);
@@ -71,7 +71,7 @@ class LibraryTest {
 
   @Test
   void batteriesCouldBeTrue() {
-    List<Block> blocks = all(Vocabulary.BATTERY);
+    List<Block> blocks = all(BatteryKeys.BATTERY);
     assertTrue(blocks.size() >= 10);
     for (Block block : blocks) {
       BankSpec b = new BankBinder(border).battery(block);
@@ -94,7 +94,7 @@ class LibraryTest {
 
   @Test
   void invertersCouldBeTrue() {
-    List<Block> blocks = all(Vocabulary.INVERTER);
+    List<Block> blocks = all(PowerKeys.INVERTER);
     assertTrue(blocks.size() >= 8);
     for (Block block : blocks) {
       InverterSpec i = equipment.inverter(block);
@@ -109,8 +109,8 @@ class LibraryTest {
         assertTrue(share > 0.4 && share <= 1.0, i.name() + " charger " + share);
         assertTrue(charger.efficiency() > 0.85 && charger.efficiency() < 0.95, i.name());
       }
-      if (block.has(Vocabulary.BUILT_IN_CONTROLLER)) {
-        Block inner = block.block(Vocabulary.BUILT_IN_CONTROLLER);
+      if (block.has(PowerKeys.BUILT_IN_CONTROLLER)) {
+        Block inner = block.block(PowerKeys.BUILT_IN_CONTROLLER);
         assertNotNull(inner);
         assertControllerCouldBeTrue(equipment.controller(inner));
       }
@@ -120,7 +120,7 @@ class LibraryTest {
 
   @Test
   void controllersCouldBeTrue() {
-    List<Block> blocks = all(Vocabulary.CONTROLLER);
+    List<Block> blocks = all(ArrayKeys.CONTROLLER);
     assertTrue(blocks.size() >= 8);
     for (Block block : blocks) {
       assertControllerCouldBeTrue(equipment.controller(block));
@@ -142,7 +142,7 @@ class LibraryTest {
 
   @Test
   void generatorsCouldBeTrue() {
-    List<Block> blocks = all(Vocabulary.GENERATOR);
+    List<Block> blocks = all(PowerKeys.GENERATOR);
     assertTrue(blocks.size() >= 5);
     for (Block block : blocks) {
       GeneratorSpec g = new GeneratorBinder(border, "x.yaml").spec(block);
@@ -165,7 +165,7 @@ class LibraryTest {
 
   @Test
   void appliancesCouldBeTrueAndAreMarkedAsGuesses() {
-    List<Block> blocks = all(Vocabulary.APPLIANCE);
+    List<Block> blocks = all(ApplianceKeys.APPLIANCE);
     assertTrue(blocks.size() >= 35);
     var binder = new LoadBinder(equipment, new FilePaths(Path.of("x.yaml")), true);
     for (Block block : blocks) {
@@ -191,8 +191,8 @@ class LibraryTest {
         temp.resolve("modules.yaml"),
         "# two\n- name: first # the good one\n  rated_power: 1 W\n\n- name: 'second'\n  rated_pwer: 2 W\n");
     var own = new Library(temp);
-    assertEquals(List.of("first", "second"), own.names(Vocabulary.MODULE, border));
-    Node second = own.entry(Vocabulary.MODULE, "second", Place.of("x"), "module", border);
+    assertEquals(List.of("first", "second"), own.names(ArrayKeys.MODULE, border));
+    Node second = own.entry(ArrayKeys.MODULE, "second", Place.of("x"), "module", border);
     assertNotNull(second);
     assertEquals(5, Block.placeIn(second, "x").line());
   }
@@ -203,8 +203,8 @@ class LibraryTest {
         temp.resolve("modules.yaml"),
         "- rated_power: 1 W\n  name: late\n- {name: \"in \\u0062races\", rated_power: 2 W}\n");
     var own = new Library(temp);
-    assertEquals(List.of("late", "in braces"), own.names(Vocabulary.MODULE, border));
-    assertNotNull(own.entry(Vocabulary.MODULE, "in braces", Place.of("x"), "module", border));
+    assertEquals(List.of("late", "in braces"), own.names(ArrayKeys.MODULE, border));
+    assertNotNull(own.entry(ArrayKeys.MODULE, "in braces", Place.of("x"), "module", border));
     assertTrue(border.isClean());
   }
 
@@ -213,9 +213,9 @@ class LibraryTest {
     Files.writeString(temp.resolve("modules.yaml"), "- name: a\n- name: a\n");
     Files.writeString(temp.resolve("batteries.yaml"), "just words\n");
     var own = new Library(temp);
-    own.names(Vocabulary.MODULE, border);
-    own.names(Vocabulary.BATTERY, border);
-    own.names(Vocabulary.INVERTER, border);
+    own.names(ArrayKeys.MODULE, border);
+    own.names(BatteryKeys.BATTERY, border);
+    own.names(PowerKeys.INVERTER, border);
     var bad =
         org.junit.jupiter.api.Assertions.assertThrows(
             greyspell.quantity.BadInput.class, () -> border.throwIfAny("x"));

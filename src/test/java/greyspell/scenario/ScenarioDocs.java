@@ -75,7 +75,7 @@ final class ScenarioDocs {
     }
     if (shape.isEquipment()) {
       ArrayNode either = node.putArray("anyOf");
-      either.addObject().putArray("required").add(Vocabulary.FROM.name);
+      either.addObject().putArray("required").add(ArrayKeys.FROM.name);
       either.addObject().set("required", required);
     } else if (!required.isEmpty()) {
       node.set("required", required);
@@ -155,8 +155,8 @@ final class ScenarioDocs {
                   "items",
                   measure(
                       JSON.createObjectNode(),
-                      Vocabulary.MONTH_FACTOR.dimensions,
-                      Vocabulary.MONTH_FACTOR));
+                      ApplianceKeys.MONTH_FACTOR.dimensions,
+                      ApplianceKeys.MONTH_FACTOR));
         }
       }
       case WHEN -> pattern(node, WHEN);

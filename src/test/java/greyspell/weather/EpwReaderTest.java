@@ -222,7 +222,13 @@ class EpwReaderTest {
               r.snowCm = "99";
               return r;
             });
-    assertNull(files.read(code, FILE_CLOCK).snowDepthM());
+    WeatherSeries without = files.read(code, FILE_CLOCK);
+    assertNull(without.snowDepthM());
+    assertTrue(
+        without
+            .gaps()
+            .notes()
+            .contains("snow depth: the same all year, taken for a code and left out"));
     String missing =
         SmallFiles.epw(
             r -> {

@@ -163,6 +163,15 @@ class MappedReaderTest {
     assertEquals(10.0, series.airTemperatureC()[0], 1e-9, "50 F");
   }
 
+  /** Energies over another interval than the rows' would be wrong by a factor, unseen. */
+  @Test
+  void rowsMustBeAsFarApartAsTheMapSays() {
+    String rows = service(t -> "0;200;7,2;4");
+    String message = refusal(SERVICE + "minutes: 30\n", rows);
+    assertTrue(message.contains("w.csv:5:1  rows are 60 minutes apart"), message);
+    assertTrue(message.contains("Write minutes: 60 in the map."), message);
+  }
+
   @Test
   void faultsOfAMapHaveLineAndColumn() {
     String map =

@@ -46,7 +46,7 @@ class NetworkReadersTest {
     LocalDateTime local = end.minusHours(6);
     return String.format(
         Locale.ROOT,
-        "99001 %tY%<tm%<td %<tH%<tM %tY%<tm%<td %<tH%<tM  2.622  -93.80   46.30 %7.1f %7.1f %7.1f"
+        "99001 %tY%<tm%<td %<tH%<tM %tY%<tm%<td %<tH%<tM  1.000  -93.80   46.30 %7.1f %7.1f %7.1f"
             + " %7.1f %7.1f %6d %d %6d 0 %6d 0 C %7.1f 0 %7.1f 0 %7.1f 0 %5d 0 %7.3f %7.3f %7.3f"
             + " %7.3f %7.3f %7.1f %7.1f %7.1f %7.1f %7.1f%n",
         end,
@@ -140,6 +140,9 @@ class NetworkReadersTest {
     assertTrue(message.contains("f.txt:4:" + column + "  air temperature: found \"x.4\""), message);
     assertTrue(message.contains("local time is -300 minutes ahead of UTC"), message);
     assertTrue(
+        refusal(file("h.txt", text.replaceFirst(" 0200 ", " 0261 ")))
+            .contains("h.txt:2:16  time: found \"0261\""));
+    assertTrue(
         refusal(file("g.txt", text.replace(" 1.0     1.0     1.0     1.0     1.0\n", "\n")))
             .contains("must be 38 fields, as in files named CRNH0203-..."));
   }
@@ -197,6 +200,18 @@ class NetworkReadersTest {
         300.0, requireNonNull(series.globalHorizontalWm2())[hour], 1e-9, "17:30 and 18:00");
     assertEquals(
         0.0, requireNonNull(series.globalHorizontalWm2())[hour + 1], 0.0, "negative is none");
+    // all rows but one a day, told once for both files
+    assertEquals(
+        1, series.gaps().notes().stream().filter(note -> note.contains("below zero")).count());
+    assertTrue(
+        series
+            .gaps()
+            .notes()
+            .contains(
+                "global horizontal irradiance: "
+                    + (48 * 365 + 1 - 365)
+                    + " values below zero set to zero"),
+        series.gaps().toString());
     assertEquals(900.0, requireNonNull(series.directNormalWm2())[hour], 0.0);
     assertEquals(100.0, requireNonNull(series.diffuseHorizontalWm2())[hour], 0.0);
     assertEquals(4.0, series.airTemperatureC()[hour], 0.0);
@@ -226,6 +241,13 @@ class NetworkReadersTest {
         requireNonNull(series.globalHorizontalWm2())[hour],
         0.0,
         "half of it is known: a line between its neighbours");
+    assertTrue(
+        series
+            .gaps()
+            .notes()
+            .contains(
+                "global horizontal irradiance: 1 value flagged as erroneous taken as missing"),
+        series.gaps().toString());
     // a day of temperature and the hour before, whose second half the first row is
     assertEquals(25, series.gaps().missingHours());
   }

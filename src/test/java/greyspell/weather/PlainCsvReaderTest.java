@@ -359,6 +359,14 @@ class PlainCsvReaderTest {
   }
 
   @Test
+  void halfAnEighthMoreThanTheSkyIsNoCover() throws IOException {
+    assertTrue(
+        files
+            .refusal(SmallFiles.csv("utc_start,tair_c,cloud_okta", t -> t + "Z,10,8.5"), 0)
+            .contains("cloud_okta: found \"8.5\""));
+  }
+
+  @Test
   void namesTheNearestColumn() {
     String message =
         files.refusal(

@@ -9,7 +9,7 @@ package greyspell.load.step;
  *     never
  * @param waitBelowShare loads that can wait run only on sun left over while the charge is below
  *     this, and make up for it later; 0: they never wait
- * @param longestWaitD what has waited over more than this many midnights is let go, 1 or more
+ * @param longestWaitD what has waited over more than this many midnights is let go, 0 or more
  * @param mostAcWh most that loads that can wait take at the sockets in an hour
  * @param mostDcWh most that they take on the bus in an hour
  */

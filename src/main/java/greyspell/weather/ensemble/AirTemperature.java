@@ -27,7 +27,7 @@ import greyspell.calendar.Monthly;
  * <p>Source: shape and 25.8 Kbar - 5.21: Erbs, Klein and Beckman (1983), formulas seen second-hand.
  * S, 0.80, the swing's rule and how A follows the day: own fit, no source; the first two and the
  * last on ten measured years of one maritime lowland station, the swing also on our idea of a
- * continental one. Held by SynthesisPublishedTest, SynthesisTest.
+ * continental one. Held by SynthesisPublishedTest, MadeWintersTest.
  */
 final class AirTemperature {
   private static final double DAY_CORRELATION = 0.80;

@@ -6,6 +6,7 @@ import greyspell.quantity.Fault;
 import greyspell.quantity.FileTrouble;
 import greyspell.quantity.Nearest;
 import greyspell.quantity.Place;
+import greyspell.quantity.Show;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,9 +14,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,13 +53,20 @@ public final class ClimateFile {
   private static final double PER_CENT = 0.01;
   private static final int LONGEST = 1 << 16;
 
-  /** What a file holds. */
-  public record Contents(SiteClimate climate, SynthesisChoices choices) {}
+  /**
+   * What a file holds.
+   *
+   * @param notes what was taken where the file says nothing
+   */
+  public record Contents(SiteClimate climate, SynthesisChoices choices, List<String> notes) {}
+
+  /** Grass and bare earth: common practice, no source. */
+  private static final double USUAL_ALBEDO = 0.2;
 
   private final String file;
   private final List<Fault> faults = new ArrayList<>();
   private final Map<String, Double> head = new HashMap<>();
-  private final Map<String, Integer> lineOfKey = new HashMap<>();
+  private final Set<String> statedKeys = new HashSet<>();
   private final Map<String, Integer> columnAt = new HashMap<>();
   private final Map<String, double[]> values = new HashMap<>();
   private final int[] lineOfMonth = new int[YearDays.MONTHS];
@@ -102,9 +112,17 @@ public final class ClimateFile {
       }
     }
     for (String key : List.of("latitude", "longitude", "utc_offset")) {
-      if (!lineOfKey.containsKey(key)) {
+      if (!statedKeys.contains(key)) {
         fault(0, 0, "no " + key, "must be stated in a line such as # " + key + ": 1", "");
       }
+    }
+    if (columnAt.containsKey(PEAK) && !statedKeys.contains("tilt")) {
+      fault(
+          0,
+          0,
+          PEAK + " without tilt",
+          "must say on which plane, in a line such as # tilt: 60",
+          "Write # tilt: 0 for level ground.");
     }
     for (int m = 0; m < YearDays.MONTHS; m++) {
       if (lineOfMonth[m] == 0 && columnAt.containsKey(MONTH)) {
@@ -134,7 +152,10 @@ public final class ClimateFile {
       }
       return;
     }
-    lineOfKey.put(key, line);
+    if (!statedKeys.add(key)) {
+      fault(line, 3, key + " a second time", "each key once", "Take one of the two out.");
+      return;
+    }
     if (key.equals("place")) {
       place = value;
       return;
@@ -240,10 +261,10 @@ public final class ClimateFile {
     var site =
         new ClimateSite(
             place,
-            of("latitude", 0.0),
-            of("longitude", 0.0),
-            of("elevation", 0.0),
-            of("utc_offset", 0.0));
+            needed("latitude"),
+            needed("longitude"),
+            head.get("elevation"),
+            needed("utc_offset"));
     double[] stated = values.get(columnAt.containsKey(PEAK) ? PEAK : GLOBAL);
     double[] temperatureC = values.get(TEMPERATURE);
     if (stated == null || temperatureC == null) {
@@ -266,7 +287,31 @@ public final class ClimateFile {
       choices = choices.withYearSpread(Monthly.of(fraction));
     }
     return new Contents(
-        climate, swing == null ? choices : choices.withTemperatureSwing(Monthly.of(swing)));
+        climate,
+        swing == null ? choices : choices.withTemperatureSwing(Monthly.of(swing)),
+        notes(site));
+  }
+
+  private List<String> notes(ClimateSite site) {
+    if (!columnAt.containsKey(PEAK) || needed("tilt") == 0.0) {
+      return List.of();
+    }
+    String notSaid = " (not said in the file)";
+    return List.of(
+        "peak sun hours turned back to level ground from a plane tilted "
+            + Show.number(needed("tilt"), 1)
+            + " deg, azimuth "
+            + Show.number(azimuthDeg(site), 1)
+            + " deg"
+            + (statedKeys.contains("azimuth") ? "" : notSaid)
+            + ", ground albedo "
+            + Show.number(of("albedo", USUAL_ALBEDO), 2)
+            + (statedKeys.contains("albedo") ? "" : notSaid));
+  }
+
+  /** Towards the noon sun where nothing is said. */
+  private double azimuthDeg(ClimateSite site) {
+    return of("azimuth", site.isNorthern() ? 180.0 : 0.0);
   }
 
   private double level(ClimateSite site, int month, double statedWhm2) {
@@ -274,11 +319,10 @@ public final class ClimateFile {
     double most = SiteClimate.mostWhm2(site, month);
     double levelWhm2 = statedWhm2;
     String name = columnAt.containsKey(PEAK) ? PEAK : GLOBAL;
-    if (name.equals(PEAK) && of("tilt", 0.0) > 0.0) {
-      double towardsNoon = site.isNorthern() ? 180.0 : 0.0;
+    if (name.equals(PEAK) && needed("tilt") > 0.0) {
       var plane =
           new TiltedMeans(
-              site.latitudeDeg(), of("tilt", 0.0), of("azimuth", towardsNoon), of("albedo", 0.2));
+              site.latitudeDeg(), needed("tilt"), azimuthDeg(site), of("albedo", USUAL_ALBEDO));
       levelWhm2 =
           statedWhm2 < plane.mostTiltedWhm2(month)
               ? plane.levelWhm2(month, statedWhm2)
@@ -298,6 +342,14 @@ public final class ClimateFile {
           "Look at the unit (kWh/m2 a day, not a month) and at the latitude's sign.");
     }
     return levelWhm2;
+  }
+
+  private double needed(String key) {
+    Double value = head.get(key);
+    if (value == null) {
+      throw new IllegalStateException(key + ": checked when the head was read");
+    }
+    return value;
   }
 
   private double of(String key, double otherwise) {

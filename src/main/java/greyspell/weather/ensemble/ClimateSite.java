@@ -12,18 +12,24 @@ import org.jspecify.annotations.Nullable;
  * @param place name, may be empty
  * @param latitudeDeg south negative; within the polar circles, where every month has sun
  * @param longitudeDeg west negative
- * @param elevationM above the sea
+ * @param elevationM above the sea; null where it is not stated, made years do not ask for it
  * @param utcOffsetH local standard time minus UTC
  */
 public record ClimateSite(
-    String place, double latitudeDeg, double longitudeDeg, double elevationM, double utcOffsetH) {
+    String place,
+    double latitudeDeg,
+    double longitudeDeg,
+    @Nullable Double elevationM,
+    double utcOffsetH) {
   /** North of this a month may bring nothing, and its clearness is no number. */
   public static final double FARTHEST_DEG = 66.0;
 
   public ClimateSite {
     Check.within("latitudeDeg", latitudeDeg, -FARTHEST_DEG, FARTHEST_DEG);
     Check.within("longitudeDeg", longitudeDeg, -180.0, 180.0);
-    Check.within("elevationM", elevationM, -500.0, 9000.0);
+    if (elevationM != null) {
+      Check.within("elevationM", elevationM, -500.0, 9000.0);
+    }
     Check.within("utcOffsetH", utcOffsetH, -14.0, 14.0);
   }
 
@@ -51,13 +57,8 @@ public record ClimateSite(
           "must be -" + (int) FARTHEST_DEG + " to " + (int) FARTHEST_DEG + " deg",
           "Beyond the polar circles there are months without sun; take measured years there.");
     }
-    Double elevation = source.elevationM();
     return new ClimateSite(
-        source.place(),
-        latitude,
-        longitude,
-        elevation == null ? 0.0 : elevation,
-        source.utcOffsetH());
+        source.place(), latitude, longitude, source.elevationM(), source.utcOffsetH());
   }
 
   public boolean isNorthern() {

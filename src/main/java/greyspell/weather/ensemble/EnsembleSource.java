@@ -2,6 +2,7 @@ package greyspell.weather.ensemble;
 
 import greyspell.quantity.Check;
 import greyspell.weather.WeatherSeries;
+import java.util.List;
 
 /** The winters that there are: made from means, spliced from years, or measured. */
 public final class EnsembleSource {
@@ -17,6 +18,11 @@ public final class EnsembleSource {
       SiteClimate climate, SynthesisChoices choices, int years, long seed) {
     return new MadeWinters(
         climate, choices, Check.within("years", years, 1, WinterSource.UNBOUNDED - 1), seed);
+  }
+
+  /** The same winters with more to tell of where they come from. */
+  public static WinterSource noting(WinterSource source, List<String> more) {
+    return new NotedSource(source, more);
   }
 
   /** The winters of measured years, one by one. */
@@ -42,11 +48,12 @@ public final class EnsembleSource {
     var made = of(SiteClimate.of(series, site), SynthesisChoices.USUAL, years, seed);
     return new NotedSource(
         made,
-        series.calendar().isTypical()
-            ? "a typical year is pieced together from usual months and hides bad winters: only its"
-                + " monthly means are used, the differences between years are added by rule"
-            : (has == 1 ? "one year is" : "two years are")
-                + " too few to tell a bad winter from a usual one: only the monthly means are used,"
-                + " the differences between years are added by rule");
+        List.of(
+            series.calendar().isTypical()
+                ? "a typical year is pieced together from usual months and hides bad winters: only its"
+                    + " monthly means are used, the differences between years are added by rule"
+                : (has == 1 ? "one year is" : "two years are")
+                    + " too few to tell a bad winter from a usual one: only the monthly means are used,"
+                    + " the differences between years are added by rule"));
   }
 }

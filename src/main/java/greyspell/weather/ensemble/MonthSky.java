@@ -16,7 +16,7 @@ import org.apache.commons.math3.special.Erf;
  * </pre>
  *
  * K(x) stands in a table and is read along straight lines (error below 1e-5). Beyond 5 standard
- * deviations the ends are held. The spread is our own working-out; SynthesisTest holds it against
+ * deviations the ends are held. The spread is our own working-out; MadeWintersTest holds it against
  * made years.
  */
 final class MonthSky {

@@ -3,8 +3,8 @@ package greyspell.weather.ensemble;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A source with one more thing to say. */
-record NotedSource(WinterSource source, String note) implements WinterSource {
+/** A source with more to say. */
+record NotedSource(WinterSource source, List<String> more) implements WinterSource {
   @Override
   public int years() {
     return source.years();
@@ -32,8 +32,7 @@ record NotedSource(WinterSource source, String note) implements WinterSource {
 
   @Override
   public List<String> notes() {
-    var notes = new ArrayList<String>();
-    notes.add(note);
+    var notes = new ArrayList<>(more);
     notes.addAll(source.notes());
     return notes;
   }

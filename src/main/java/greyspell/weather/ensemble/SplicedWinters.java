@@ -202,7 +202,7 @@ final class SplicedWinters implements WinterSource {
     return List.of(
         "spliced weather: stretches of "
             + days.years
-            + " measured years in new order; a winter worse than all of them in each of its weeks"
+            + " years of the file in new order; a winter worse than all of them in each of its weeks"
             + " cannot come of it",
         "sunshine and temperature only: wind, cloud and snow of the file are not carried over");
   }

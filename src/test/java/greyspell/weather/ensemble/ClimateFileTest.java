@@ -10,6 +10,7 @@ import greyspell.quantity.BadInput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +56,8 @@ class ClimateFileTest {
     assertEquals(9.5, contents.climate().meanTemperatureC().in(7), 0.0);
     assertEquals("Mewsand (invented)", contents.climate().site().place());
     assertNull(contents.choices().yearSpreadFraction());
+    assertNull(contents.climate().site().elevationM(), "not said, so not made up");
+    assertEquals(List.of(), contents.notes());
   }
 
   @Test
@@ -84,6 +87,11 @@ class ClimateFileTest {
       assertEquals(1000.0 * GLOBAL[month - 1], plane.tiltedWhm2(month, levelWhm2), 1e-6);
     }
     assertTrue(contents.climate().dailyGlobalWhm2().in(12) < 480.0, "a steep plane gets more");
+    assertEquals(
+        List.of(
+            "peak sun hours turned back to level ground from a plane tilted 60.0 deg, azimuth 180.0"
+                + " deg, ground albedo 0.20 (not said in the file)"),
+        contents.notes());
   }
 
   @Test
@@ -105,6 +113,9 @@ class ClimateFileTest {
     assertTrue(refusal(HEAD + rows.replace("12,0.48", "11,0.48")).contains("must be a new month"));
     assertTrue(refusal(HEAD + rows.replace("global_kwhm2_day", "globl_kwhm2_day")).contains("Did"));
     assertTrue(refusal(rows).contains("no latitude"));
+    assertTrue(refusal(HEAD + HEAD + rows).contains("latitude a second time"));
+    String peak = rows.replace("global_kwhm2_day", "peak_sun_hours");
+    assertTrue(refusal(HEAD + peak).contains("peak_sun_hours without tilt"));
     assertTrue(
         refusal(
                 HEAD

@@ -22,7 +22,7 @@ final class Climates {
         Monthly.of(-5.6, -2.6, 2.4, 6.4, 11.4, 17.0, 19.8, 18.6, 14.0, 7.6, 0.4, -5.2));
   }
 
-  /** The south's seasons, 34.8 S. */
+  /** The south's seasons, 34.8 S; clearness as in the public example of MadeWintersTest. */
   static SiteClimate south() {
     var site = new ClimateSite("Port Tamarind (invented)", -34.8, 151.0, 20.0, 10.0);
     var daily = new double[12];

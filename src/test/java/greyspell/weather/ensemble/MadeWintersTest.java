@@ -171,7 +171,7 @@ class MadeWintersTest {
     }
   }
 
-  /** Checkbook-style own construction: mean clearness 0.45, one lag of 0.29 gives 0.274 of days. */
+  /** Own construction: mean clearness 0.45, one lag of 0.29 gives 0.274 of days. */
   @Test
   void oneLagGivesTheDaysTheirCorrelation() {
     var sky = new MonthSky(0.45, 31);
@@ -284,12 +284,13 @@ class MadeWintersTest {
   }
 
   /**
-   * A public example of another generator of this family says that years of this climate bring 1550
-   * to 1700 kWh/m2; the sum of its inputs is 1594.5. That family has one lag of memory. The bounds
-   * are 3.4 standard deviations off: one year in some thousands goes beyond.
+   * A public example (opened second-hand) has this clearness, month by month, 1594.5 kWh/m2 a year,
+   * and says that years made of it bring 1550 to 1700. The mean of fifty must meet the sum within 2
+   * %. The bounds of a single year are our own choice, some 9 % off: 3.4 standard deviations of
+   * years with one lag of memory, so that one in some thousands goes beyond.
    */
   @Test
-  void fiftyYearsOfASunnyCoastAreWithinTheKnownBand() {
+  void fiftyYearsOfASunnyCoastStayAboutTheirMean() {
     WinterSource source =
         EnsembleSource.of(
             Climates.south(), SynthesisChoices.USUAL.withMemory(SkyMemory.ONE_LAG), SEED);

@@ -1,17 +1,24 @@
-package greyspell.load;
+package greyspell.calendar;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
 
-/** Times of day without a library's parser: a log may hold a million. */
-final class LogTime {
-  static final long WRONG = Long.MIN_VALUE;
+/** Times as logs write them, without a library's parser: a log may hold a million. */
+public final class WrittenTime {
+  /** For a text that is no time. */
+  public static final long WRONG = Long.MIN_VALUE;
+
   private static final int MINUTES_IN_HOUR = 60;
 
-  private LogTime() {}
+  private WrittenTime() {}
 
-  /** Minutes since 1970-01-01 00:00 on the clock that wrote it, or {@link #WRONG}. */
-  static long minute(String text, boolean isUtc) {
+  /**
+   * Minutes since 1970-01-01 00:00 on the clock that wrote it, or {@link #WRONG}.
+   *
+   * @param text {@code 2021-03-04T05:06}, a blank for the T, seconds of 0, hour 24 for midnight
+   * @param isUtc a Z may follow
+   */
+  public static long minute(String text, boolean isUtc) {
     int length = text.length();
     if (isUtc && length > 0 && (text.charAt(length - 1) == 'Z')) {
       length--;
