@@ -206,7 +206,7 @@ public final class SourceLogReader {
     value[rows++] = watts;
   }
 
-  /** Hours since 1970 in local standard time, or {@link #WrittenTime.WRONG} after a fault. */
+  /** Hours since 1970 in local standard time, or {@link WrittenTime#WRONG} after a fault. */
   private long time(int number) {
     String text = cells.get(timeColumn);
     int column = columns.get(timeColumn);
