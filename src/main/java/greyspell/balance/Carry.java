@@ -6,8 +6,9 @@ import java.util.Arrays;
 /**
  * How long a full bank carries the house from the start of each day, in the weather that really
  * comes, with a second source and without a generator or rules. The bank physics are those of
- * {@link HourLoop}, without the books; of a bank in detail its mean efficiencies are taken. The
- * weather is taken round and round: a run that passes the end goes on at the beginning.
+ * {@link HourLoop}, without the books; of a bank in detail its mean efficiencies are taken, and an
+ * inverter that sleeps is taken as awake. The weather is taken round and round: a run that passes
+ * the end goes on at the beginning.
  *
  * <p>Runs that start full and fill up again share their future, so each full hour's end is worked
  * out once: the cost is near one pass over the hours however long the runs are.

@@ -2,7 +2,8 @@ package greyspell.balance;
 
 /**
  * The hourly books of one run: every flow of every hour, in Wh. The forcing's columns are shared,
- * the rest is written by {@link HourLoop}. {@link LedgerColumn} names and reads all of them.
+ * the rest is written by {@link HourLoop} or {@link FullLoop}. {@link LedgerColumn} names and reads
+ * all of them; the bank's voltage is no flow and stands beside them.
  */
 public final class Ledger {
   private final Forcing forcing;

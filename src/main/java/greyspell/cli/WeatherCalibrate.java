@@ -81,6 +81,10 @@ final class WeatherCalibrate implements Callable<Integer> {
           "Look at what it holds with greyspell weather inspect.");
     }
     var screen = spec.commandLine().getOut();
+    if (up == null) {
+      screen.println(
+          "# elevation: the file does not say, so sea level was taken; --elevation states it");
+    }
     screen.print(CloudTableText.of(weather, found));
     screen.flush();
     return 0;

@@ -85,7 +85,7 @@ public record RunLoad(
    */
   public static RunLoad ofController(
       ControllerSpec controller, StringRules rules, double modulesW) {
-    Double mostW = StringFindings.mostOutputW(controller, rules);
+    Double mostW = CurrentFindings.mostOutputW(controller, rules);
     double broughtW = modulesW * controller.efficiency();
     double currentA = (mostW == null ? broughtW : Math.min(mostW, broughtW)) / rules.bankV();
     double limitA = mostW == null ? currentA : mostW / rules.bankV();

@@ -84,7 +84,7 @@ final class SharedControllers {
       findings.add(
           new Finding(
               isEven ? Finding.Severity.PASS : Finding.Severity.CAUTION,
-              StringFindings.SHARING,
+              CurrentFindings.SHARING,
               strings + " strings on " + count + " controllers: taken as evenly shared",
               isEven
                   ? "each gets as many"
@@ -110,7 +110,7 @@ final class SharedControllers {
     findings.add(
         new Finding(
             isSure ? Finding.Severity.PASS : Finding.Severity.CAUTION,
-            StringFindings.SHARING,
+            CurrentFindings.SHARING,
             text,
             isSure
                 ? "each gets as many"

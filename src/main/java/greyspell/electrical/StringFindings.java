@@ -1,24 +1,19 @@
 package greyspell.electrical;
 
-import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
 import greyspell.array.ModuleSpec;
 import greyspell.quantity.Show;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
-/** The single checks behind {@link StringJudge}, each with its numbers in words. */
+/**
+ * The checks of {@link StringJudge} on the voltages of one string, each with its numbers in words.
+ */
 final class StringFindings {
   static final String COLD = "coldest morning";
   static final String HOT = "hottest afternoon";
   static final String START = "start voltage";
   static final String TRACKING_TOP = "cold operating voltage";
-  static final String SHORT_CIRCUIT = "short-circuit current";
-  static final String POWER = "array power";
-  static final String PARALLEL = "strings in parallel";
-  static final String SHARING = "controllers side by side";
-  private static final int STRINGS_TO_PROTECT = 3;
   private static final List<String> WORDS =
       List.of(
           "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
@@ -309,134 +304,6 @@ final class StringFindings {
             ? Finding.pass(TRACKING_TOP, text, "the window is met")
             : Finding.caution(
                 TRACKING_TOP, text, "power is lost in the cold; this alone damages nothing"));
-  }
-
-  // ---- currents and power ---------------------------------------------------------------------
-
-  static void shortCircuit(
-      double shortCircuitA, ControllerSpec controller, List<Finding> findings) {
-    double circuitA = StringJudge.BRIGHT_SUN_FACTOR * shortCircuitA;
-    String text =
-        amps(shortCircuitA)
-            + " at test conditions, × 1.25 = "
-            + amps(circuitA)
-            + " (× 1.5625 = "
-            + amps(StringJudge.CONTINUOUS_FACTOR * circuitA)
-            + " for wires)";
-    Double most = controller.maxShortCircuitA();
-    String source = "factors of NEC 690.8, 2017 to 2023 editions (from memory)";
-    if (most == null) {
-      findings.add(
-          Finding.unknown(
-              SHORT_CIRCUIT,
-              text + "; the controller's highest input current is not stated",
-              "state max_short_circuit_current, from its data sheet; " + source));
-    } else if (!(circuitA <= most)) {
-      boolean isPlainAbove = shortCircuitA > most;
-      findings.add(
-          Finding.fail(
-              SHORT_CIRCUIT,
-              text + "; the controller bears " + amps(most),
-              (isPlainAbove
-                      ? "even without the factor it is too much; "
-                      : "too much in brighter sun than the test's, as at the edge of a cloud; ask the"
-                          + " maker whether the limit already allows for that; ")
-                  + source));
-    } else {
-      findings.add(
-          Finding.pass(SHORT_CIRCUIT, text + "; the controller bears " + amps(most), source));
-    }
-  }
-
-  /** What one controller can pass on, null if not stated. */
-  static @Nullable Double mostOutputW(ControllerSpec controller, StringRules rules) {
-    Double mostW = controller.maxOutputW();
-    Double mostA = controller.maxOutputA();
-    if (mostA == null) {
-      return mostW;
-    }
-    double byCurrentW = mostA * rules.bankV();
-    return mostW == null ? byCurrentW : Math.min(mostW, byCurrentW);
-  }
-
-  static void power(
-      double broughtW, ControllerSpec controller, StringRules rules, List<Finding> findings) {
-    Double mostW = mostOutputW(controller, rules);
-    if (mostW == null) {
-      return;
-    }
-    Double mostA = controller.maxOutputA();
-    double share = broughtW / mostW;
-    String bankV = volts(rules.bankV());
-    String text;
-    if (controller.kind() == ControllerKind.PWM) {
-      text =
-          amps(broughtW / rules.bankV())
-              + " of modules at the bank's "
-              + bankV
-              + " on "
-              + amps(mostW / rules.bankV())
-              + " of controller, which does not track";
-    } else {
-      text =
-          Show.power(broughtW)
-              + " of modules on "
-              + Show.power(mostW)
-              + " of controller"
-              + (mostA == null
-                  ? ""
-                  : " ("
-                      + amps(broughtW * controller.efficiency() / rules.bankV())
-                      + " into "
-                      + bankV
-                      + ", it gives "
-                      + amps(mostA)
-                      + " at most)");
-    }
-    text += ": " + Show.percent(share);
-    findings.add(
-        share <= 1.0
-            ? Finding.pass(POWER, text, "all of it passes")
-            : Finding.caution(
-                POWER,
-                text,
-                "the rest is clipped in full sun, which costs little in dull winters; some makers"
-                    + " limit the array's power besides"));
-  }
-
-  static void parallel(int strings, List<Finding> findings) {
-    if (strings >= STRINGS_TO_PROTECT) {
-      findings.add(
-          Finding.caution(
-              PARALLEL,
-              capital(word(strings)) + " strings side by side: each needs overcurrent protection",
-              "the others together can drive more current back into a faulty string than its modules"
-                  + " bear; NEC 690.9, 2017 to 2023 editions (from memory)"));
-    } else if (strings == 2) {
-      findings.add(
-          Finding.pass(
-              PARALLEL,
-              "Two strings side by side",
-              "one string alone cannot overload the other; NEC 690.9, 2017 to 2023 editions (from"
-                  + " memory)"));
-    }
-  }
-
-  static void sharing(int inParallel, ControllerSpec controller, List<Finding> findings) {
-    int count = controller.count();
-    if (count > 1 && inParallel % count != 0) {
-      findings.add(
-          Finding.caution(
-              SHARING,
-              inParallel
-                  + (inParallel == 1 ? " string" : " strings")
-                  + " cannot be shared equally by "
-                  + count
-                  + " controllers",
-              inParallel < count
-                  ? "some controllers would stand idle"
-                  : "judged by the controller with the most strings"));
-    }
   }
 
   // ---- words ---------------------------------------------------------------------------------

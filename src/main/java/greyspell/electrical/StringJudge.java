@@ -96,10 +96,10 @@ public final class StringJudge {
     StringFindings.voltage(module, volts, controller, rules, inSeries, findings);
     double shortCircuitA = stringsOnOne * module.shortCircuitA();
     double onOneW = RunLoad.broughtW(module, inSeries, stringsOnOne, controller, rules.bankV());
-    StringFindings.shortCircuit(shortCircuitA, controller, findings);
-    StringFindings.power(onOneW, controller, rules, findings);
-    StringFindings.parallel(stringsOnOne, findings);
-    StringFindings.sharing(inParallel, controller, findings);
+    CurrentFindings.shortCircuit(shortCircuitA, controller, findings);
+    CurrentFindings.power(onOneW, controller, rules, findings);
+    CurrentFindings.parallel(stringsOnOne, findings);
+    CurrentFindings.sharing(inParallel, controller, findings);
     return built(
         module, volts, controller, rules, inSeries, inParallel, stringsOnOne, onOneW, findings);
   }
@@ -119,7 +119,7 @@ public final class StringJudge {
       lowest = lowest == null || limit.voltageV() < lowest.voltageV() ? limit : lowest;
     }
     double shortCircuitA = stringsOnOne * module.shortCircuitA();
-    Double mostW = StringFindings.mostOutputW(controller, rules);
+    Double mostW = CurrentFindings.mostOutputW(controller, rules);
     Double tableV = volts.coldOpenTableV();
     return new Arrangement(
         inSeries,
@@ -203,9 +203,9 @@ public final class StringJudge {
       lengths.add(Show.voltage(array.inSeries() * module.maxPowerV()));
     }
     var shared = new SharedControllers(arrays, controller);
-    StringFindings.shortCircuit(shared.shortCircuitA(), controller, together);
-    StringFindings.power(shared.broughtW(rules.bankV()), controller, rules, together);
-    StringFindings.parallel(shared.stringsOnOne(), together);
+    CurrentFindings.shortCircuit(shared.shortCircuitA(), controller, together);
+    CurrentFindings.power(shared.broughtW(rules.bankV()), controller, rules, together);
+    CurrentFindings.parallel(shared.stringsOnOne(), together);
     shared.sharing(together);
     if (lengths.size() > 1 && controller.count() == 1) {
       together.add(

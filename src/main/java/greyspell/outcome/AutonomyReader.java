@@ -15,8 +15,8 @@ import java.util.Arrays;
  * dark days of a month = usable Wh (1 - mean locked share) etaOut / (mean bus need of a day in that month)
  * </pre>
  *
- * Grey autonomy starts a full bank at midnight of every day of the series and follows it until the
- * bank first fails the house.
+ * Dark means no second source either. Grey autonomy counts one, and starts a full bank at midnight
+ * of every day of the series and follows it until the bank first fails the house.
  */
 final class AutonomyReader {
   static final double LONGEST_D = 365.0;

@@ -23,7 +23,7 @@ public final class CloudTableText {
         out.append(" to ").append(calendar.firstYear() + calendar.years() - 1);
       }
     }
-    out.append("\n# light worked out from cloud, against the light measured there:\n");
+    out.append("\n# light worked out from cloud, against the light of the file itself:\n");
     out.append("#").append(" ".repeat(33));
     row("year", "dark four", "months", "days", out);
     line("classic curve", found.classic(), out);

@@ -195,7 +195,8 @@ final class PowerKeys {
   static final Key STOP_ABOVE =
       Key.measure(
               "stop_above",
-              "It stops when the charge has reached this, of the usable window.",
+              "It stops when the charge has reached this, of the usable window, and the bank can give"
+                  + " what the house lacks.",
               Dimension.SHARE)
           .within(0.01, 1)
           .usual("80 %", "the last part fills slowly; " + CommonKeys.PRACTICE)

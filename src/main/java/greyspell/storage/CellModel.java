@@ -60,8 +60,8 @@ public final class CellModel {
             1.0,
             0.0);
     double busWh = 0.1 * capacityWh;
-    double inLossWh = step.inLossWh(busWh, 0.5);
-    double outLossWh = step.outLossWh(busWh, 0.5);
+    double inLossWh = step.inLossWh(busWh, 0.5, 1.0);
+    double outLossWh = step.outLossWh(busWh, 0.5, 1.0);
     return new double[] {1.0 - inLossWh / busWh, busWh / (busWh + outLossWh)};
   }
 

@@ -12,16 +12,22 @@ final class Readings {
   static final double SKY_INVISIBLE_OKTA = 9.0;
 
   /**
-   * A column as the file has it: value in the series' unit = number / perUnit + zero.
+   * A column as the file has it: value in the series' unit = number / perUnitFactor + zeroC.
    *
    * @param name as the file calls it
-   * @param perUnit how many of the file's unit make one of the series'
-   * @param zero what zero of the file's unit is in the series'
-   * @param okta how many eighths one of the file's counts is; 0 where it counts something else
+   * @param perUnitFactor how many of the file's unit make one of the series'
+   * @param zeroC what zero of the file's unit is in C; 0 for what is no temperature
+   * @param oktaFactor how many eighths one of the file's counts is; 0 where it counts something
+   *     else
    * @param mustBe what is believed, in words
    */
   record Column(
-      WeatherColumn column, String name, double perUnit, double zero, double okta, String mustBe) {}
+      WeatherColumn column,
+      String name,
+      double perUnitFactor,
+      double zeroC,
+      double oktaFactor,
+      String mustBe) {}
 
   private final Lines lines;
   private final FaultList faults;
@@ -72,11 +78,11 @@ final class Readings {
         return Double.NaN;
       }
     }
-    if (read * told.okta() == SKY_INVISIBLE_OKTA) {
+    if (read * told.oktaFactor() == SKY_INVISIBLE_OKTA) {
       tally.add(Tally.Change.SKY_INVISIBLE, column);
       return 1.0;
     }
-    double value = read / told.perUnit() + told.zero();
+    double value = read / told.perUnitFactor() + told.zeroC();
     if (value < column.lowest || value > column.highest) {
       doubt(field, told);
       return Double.NaN;

@@ -1,5 +1,6 @@
 package greyspell.balance;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
@@ -34,20 +35,37 @@ class CarryTest {
         0.0);
   }
 
-  /** Against the ledger loop, started full at each midnight and the weather put twice in a row. */
+  /** A second source carries as sun on the same bus does. */
+  @Property(tries = 30)
+  void aSecondSourceCountsAsSunDoes(@ForAll long seed) {
+    Forcing sun = Houses.random(seed, 20);
+    var columns = sun.columns();
+    columns.solarBusWh = new double[sun.hours()];
+    columns.otherBusWh = new double[sun.hours()];
+    for (int h = 0; h < sun.hours(); h++) {
+      columns.otherBusWh[h] = 0.25 * sun.solarBusWh()[h];
+      columns.solarBusWh[h] = 0.75 * sun.solarBusWh()[h];
+    }
+    Design design = Houses.randomDesign(seed);
+    assertArrayEquals(
+        new Carry(sun, design).hoursFromEachDay(480.0),
+        new Carry(new Forcing(sun.calendar(), columns), design).hoursFromEachDay(480.0),
+        1e-6);
+  }
+
+  /** Against the plain form, started full at each midnight and the weather put twice in a row. */
   @Property(tries = 60)
-  void agreesWithTheLedgerLoop(@ForAll long seed) {
+  void agreesWithThePlainForm(@ForAll long seed) {
     int days = 20;
     Forcing forcing = Houses.random(seed, days);
     Design design = Houses.randomDesign(seed);
     double[] carried = new Carry(forcing, design).hoursFromEachDay(24.0 * days);
     for (int day = 0; day < days; day++) {
-      assertEquals(
-          byLedger(forcing, design, day * 24, 24 * days), carried[day], 1e-6, "day " + day);
+      assertEquals(byPlain(forcing, design, day * 24, 24 * days), carried[day], 1e-6, "day " + day);
     }
   }
 
-  private static double byLedger(Forcing forcing, Design design, int start, int hours) {
+  private static double byPlain(Forcing forcing, Design design, int start, int hours) {
     var plain = new PlainBalance(design.bank().windowWh());
     for (int t = start; t < start + hours; t++) {
       int h = t % forcing.hours();

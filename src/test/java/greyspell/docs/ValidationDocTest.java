@@ -21,8 +21,9 @@ class ValidationDocTest {
       # Held against the outside
 
       Every line is a test: a value from a published source, what this program computes for it, and how far the two may be apart. The allowed
-      difference is half the last printed digit of the source, or the source's own stated error. "From memory" marks a source
-      of which no copy was opened here. This page is written by the tests (`mvn test -Ddocs=write`) and a test fails when it is behind the code.
+      difference is half the last printed digit of the source, the source's own stated error, or a bar of our own where the line's head says so. "From
+      memory" marks a source of which no copy was opened here. "Worked out apart" and "recomputed" mark a source that gives the equation only: the figure
+      under "printed" is then our own, worked out with other code, and agreement shows that the equation is programmed as it was read, no more. This page is written by the tests (`mvn test -Ddocs=write`) and a test fails when it is behind the code.
 
       Checks on real measured weather, on weather files of the open formats and on building-energy reference results need data that is not
       shipped ("the validation data"); they stand at the end of this page in words, and run wherever that data lies at

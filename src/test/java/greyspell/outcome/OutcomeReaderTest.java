@@ -3,11 +3,13 @@ package greyspell.outcome;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.balance.Balance;
 import greyspell.balance.Forcing;
 import greyspell.balance.HourLoop;
 import greyspell.balance.Houses;
 import greyspell.balance.Ledger;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A year of level load in which five days in January and two in March have no sun. */
@@ -15,6 +17,10 @@ class OutcomeReaderTest {
   private static final int HOURS = 8760;
 
   private static Outcome outcome(double bankWh) {
+    return outcome(bankWh, 0.0);
+  }
+
+  private static Outcome outcome(double bankWh, double otherW) {
     var sunWh = new double[HOURS];
     var loadWh = new double[HOURS];
     Arrays.fill(loadWh, 100.0);
@@ -24,9 +30,15 @@ class OutcomeReaderTest {
       sunWh[h] = h % 24 == 12 && !isGrey ? 3000.0 : 0.0;
     }
     Forcing forcing = Houses.plain(sunWh, loadWh);
+    if (otherW > 0.0) {
+      var columns = forcing.columns();
+      columns.otherBusWh = new double[HOURS];
+      Arrays.fill(columns.otherBusWh, otherW);
+      forcing = new Forcing(forcing.calendar(), columns);
+    }
     var design = Houses.perfect(bankWh, 1, 1);
-    var ledger = new Ledger(forcing, bankWh);
-    HourLoop.run(forcing, design, bankWh, ledger);
+    var ledger = Ledger.of(forcing, design);
+    Balance.run(forcing, design, bankWh, ledger);
     return OutcomeReader.read(ledger, design, true);
   }
 
@@ -58,6 +70,16 @@ class OutcomeReaderTest {
     assertEquals(new GreySpell(9, 5, 12_000.0, spells.get(0).unmetWh()), spells.get(0));
     assertEquals(5900.0, spells.get(0).unmetWh(), 1e-6);
     assertEquals(new GreySpell(70, 2, 4800.0, 0.0), spells.get(1));
+  }
+
+  /** 60 of 100 W from a stream: a sunless day is 0.96 kWh short and not 2.4; dark days stay. */
+  @Test
+  void aSecondSourceShortensGreySpellsAndNoDarkDays() {
+    Outcome outcome = outcome(7200, 60.0);
+    assertEquals(
+        List.of(new GreySpell(9, 5, 4800.0, 0.0), new GreySpell(70, 2, 1920.0, 0.0)),
+        outcome.greySpells());
+    assertEquals(3.0, outcome.autonomy().darkDays().in(12), 1e-9);
   }
 
   @Test

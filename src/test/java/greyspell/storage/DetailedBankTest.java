@@ -103,9 +103,10 @@ class DetailedBankTest {
         chemistry + " " + thereAndBack);
     CellStep step = CellModel.step(bank, null, null);
     assertEquals(
-        1000.0 * (1.0 / bank.dischargeEfficiency() - 1.0), step.outLossWh(1000.0, 0.5), 1e-6);
-    assertTrue(step.mostOutWh(0.5) > bank.maxDischargeW(), "voltage does not bind in the middle");
-    assertTrue(step.mostInWh(0.5) > bank.maxChargeW());
+        1000.0 * (1.0 / bank.dischargeEfficiency() - 1.0), step.outLossWh(1000.0, 0.5, 1.0), 1e-6);
+    assertTrue(
+        step.mostOutWh(0.5, 1.0) > bank.maxDischargeW(), "voltage does not bind in the middle");
+    assertTrue(step.mostInWh(0.5, 1.0) > bank.maxChargeW());
   }
 
   @Test
@@ -113,7 +114,7 @@ class DetailedBankTest {
     BankSpec bank = plain(Chemistry.LITHIUM_IRON_PHOSPHATE);
     bank = bank.inDetail(usualCells(bank, true), null);
     assertEquals(0.95, bank.chargeEfficiency());
-    assertEquals(50.0, CellModel.step(bank, null, null).inLossWh(1000.0, 0.5), 1e-9);
+    assertEquals(50.0, CellModel.step(bank, null, null).inLossWh(1000.0, 0.5, 1.0), 1e-9);
     assertTrue(bank.isDetailed());
   }
 
@@ -121,9 +122,9 @@ class DetailedBankTest {
   void voltagesAreStatedOrUsual() {
     BankSpec bank = plain(Chemistry.LITHIUM_IRON_PHOSPHATE);
     bank = bank.inDetail(usualCells(bank, false), null);
-    double usual = CellModel.step(bank, null, null).mostInWh(0.5);
-    assertTrue(CellModel.step(bank, 56.0, null).mostInWh(0.5) < usual);
-    assertEquals(0.0, CellModel.step(bank, null, 60.0).mostOutWh(0.5));
+    double usual = CellModel.step(bank, null, null).mostInWh(0.5, 1.0);
+    assertTrue(CellModel.step(bank, 56.0, null).mostInWh(0.5, 1.0) < usual);
+    assertEquals(0.0, CellModel.step(bank, null, 60.0).mostOutWh(0.5, 1.0));
     BankSpec simple = plain(Chemistry.LITHIUM_IRON_PHOSPHATE);
     assertThrows(IllegalArgumentException.class, () -> CellModel.step(simple, null, null));
     assertNull(CellModel.tanks(simple));

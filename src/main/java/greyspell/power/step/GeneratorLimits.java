@@ -4,12 +4,13 @@ package greyspell.power.step;
  * What the hourly loop needs to know of a generator. Whoever receives an array only reads it.
  *
  * <pre>
- * start  when charge &lt; startBelow and the hour is permitted
- * stop   when charge &gt; stopAbove and the run has lasted minimumRun, or the hour is not permitted
- * bus    = chargerEfficiency * AC to the charger, at most chargerMostAc
+ * bus = chargerEfficiency * AC to the charger, at most chargerMostAc
  *
  * charge, startBelow, stopAbove   over the usable window   1   0 .. 1
  * </pre>
+ *
+ * It starts below startBelow, or where the bank cannot give what the house lacks, and stops from
+ * stopAbove on; the rule in full stands with the loop that follows it, in the room balance.
  */
 public final class GeneratorLimits {
   private final double[] mostW;

@@ -134,11 +134,6 @@ public final class CellStep {
     return openV[i] + (at - i) * (openV[i + 1] - openV[i]);
   }
 
-  /** As the other, at 25 °C. */
-  public double outLossWh(double busWh, double chargeShare) {
-    return outLossWh(busWh, chargeShare, 1.0);
-  }
-
   /**
    * Lost when an hour gives this much to the bus.
    *
@@ -151,11 +146,6 @@ public final class CellStep {
     double ohm = resistanceOhm * resistanceFactor;
     double currentA = outA(busWh, openV(chargeShare), ohm);
     return currentA * currentA * ohm;
-  }
-
-  /** As the other, at 25 °C. */
-  public double inLossWh(double busWh, double chargeShare) {
-    return inLossWh(busWh, chargeShare, 1.0);
   }
 
   /** Lost when an hour takes this much from the bus. */
@@ -196,11 +186,6 @@ public final class CellStep {
     return currentA * (volt + currentA * resistanceOhm * resistanceFactor);
   }
 
-  /** As the other, at 25 °C. */
-  public double mostOutWh(double chargeShare) {
-    return mostOutWh(chargeShare, 1.0);
-  }
-
   /** Most that an hour gives to the bus before the voltage is down at the cut-off. */
   public double mostOutWh(double chargeShare, double resistanceFactor) {
     double volt = openV(chargeShare);
@@ -211,20 +196,10 @@ public final class CellStep {
     return atV * (volt - atV) / (resistanceOhm * resistanceFactor);
   }
 
-  /** As the other, at 25 °C. */
-  public double mostInWh(double chargeShare) {
-    return mostInWh(chargeShare, 1.0);
-  }
-
   /** Most that an hour takes from the bus before the voltage is up at the charging voltage. */
   public double mostInWh(double chargeShare, double resistanceFactor) {
     double aboveV = chargingV - openV(chargeShare);
     return aboveV > 0.0 ? chargingV * aboveV / (resistanceOhm * resistanceFactor) : 0.0;
-  }
-
-  /** As the other, at 25 °C. */
-  public double voltageV(double busWh, double chargeShare) {
-    return voltageV(busWh, chargeShare, 1.0);
   }
 
   /**
@@ -236,18 +211,6 @@ public final class CellStep {
     double volt = openV(chargeShare);
     double ohm = resistanceOhm * resistanceFactor;
     return busWh >= 0.0 ? volt - outA(busWh, volt, ohm) * ohm : volt + inA(-busWh, volt, ohm) * ohm;
-  }
-
-  /**
-   * At the bank's terminals, mean of the hour.
-   *
-   * @param busWh given to the bus, negative when charging
-   * @return positive out, negative in
-   */
-  public double currentA(double busWh, double chargeShare, double resistanceFactor) {
-    double volt = openV(chargeShare);
-    double ohm = resistanceOhm * resistanceFactor;
-    return busWh >= 0.0 ? outA(busWh, volt, ohm) : -inA(-busWh, volt, ohm);
   }
 
   private static double outA(double powerW, double volt, double ohm) {

@@ -27,40 +27,38 @@ class CellStepTest {
    */
   @Test
   void powersAreThoseOfOhmsLaw() {
-    assertEquals(48.0, BANK.voltageV(4800.0, 0.5), 1e-9);
-    assertEquals(100.0, BANK.currentA(4800.0, 0.5, 1.0), 1e-9);
-    assertEquals(200.0, BANK.outLossWh(4800.0, 0.5), 1e-9);
-    assertEquals(52.0, BANK.voltageV(-5200.0, 0.5), 1e-9);
-    assertEquals(-100.0, BANK.currentA(-5200.0, 0.5, 1.0), 1e-9);
-    assertEquals(300.0, BANK.inLossWh(5200.0, 0.5), 1e-9);
-    assertEquals(0.0, BANK.outLossWh(0.0, 0.5));
-    assertEquals(0.0, BANK.inLossWh(0.0, 0.5));
+    assertEquals(48.0, BANK.voltageV(4800.0, 0.5, 1.0), 1e-9);
+    assertEquals(200.0, BANK.outLossWh(4800.0, 0.5, 1.0), 1e-9);
+    assertEquals(52.0, BANK.voltageV(-5200.0, 0.5, 1.0), 1e-9);
+    assertEquals(300.0, BANK.inLossWh(5200.0, 0.5, 1.0), 1e-9);
+    assertEquals(0.0, BANK.outLossWh(0.0, 0.5, 1.0));
+    assertEquals(0.0, BANK.inLossWh(0.0, 0.5, 1.0));
   }
 
   /** Cut-off 46 V: 4 V over 20 mΩ are 200 A, 9200 W. Charging at 57.6 V: 7.6 V, 380 A, 21 888 W. */
   @Test
   void limitsAreAtTheTwoVoltages() {
-    assertEquals(9200.0, BANK.mostOutWh(0.5), 1e-9);
-    assertEquals(46.0, BANK.voltageV(9200.0, 0.5), 1e-9);
-    assertEquals(21_888.0, BANK.mostInWh(0.5), 1e-9);
-    assertEquals(57.6, BANK.voltageV(-21_888.0, 0.5), 1e-9);
+    assertEquals(9200.0, BANK.mostOutWh(0.5, 1.0), 1e-9);
+    assertEquals(46.0, BANK.voltageV(9200.0, 0.5, 1.0), 1e-9);
+    assertEquals(21_888.0, BANK.mostInWh(0.5, 1.0), 1e-9);
+    assertEquals(57.6, BANK.voltageV(-21_888.0, 0.5, 1.0), 1e-9);
     assertEquals(4600.0, BANK.mostOutWh(0.5, 2.0), 1e-9);
     var low = new CellStep(new double[] {40.0, 60.0}, 0.02, 1.0, 57.6, 46.0);
-    assertEquals(0.0, low.mostOutWh(0.2));
-    assertEquals(0.0, low.mostInWh(1.0));
+    assertEquals(0.0, low.mostOutWh(0.2, 1.0));
+    assertEquals(0.0, low.mostInWh(1.0, 1.0));
     var deep = new CellStep(new double[] {50.0, 50.0}, 0.02, 1.0, 57.6, 10.0);
-    assertEquals(50.0 * 50.0 / 0.08, deep.mostOutWh(0.5), 1e-9);
-    assertEquals(25.0, deep.voltageV(1e9, 0.5), 1e-9);
+    assertEquals(50.0 * 50.0 / 0.08, deep.mostOutWh(0.5, 1.0), 1e-9);
+    assertEquals(25.0, deep.voltageV(1e9, 0.5, 1.0), 1e-9);
   }
 
   @Test
   void statedEfficienciesGoBeforeTheResistance() {
     CellStep stated = BANK.withStated(0.95, 0.9);
-    assertEquals(50.0, stated.inLossWh(1000.0, 0.5), 1e-9);
-    assertEquals(100.0, stated.outLossWh(900.0, 0.5), 1e-9);
+    assertEquals(50.0, stated.inLossWh(1000.0, 0.5, 1.0), 1e-9);
+    assertEquals(100.0, stated.outLossWh(900.0, 0.5, 1.0), 1e-9);
     assertEquals(950.0, stated.outOfCellsWh(950.0 / 0.9, 0.5, 1.0), 1e-9);
     assertEquals(1000.0, stated.intoCellsWh(950.0, 0.5, 1.0), 1e-9);
-    assertEquals(BANK.voltageV(3000.0, 0.4), stated.voltageV(3000.0, 0.4));
+    assertEquals(BANK.voltageV(3000.0, 0.4, 1.0), stated.voltageV(3000.0, 0.4, 1.0));
     assertThrows(IllegalArgumentException.class, () -> BANK.withStated(0.0, 0.9));
   }
 
