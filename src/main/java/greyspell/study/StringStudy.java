@@ -160,13 +160,8 @@ public final class StringStudy {
       return new Energy(null, "kWh a year are left out: no arrangement is judged.");
     }
     try {
-      StringYears.Weather known = weather;
-      if (known == null) {
-        known = StringYears.Weather.read(home);
-        weather = known;
-      }
       return new Energy(
-          known.of(plane, judgements.get(place)),
+          weather(home).of(plane, judgements.get(place)),
           "kWh a year are left out: no curve fits this module, and the controller does not track.");
     } catch (BadInput e) {
       Fault first = e.faults().get(0);
@@ -189,10 +184,20 @@ public final class StringStudy {
     for (int a = 0; a < planes.size(); a++) {
       for (int b = a + 1; b < planes.size(); b++) {
         if (planes.get(a).module().equals(planes.get(b).module())) {
-          return PlanesCompared.of(home, planes.get(a), planes.get(b), hourOfDay);
+          return PlanesCompared.of(
+              weather(home).light(), planes.get(a), planes.get(b), hourOfDay);
         }
       }
     }
     return null;
+  }
+
+  private StringYears.Weather weather(Scenario home) {
+    StringYears.Weather known = weather;
+    if (known == null) {
+      known = StringYears.Weather.read(home);
+      weather = known;
+    }
+    return known;
   }
 }
