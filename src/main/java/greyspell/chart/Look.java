@@ -29,10 +29,10 @@ final class Look {
   static final double LABEL = 12.0;
   static final double TICK = 11.0;
 
-  /** Steps of charge from empty (dark) to full (pale). */
   /** Ends the note of every picture with an electrical figure. */
   static final String ESTIMATE_ONLY = " Estimate only: local code and licensed practice govern.";
 
+  /** Steps of charge from empty (dark) to full (pale). */
   private static final int[] CHARGE_RAMP = {
     0x35627C, 0x467590, 0x5B89A2, 0x749DB3, 0x90B1C2, 0xADC5CF, 0xC7D6D9, 0xDCE3DE, 0xEDECE0,
     0xF8F4E3

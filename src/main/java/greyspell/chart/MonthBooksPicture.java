@@ -8,7 +8,6 @@ import java.util.List;
 
 /** Sun against need, month by month; what could not be served and what could not be kept. */
 final class MonthBooksPicture extends Picture {
-  private static final double LEFT = 52.0;
   private static final double LEAST_NUMBERED_WH = 50.0;
   private static final double MOST_SURPLUS_SHOWN = 1.55;
 
@@ -122,41 +121,25 @@ final class MonthBooksPicture extends Picture {
 
   @Override
   void plot(Canvas canvas, double top, double height) {
-    double right = Look.WIDTH - Look.MARGIN;
-    double bottom = top + height - 34.0;
-    double barsTop = top + 64.0;
-    double perWh = (bottom - barsTop) / mostWh;
-    key(canvas, top + 8.0);
-    KwhAxis.draw(canvas, LEFT, barsTop - 22.0, barsTop, bottom, mostWh);
-    double slot = (right - LEFT) / 12.0;
-    double bar = slot * 0.36;
+    var bars = new MonthBars(canvas, top + 64.0, top + height - 34.0, mostWh);
+    key(bars, top + 8.0);
+    bars.scale(22.0);
+    double bar = bars.slot() * 0.36;
     for (int k = 0; k < 12; k++) {
       var m = months.get(k);
-      double x = LEFT + k * slot + slot * 0.12;
-      sunBar(canvas, m, x, bar, barsTop, bottom, perWh);
-      needBar(canvas, m, x + bar + 3.0, bar, bottom, perWh);
-      canvas.text(
-          x + bar + 1.5,
-          bottom + 18.0,
-          Say.shortMonth(m.month()),
-          Look.LABEL,
-          m.unmetWh() > 0.0,
-          m.unmetWh() > 0.0 ? Look.UNMET : Look.INK,
-          Anchor.MIDDLE);
+      double x = bars.x(k) + bars.slot() * 0.12;
+      sunBar(canvas, bars, m, x, bar);
+      needBar(canvas, bars, m, x + bar + 3.0, bar);
+      bars.name(x + bar + 1.5, m.month(), m.unmetWh() > 0.0);
     }
   }
 
-  private void sunBar(
-      Canvas canvas,
-      MonthSums.Month m,
-      double x,
-      double bar,
-      double barsTop,
-      double bottom,
-      double perWh) {
-    double usedTop = bottom - m.usedWh() * perWh;
-    canvas.rect(x, usedTop, bar, bottom - usedTop, Look.SUN);
-    double sunTop = bottom - m.sunWh() * perWh;
+  private static void sunBar(
+      Canvas canvas, MonthBars bars, MonthSums.Month m, double x, double bar) {
+    double usedTop = bars.y(m.usedWh());
+    canvas.rect(x, usedTop, bar, bars.tall(m.usedWh()), Look.SUN);
+    double sunTop = bars.y(m.sunWh());
+    double barsTop = bars.top();
     if (sunTop >= barsTop) {
       canvas.hatch(x, sunTop, bar, usedTop - sunTop, 5.0, Look.SUN_EDGE, false);
       return;
@@ -177,48 +160,27 @@ final class MonthBooksPicture extends Picture {
   }
 
   private static void needBar(
-      Canvas canvas, MonthSums.Month m, double x, double bar, double bottom, double perWh) {
-    double y = bottom;
+      Canvas canvas, MonthBars bars, MonthSums.Month m, double x, double bar) {
+    double y = bars.y(0.0);
     double[] parts = {m.standingWh(), m.lossesWh(), m.servedWh()};
     int[] fills = {Look.ALWAYS_ON, Look.LOSSES, Look.HOUSE};
     for (int p = 0; p < 3; p++) {
-      double tall = parts[p] * perWh;
+      double tall = bars.tall(parts[p]);
       y -= tall;
       canvas.rect(x, y, bar, tall, fills[p]);
     }
-    double gap = m.unmetWh() * perWh;
-    if (gap <= 0.0) {
-      return;
+    y = bars.unmet(x, y, bar, m.unmetWh());
+    if (m.unmetWh() >= LEAST_NUMBERED_WH) {
+      bars.figure(x + bar * 0.5, y, m.unmetWh(), Look.UNMET);
     }
-    double shown = Math.max(gap, 2.0);
-    canvas.rect(x, y - shown, bar, shown, Look.UNMET_PALE);
-    canvas.hatch(x, y - shown, bar, shown, 4.0, Look.UNMET, true);
-    if (m.unmetWh() < LEAST_NUMBERED_WH) {
-      return;
-    }
-    canvas.text(
-        x + bar * 0.5,
-        y - shown - 5.0,
-        Say.kwhCell(m.unmetWh()),
-        Look.TICK,
-        true,
-        Look.UNMET,
-        Anchor.MIDDLE);
   }
 
-  private static void key(Canvas canvas, double y) {
-    String[] words = {"sun used", "sun left over", "house", "always-on", "losses", "not served"};
-    int[] fills = {Look.SUN, Look.PAPER, Look.HOUSE, Look.ALWAYS_ON, Look.LOSSES, Look.UNMET_PALE};
-    double x = LEFT;
-    for (int k = 0; k < words.length; k++) {
-      canvas.rect(x, y, 18.0, 12.0, fills[k]);
-      if (k == 1) {
-        canvas.hatch(x, y, 18.0, 12.0, 5.0, Look.SUN_EDGE, false);
-      } else if (k == 5) {
-        canvas.hatch(x, y, 18.0, 12.0, 4.0, Look.UNMET, true);
-      }
-      canvas.text(x + 24.0, y + 10.5, words[k], Look.LABEL, false, Look.INK, Anchor.START);
-      x += 24.0 + TextWidth.of(words[k], Look.LABEL, false) + 16.0;
-    }
+  private static void key(MonthBars bars, double y) {
+    bars.key(y, "sun used", Look.SUN);
+    bars.keyHatched(y, "sun left over", 5.0, Look.SUN_EDGE);
+    bars.key(y, "house", Look.HOUSE);
+    bars.key(y, "always-on", Look.ALWAYS_ON);
+    bars.key(y, "losses", Look.LOSSES);
+    bars.keyNotServed(y);
   }
 }

@@ -1,13 +1,11 @@
 package greyspell.chart;
 
 import greyspell.calendar.HourCalendar;
-import greyspell.chart.Canvas.Anchor;
 import greyspell.study.StudyResult;
 import java.util.List;
 
 /** Where the energy came from, month by month, in a home that has more than the sun. */
 final class SourcesPicture extends Picture {
-  private static final double LEFT = 52.0;
   private static final int GENERATOR = 0x5B4A8A;
   private static final double LEAST_NUMBERED_SHARE = 0.005;
 
@@ -103,75 +101,44 @@ final class SourcesPicture extends Picture {
 
   @Override
   void plot(Canvas canvas, double top, double height) {
-    double right = Look.WIDTH - Look.MARGIN;
-    double bottom = top + height - 34.0;
-    double barsTop = top + 54.0;
-    double perWh = (bottom - barsTop) / mostWh;
-    key(canvas, top + 8.0);
-    KwhAxis.draw(canvas, LEFT, barsTop - 12.0, barsTop, bottom, mostWh);
-    double slot = (right - LEFT) / 12.0;
-    double bar = slot * 0.5;
+    var bars = new MonthBars(canvas, top + 54.0, top + height - 34.0, mostWh);
+    key(bars, top + 8.0);
+    bars.scale(12.0);
+    double bar = bars.slot() * 0.5;
     for (int k = 0; k < 12; k++) {
-      bar(canvas, months.get(k), LEFT + k * slot + slot * 0.25, bar, bottom, perWh);
-      canvas.text(
-          LEFT + (k + 0.5) * slot,
-          bottom + 18.0,
-          Say.shortMonth(months.get(k).month()),
-          Look.LABEL,
-          false,
-          Look.INK,
-          Anchor.MIDDLE);
+      double x = bars.x(k) + bars.slot() * 0.25;
+      bar(canvas, bars, months.get(k), x, bar);
+      bars.name(x + bar * 0.5, months.get(k).month(), false);
     }
   }
 
-  private void bar(
-      Canvas canvas, MonthSums.Month m, double x, double bar, double bottom, double perWh) {
-    double y = bottom - m.usedWh() * perWh;
-    canvas.rect(x, y, bar, bottom - y, Look.SUN);
-    double otherTall = m.otherWh() * perWh;
+  private void bar(Canvas canvas, MonthBars bars, MonthSums.Month m, double x, double bar) {
+    double usedTall = bars.tall(m.usedWh());
+    double y = bars.y(m.usedWh());
+    canvas.rect(x, y, bar, usedTall, Look.SUN);
+    double otherTall = bars.tall(m.otherWh());
     y -= otherTall;
     canvas.rect(x, y, bar, otherTall, Look.HOUSE);
-    double generatorTall = m.generatorWh() * perWh;
+    double generatorTall = bars.tall(m.generatorWh());
     if (generatorTall > 0.0) {
       y -= generatorTall;
       canvas.rect(x, y, bar, generatorTall, Look.PAPER);
       canvas.hatch(x, y, bar, generatorTall, 4.0, GENERATOR, false);
     }
-    double unmetTall = m.unmetWh() * perWh;
-    if (unmetTall > 0.0) {
-      double shown = Math.max(unmetTall, 2.0);
-      y -= shown;
-      canvas.rect(x, y, bar, shown, Look.UNMET_PALE);
-      canvas.hatch(x, y, bar, shown, 4.0, Look.UNMET, true);
-    }
+    y = bars.unmet(x, y, bar, m.unmetWh());
     if (m.generatorWh() > LEAST_NUMBERED_SHARE * mostWh) {
-      canvas.text(
-          x + bar * 0.5,
-          y - 5.0,
-          Say.kwhCell(m.generatorWh()),
-          Look.TICK,
-          true,
-          GENERATOR,
-          Anchor.MIDDLE);
+      bars.figure(x + bar * 0.5, y, m.generatorWh(), GENERATOR);
     }
   }
 
-  private void key(Canvas canvas, double y) {
-    String[] words = {"sun used", "second source", "generator", "not served"};
-    int[] fills = {Look.SUN, Look.HOUSE, Look.PAPER, Look.UNMET_PALE};
-    double x = LEFT;
-    for (int k = 0; k < words.length; k++) {
-      if ((k == 1 && !hasOther) || (k == 2 && !hasGenerator)) {
-        continue;
-      }
-      canvas.rect(x, y, 18.0, 12.0, fills[k]);
-      if (k == 2) {
-        canvas.hatch(x, y, 18.0, 12.0, 4.0, GENERATOR, false);
-      } else if (k == 3) {
-        canvas.hatch(x, y, 18.0, 12.0, 4.0, Look.UNMET, true);
-      }
-      canvas.text(x + 24.0, y + 10.5, words[k], Look.LABEL, false, Look.INK, Anchor.START);
-      x += 24.0 + TextWidth.of(words[k], Look.LABEL, false) + 16.0;
+  private void key(MonthBars bars, double y) {
+    bars.key(y, "sun used", Look.SUN);
+    if (hasOther) {
+      bars.key(y, "second source", Look.HOUSE);
     }
+    if (hasGenerator) {
+      bars.keyHatched(y, "generator", 4.0, GENERATOR);
+    }
+    bars.keyNotServed(y);
   }
 }

@@ -8,6 +8,7 @@ import greyspell.electrical.LocalCode;
 import greyspell.electrical.StringJudgement;
 import greyspell.quantity.Show;
 import greyspell.quantity.Unit;
+import greyspell.study.StringStudy;
 import greyspell.study.StringYears;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -16,18 +17,9 @@ import org.jspecify.annotations.Nullable;
 public final class StringsText {
   private StringsText() {}
 
-  /** Without a home there is no weather, so no energy. */
-  public static String of(StringJudgement judged) {
-    return of(judged, null, "kWh a year are left out: they need a scenario with its weather.");
-  }
-
-  /**
-   * With what each arrangement brings in a year.
-   *
-   * @param years null if not known
-   * @param whyNoYears a sentence for that
-   */
-  public static String of(StringJudgement judged, @Nullable StringYears years, String whyNoYears) {
+  /** With what each arrangement brings in a year, or why that is not known. */
+  public static String of(StringJudgement judged, StringStudy.Energy known) {
+    StringYears years = known.years();
     StringYearsText energy = years == null ? null : new StringYearsText(judged, years);
     var out = new StringBuilder();
     Columns.wrap(
@@ -64,7 +56,7 @@ public final class StringsText {
             + "; hot: operating voltage in full sun at the record high; needs: what it must stay"
             + " above; Isc: short-circuit current × 1.25. Voltages in V, currents in A"
             + (judged.controller().count() > 1 ? ", for one controller. " : ". ")
-            + (energy == null ? whyNoYears : energy.legend()));
+            + (energy == null ? known.whyNot() : energy.legend()));
     out.append('\n');
     Arrangement best = judged.best();
     Columns.wrap(

@@ -93,7 +93,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   /** The same check after a run: only the wires' year is new. */
   public ElectricalCheck withYear(StudyResult result) {
     Scenario home = result.scenario();
-    List<Run> year = runs(home, rules(home), result);
+    List<Run> year = runs(home, wireRules(home), result);
     var all = new ArrayList<Group>();
     for (Group group : groups) {
       all.add(group.title().equals(WIRES) ? wires(home, year) : group);
@@ -111,12 +111,12 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
         WIRES, findings, "none stated, so neither their heat nor their drop is judged");
   }
 
-  /** What strings of this home are held against. */
-  public static StringRules rules(Scenario home) {
-    return rules(home, Records.of(home));
+  /** Wires do not ask for the record temperatures, so no weather file is read for them. */
+  private static StringRules wireRules(Scenario home) {
+    return rules(home, new Records(null, null, List.of()));
   }
 
-  /** With record temperatures that may come from elsewhere. */
+  /** What strings of this home are held against. */
   public static StringRules rules(Scenario home, Records records) {
     Scenario.Electrical electrical = home.electrical();
     StringRules rules = StringRules.usual(records.lowC(), records.highC(), home.bank());
@@ -342,7 +342,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
               run.name(),
               run.findings(
                   RunLoad.ofController(
-                      home.controller(), rules(home), broughtW(home) / home.controller().count()),
+                      home.controller(), wireRules(home), broughtW(home) / home.controller().count()),
                   NOT_BOOKED),
               findings);
       case BANK_TO_INVERTER ->

@@ -84,21 +84,16 @@ final class HomeForcing {
   /** Weather and house to solar energy on the bus, demand, and what the cold does to the bank. */
   Forcing make() {
     cautions.addAll(WeatherNotes.cautions(scenario.site(), weather));
-    var site = scenario.site();
-    var sun =
-        SunPath.of(
-            site.latitudeDeg(),
-            site.longitudeDeg(),
-            weather.source().utcOffsetH(),
-            weather.calendar());
-    Radiation radiation = Radiation.of(weather, sun, site, scenario.sky());
+    HomeLight light = HomeLight.of(scenario, weather);
+    SunPath sun = light.sun();
+    Radiation radiation = light.radiation();
     cautions.addAll(0, WeatherNotes.lightCautions(radiation));
     assumptions.addAll(WeatherNotes.assumptions(weather, radiation));
 
     var wires = new Wires(scenario);
     var planes = new ArrayList<SolarHours>();
     for (ArraySpec array : scenario.arrays()) {
-      SolarHours plane = plane(array, sun, radiation, wires);
+      SolarHours plane = plane(array, light, wires);
       planes.add(plane);
       planeBooks.add(StudyResult.PlaneBooks.of(array.name(), plane));
     }
@@ -228,16 +223,8 @@ final class HomeForcing {
     return List.copyOf(planeBooks);
   }
 
-  private SolarHours plane(ArraySpec array, SunPath sun, Radiation radiation, Wires wires) {
-    PlaneIrradiance light =
-        PlaneIrradiance.of(
-            radiation,
-            sun,
-            weather,
-            scenario.site(),
-            scenario.sky(),
-            array.tiltDeg(),
-            array.azimuthDeg());
+  private SolarHours plane(ArraySpec array, HomeLight home, Wires wires) {
+    PlaneIrradiance light = home.on(array);
     if (scenario.controller().kind() == ControllerKind.PWM
         && !SolarChain.isVoltageKnown(array.module())) {
       throw BadInput.of(

@@ -13,9 +13,7 @@ import greyspell.power.InverterSpec;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.sky.SunPath;
-import greyspell.weather.WeatherReader;
 import greyspell.weather.WeatherSeries;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -38,16 +36,9 @@ public final class LoadAudit {
 
   private LoadAudit(Scenario home) {
     this.home = home;
-    WeatherSeries weather =
-        WeatherReader.read(
-            Path.of(home.weather().resolvedPath()),
-            home.weather().resolvedPath(),
-            home.site().utcOffsetH());
+    WeatherSeries weather = Study.read(home);
     calendar = weather.calendar();
-    var site = home.site();
-    var sun =
-        SunPath.of(
-            site.latitudeDeg(), site.longitudeDeg(), weather.source().utcOffsetH(), calendar);
+    SunPath sun = HomeLight.sun(home, weather);
     load =
         LoadHours.of(
             home.load(),

@@ -7,13 +7,8 @@ import greyspell.array.LitString;
 import greyspell.array.PlanesTogether;
 import greyspell.array.SingleDiode;
 import greyspell.calendar.HourCalendar;
-import greyspell.scenario.Scenario;
 import greyspell.sky.PlaneIrradiance;
-import greyspell.sky.Radiation;
-import greyspell.sky.SunPath;
-import greyspell.weather.WeatherReader;
 import greyspell.weather.WeatherSeries;
-import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,24 +28,16 @@ public record PlanesCompared(
     PlanesTogether.Energy year) {
 
   /** Null if no single-diode curve fits the module's sheet. */
-  public static @Nullable PlanesCompared of(
-      Scenario home, ArraySpec first, ArraySpec second, int hourOfDay) {
+  static @Nullable PlanesCompared of(
+      HomeLight home, ArraySpec first, ArraySpec second, int hourOfDay) {
     SingleDiode firstDiode = DataSheetFit.of(first.module()).diode();
     SingleDiode secondDiode = DataSheetFit.of(second.module()).diode();
     if (firstDiode == null || secondDiode == null) {
       return null;
     }
-    var site = home.site();
-    WeatherSeries weather =
-        WeatherReader.read(
-            Path.of(home.weather().resolvedPath()), home.weather().file(), site.utcOffsetH());
-    HourCalendar calendar = weather.calendar();
-    var sun =
-        SunPath.of(
-            site.latitudeDeg(), site.longitudeDeg(), weather.source().utcOffsetH(), calendar);
-    Radiation radiation = Radiation.of(weather, sun, site, home.sky());
-    CellHours firstCells = cells(home, first, weather, sun, radiation);
-    CellHours secondCells = cells(home, second, weather, sun, radiation);
+    HourCalendar calendar = home.weather().calendar();
+    CellHours firstCells = cells(home, first);
+    CellHours secondCells = cells(home, second);
     int hour = brightest(firstCells, secondCells, calendar, hourOfDay);
     LitString firstString = lit(firstDiode, first, firstCells, hour);
     LitString secondString = lit(secondDiode, second, secondCells, hour);
@@ -68,11 +55,9 @@ public record PlanesCompared(
             all.separateWh() / years, all.parallelWh() / years, all.seriesWh() / years));
   }
 
-  private static CellHours cells(
-      Scenario home, ArraySpec array, WeatherSeries weather, SunPath sun, Radiation radiation) {
-    PlaneIrradiance light =
-        PlaneIrradiance.of(
-            radiation, sun, weather, home.site(), home.sky(), array.tiltDeg(), array.azimuthDeg());
+  private static CellHours cells(HomeLight home, ArraySpec array) {
+    WeatherSeries weather = home.weather();
+    PlaneIrradiance light = home.on(array);
     return CellHours.of(
         array,
         weather.calendar(),

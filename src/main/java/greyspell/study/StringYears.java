@@ -15,11 +15,7 @@ import greyspell.electrical.Arrangement;
 import greyspell.electrical.StringJudgement;
 import greyspell.scenario.Scenario;
 import greyspell.sky.PlaneIrradiance;
-import greyspell.sky.Radiation;
-import greyspell.sky.SunPath;
-import greyspell.weather.WeatherReader;
 import greyspell.weather.WeatherSeries;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -115,31 +111,22 @@ public final class StringYears {
 
   /** A home's weather, read once for all of its planes. */
   public static final class Weather {
+    private final HomeLight light;
     private final Scenario home;
     private final WeatherSeries weather;
-    private final SunPath sun;
-    private final Radiation radiation;
 
-    private Weather(Scenario home, WeatherSeries weather) {
-      this.home = home;
-      this.weather = weather;
-      var site = home.site();
-      sun =
-          SunPath.of(
-              site.latitudeDeg(),
-              site.longitudeDeg(),
-              weather.source().utcOffsetH(),
-              weather.calendar());
-      radiation = Radiation.of(weather, sun, site, home.sky());
+    private Weather(HomeLight light) {
+      this.light = light;
+      home = light.home();
+      weather = light.weather();
     }
 
     public static Weather read(Scenario home) {
-      return new Weather(
-          home,
-          WeatherReader.read(
-              Path.of(home.weather().resolvedPath()),
-              home.weather().resolvedPath(),
-              home.site().utcOffsetH()));
+      return new Weather(HomeLight.of(home, Study.read(home)));
+    }
+
+    HomeLight light() {
+      return light;
     }
 
     /**
@@ -153,15 +140,7 @@ public final class StringYears {
       if (isHeld && !SolarChain.isVoltageKnown(judged.module())) {
         return null;
       }
-      PlaneIrradiance light =
-          PlaneIrradiance.of(
-              radiation,
-              sun,
-              weather,
-              home.site(),
-              home.sky(),
-              plane.tiltDeg(),
-              plane.azimuthDeg());
+      PlaneIrradiance onPlane = light.on(plane);
       ModulePower power = PowerModel.of(judged.module(), plane.choices()).power();
       double bankV = judged.rules().bankV();
       ControllerInput input = ControllerInput.of(judged.controller(), bankV);
@@ -179,10 +158,10 @@ public final class StringYears {
         }
         ArraySpec wired = plane.withStrings(judged.module(), a.inSeries(), a.inParallel());
         double ohm = wires.arrayOhm(wired);
-        years.add(year(wired, power, light, input, ohm, judged.controller(), bankV));
+        years.add(year(wired, power, onPlane, input, ohm, judged.controller(), bankV));
         if (isHeld) {
           ControllerInput any = ControllerInput.boundless();
-          ifTracked.add(year(wired, power, light, any, ohm, judged.controller(), bankV));
+          ifTracked.add(year(wired, power, onPlane, any, ohm, judged.controller(), bankV));
         }
       }
       return new StringYears(
@@ -197,7 +176,7 @@ public final class StringYears {
     private Year year(
         ArraySpec wired,
         ModulePower power,
-        PlaneIrradiance light,
+        PlaneIrradiance onPlane,
         ControllerInput input,
         double ohm,
         ControllerSpec controller,
@@ -207,11 +186,11 @@ public final class StringYears {
               wired,
               power,
               weather.calendar(),
-              light.frontWm2(),
-              light.absorbedWm2(),
+              onPlane.frontWm2(),
+              onPlane.absorbedWm2(),
               weather.airTemperatureC(),
               weather.windMs(),
-              SnowOn.share(wired, weather, light.frontWm2()),
+              SnowOn.share(wired, weather, onPlane.frontWm2()),
               input,
               ohm);
       double perYear = 1.0 / weather.calendar().years();

@@ -7,14 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import greyspell.electrical.Finding.Severity;
 import greyspell.electrical.LocalCode;
 import greyspell.study.ElectricalCheck;
+import greyspell.study.StringStudy;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ElectricalTextTest {
   private static final List<String> ALL =
       List.of(
-          StringsText.of(LookAtElectrical.twelve()),
-          StringsText.of(LookAtElectrical.unstated()),
+          StringsText.of(LookAtElectrical.twelve(), StringStudy.Energy.NO_WEATHER),
+          StringsText.of(LookAtElectrical.unstated(), StringStudy.Energy.NO_WEATHER),
           CheckText.of("Test house", LookAtElectrical.check(), false),
           CheckText.of("Test house", LookAtElectrical.check(), true));
 

@@ -10,6 +10,7 @@ import greyspell.electrical.StringJudgement;
 import greyspell.electrical.Wanted;
 import greyspell.electrical.WireSize;
 import greyspell.study.ElectricalCheck;
+import greyspell.study.StringStudy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -63,8 +64,8 @@ public final class LookAtElectrical {
 
   public static void main(String[] args) throws Exception {
     Path dir = Files.createDirectories(Path.of(args[0]));
-    Files.writeString(dir.resolve("strings.txt"), StringsText.of(twelve()));
-    Files.writeString(dir.resolve("unstated.txt"), StringsText.of(unstated()));
+    Files.writeString(dir.resolve("strings.txt"), StringsText.of(twelve(), StringStudy.Energy.NO_WEATHER));
+    Files.writeString(dir.resolve("unstated.txt"), StringsText.of(unstated(), StringStudy.Energy.NO_WEATHER));
     Files.writeString(dir.resolve("check.txt"), CheckText.of("Test house", check(), false));
     Files.writeString(dir.resolve("check-all.txt"), CheckText.of("Test house", check(), true));
   }

@@ -188,7 +188,7 @@ class ElectricalCheckTest {
     var sample = new SampleStudy();
     sample.electrical = new Scenario.Electrical(false, 56.0, null, null, List.of());
     Scenario home = sample.run().scenario();
-    assertEquals(56.0, ElectricalCheck.rules(home).chargingV());
+    assertEquals(56.0, ElectricalCheck.rules(home, Records.of(home)).chargingV());
     assertFalse(
         group(ElectricalCheck.of(home, null), "Strings as built").stream()
             .anyMatch(f -> f.subject().contains("dwelling")));

@@ -80,7 +80,7 @@ class RecordsTest {
     assertTrue(low.reason().contains("an old record may lie beyond: state record_low"));
     ElectricalCheck check = ElectricalCheck.of(home("", ""), null);
     assertTrue(check.findings().containsAll(records.findings()));
-    assertEquals(-17.4, ElectricalCheck.rules(home("", "")).recordLowC());
+    assertEquals(-17.4, ElectricalCheck.rules(home("", ""), Records.of(home("", ""))).recordLowC());
   }
 
   /** Only what is really used is told. */

@@ -1,0 +1,56 @@
+package greyspell.study;
+
+import greyspell.array.ArraySpec;
+import greyspell.scenario.Scenario;
+import greyspell.sky.PlaneIrradiance;
+import greyspell.sky.Radiation;
+import greyspell.sky.SunPath;
+import greyspell.weather.WeatherSeries;
+
+/** A home's weather with its sun and sky, read once for all of its planes. */
+final class HomeLight {
+  private final Scenario home;
+  private final WeatherSeries weather;
+  private final SunPath sun;
+  private final Radiation radiation;
+
+  private HomeLight(Scenario home, WeatherSeries weather) {
+    this.home = home;
+    this.weather = weather;
+    sun = sun(home, weather);
+    radiation = Radiation.of(weather, sun, home.site(), home.sky());
+  }
+
+  static HomeLight of(Scenario home, WeatherSeries weather) {
+    return new HomeLight(home, weather);
+  }
+
+  static SunPath sun(Scenario home, WeatherSeries weather) {
+    return SunPath.of(
+        home.site().latitudeDeg(),
+        home.site().longitudeDeg(),
+        weather.source().utcOffsetH(),
+        weather.calendar());
+  }
+
+  Scenario home() {
+    return home;
+  }
+
+  WeatherSeries weather() {
+    return weather;
+  }
+
+  SunPath sun() {
+    return sun;
+  }
+
+  Radiation radiation() {
+    return radiation;
+  }
+
+  PlaneIrradiance on(ArraySpec plane) {
+    return PlaneIrradiance.of(
+        radiation, sun, weather, home.site(), home.sky(), plane.tiltDeg(), plane.azimuthDeg());
+  }
+}
