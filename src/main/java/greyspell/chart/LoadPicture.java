@@ -74,13 +74,13 @@ public final class LoadPicture extends Picture {
   }
 
   private static String title(Day winter, Day summer) {
-    return "A day in "
+    return "With the system itself a day in "
         + winter.month
         + " takes "
         + Say.kwh(winter.dayWh())
         + ", the most at "
         + winter.mostHour()
-        + " h; a day in "
+        + " h; one in "
         + summer.month
         + " takes "
         + Say.kwh(summer.dayWh())

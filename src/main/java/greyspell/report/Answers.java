@@ -80,7 +80,7 @@ final class Answers {
             + ")";
   }
 
-  /** "39 to 63 kWh by hob alone"; empty where none moves the answer. */
+  /** "39 to 63 kWh short a year by hob alone"; empty where none moves the answer. */
   String measureFirst() {
     LoadAnswers loads = result.besides().loads();
     return loads == null || loads.narrowest() == null
@@ -88,7 +88,7 @@ final class Answers {
         : Say.kwhNumber(loads.narrowestLow().wh())
             + " to "
             + Say.kwh(loads.narrowestHigh().wh())
-            + " by “"
+            + " short a year by “"
             + loads.narrowest()
             + "” alone";
   }

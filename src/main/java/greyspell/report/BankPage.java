@@ -118,9 +118,8 @@ public record BankPage(List<String> lines, Table service, String serviceNote) {
                 + " it does not come down to "
                 + end
                 + " of its capacity"
-            : "After "
-                + Say.number(years, 1)
-                + " years it is down to "
+            : Say.number(years, 1)
+                + " years from now it is down to "
                 + end
                 + " of its capacity: plan its replacement for then")
         + ". Each line is an average year in the same weather with the capacity that is left at its"

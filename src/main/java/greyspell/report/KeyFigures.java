@@ -47,7 +47,7 @@ final class KeyFigures {
                 + " "
                 + Say.kwh(Facts.darkMonthLoadWhPerDay(result))));
     var answers = new Answers(result);
-    lines.add(new Line("Always on", alwaysOn(result)));
+    lines.add(new Line("Always on, the system", alwaysOn(result)));
     lines.add(new Line("10 W less saves, a year", answers.tenWattsLess()));
     lines.add(
         new Line(
@@ -184,7 +184,7 @@ final class KeyFigures {
                 + " of new, "
                 + Say.kwh(last.unmet().wh())
                 + " short a year"
-                + (worn == null ? "" : "; replace after " + Say.number(worn, 1) + " years")));
+                + (worn == null ? "" : "; replace " + Say.number(worn, 1) + " years from now")));
   }
 
   private static void peaks(StudyResult result, List<Line> lines) {

@@ -248,7 +248,7 @@ public final class LoadText {
   private void alwaysOn() {
     int winter = audit.winterMonth();
     double drawW = audit.alwaysOnW();
-    out.append("\nAlways on\n");
+    out.append("\nAlways on, system and loads\n");
     Columns.wrap(
         out,
         "  ",
@@ -259,7 +259,7 @@ public final class LoadText {
             + Show.percent(audit.alwaysOnShare(winter))
             + " of "
             + Show.month(winter)
-            + "'s day, the system's own draw counted in.");
+            + "'s day, the system's own draw counted in the day too.");
     parts(audit.system());
     parts(audit.alwaysOn());
   }

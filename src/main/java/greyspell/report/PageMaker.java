@@ -65,10 +65,10 @@ final class PageMaker {
         books.booksNote(),
         books.rules(),
         books.reasons(),
-        "Always on: "
+        "The system itself: "
             + KeyFigures.alwaysOn(result)
-            + ". This is what the system itself draws day and night, whether or not anything is"
-            + " switched on. Each 10 W less of it saves a year "
+            + ". It is drawn day and night, whether or not anything is switched on; loads"
+            + " that are never off come on top (greyspell load). Each 10 W less of it saves a year "
             + answers.tenWattsLess()
             + ".",
         BooksTables.alwaysOnParts(alwaysOn),

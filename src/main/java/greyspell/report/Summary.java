@@ -14,6 +14,8 @@ public final class Summary {
   private static final int LINES = 24;
   private static final int LABEL = 26;
   private static final int MOST_SPELLS = 3;
+  private static final int MOST_VALUE = 2;
+  private static final int MOST_CAUTION = 4;
 
   private Summary() {}
 
@@ -25,26 +27,43 @@ public final class Summary {
     var verdict = Verdict.of(result);
     wrap(out, verdict.text(), "", 7);
     out.add("");
-    var tail = tail(result, written, MOST_SPELLS);
+    int room = LINES - out.size();
     var keys = new ArrayList<>(KeyFigures.of(result));
-    for (int k = keys.size() - 1; k >= 0 && out.size() + tail.size() + keys.size() > LINES; k--) {
+    var tail = tail(result, written, MOST_SPELLS, MOST_CAUTION);
+    for (int k = keys.size() - 1; k >= 0 && lines(keys).size() + tail.size() > room; k--) {
       if (keys.get(k).isSpare()) {
         keys.remove(k);
       }
     }
-    if (out.size() + tail.size() + keys.size() > LINES) {
-      tail = tail(result, written, 1);
+    if (lines(keys).size() + tail.size() > room) {
+      tail = tail(result, written, 1, MOST_CAUTION);
     }
-    for (var line : keys) {
-      if (out.size() + tail.size() < LINES) {
-        out.add(cut("  " + pad(line.label(), LABEL) + line.value()));
-      }
+    for (int most = MOST_CAUTION - 1; most > 0 && lines(keys).size() + tail.size() > room; most--) {
+      tail = tail(result, written, 1, most);
     }
+    var lines = lines(keys);
+    out.addAll(lines.subList(0, Math.min(lines.size(), Math.max(0, room - tail.size()))));
     out.addAll(tail);
     return String.join("\n", out) + "\n";
   }
 
-  private static List<String> tail(StudyResult result, List<Path> written, int most) {
+  private static List<String> lines(List<KeyFigures.Line> keys) {
+    var lines = new ArrayList<String>();
+    keys.forEach(key -> labelled(lines, key.label(), key.value(), MOST_VALUE));
+    return lines;
+  }
+
+  /** A label and, beside it, at most so many lines. */
+  private static void labelled(List<String> out, String label, String words, int most) {
+    var lines = new ArrayList<String>();
+    String indent = " ".repeat(2 + LABEL);
+    wrap(lines, words, indent, most);
+    lines.set(0, "  " + pad(label, LABEL) + lines.get(0).substring(indent.length()));
+    out.addAll(lines);
+  }
+
+  private static List<String> tail(
+      StudyResult result, List<Path> written, int most, int mostCaution) {
     HourCalendar calendar = Facts.calendar(result);
     var out = new ArrayList<String>();
     var spells = result.outcome().greySpells();
@@ -65,7 +84,7 @@ public final class Summary {
     if (!cautions.isEmpty()) {
       String label =
           cautions.size() == 1 ? "Caution" : "Cautions, " + cautions.size() + " on the page";
-      out.add(cut("  " + pad(label, LABEL) + cautions.get(0)));
+      labelled(out, label, cautions.get(0), mostCaution);
     }
     if (!written.isEmpty()) {
       Path parent = written.get(0).getParent();

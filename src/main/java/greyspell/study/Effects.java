@@ -6,7 +6,6 @@ import greyspell.array.SnowRule;
 import greyspell.calendar.Monthly;
 import greyspell.load.LoadPlan;
 import greyspell.scenario.Scenario;
-import greyspell.weather.WeatherSeries;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -37,11 +36,11 @@ public record Effects(String home, Unmet whole, List<LeftOut> left) {
 
   /** Runs the home once with everything and once without each effect. */
   public static Effects of(Scenario scenario) {
-    WeatherSeries weather = Study.read(scenario);
-    Unmet whole = Study.unmet(scenario, weather, Set.of());
+    HomeLight light = HomeLight.of(scenario, Study.read(scenario));
+    Unmet whole = Study.unmet(scenario, light, Set.of());
     var left = new ArrayList<LeftOut>();
     for (Effect effect : present(scenario)) {
-      left.add(new LeftOut(effect, Study.unmet(scenario, weather, EnumSet.of(effect))));
+      left.add(new LeftOut(effect, Study.unmet(scenario, light, EnumSet.of(effect))));
     }
     left.sort(
         Comparator.comparingDouble((LeftOut l) -> change(whole, l.unmet))

@@ -28,8 +28,6 @@ import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.scenario.Scenario.OtherSource;
 import greyspell.sky.PlaneIrradiance;
-import greyspell.sky.Radiation;
-import greyspell.sky.SunPath;
 import greyspell.storage.BankTemperature;
 import greyspell.storage.CellSheet;
 import greyspell.storage.ColdLimits;
@@ -50,65 +48,79 @@ final class HomeForcing {
   private static final double USUAL_CHARGER_EFFICIENCY = 0.9; // common practice, no source
 
   private final Scenario scenario;
+  private final HomeLight light;
   private final WeatherSeries weather;
   private final List<Assumption> assumptions;
   private final List<String> cautions;
+  private final List<PowerModel> models = new ArrayList<>();
   private final List<StudyResult.PlaneBooks> planeBooks = new ArrayList<>();
 
   private final Without without;
-  private final double @Nullable [] bankV;
   private @Nullable LoadHours load;
   private @Nullable LoadLog log;
   private @Nullable LoadWeather loadWeather;
 
-  /**
-   * What has to be said is added to the two lists.
-   *
-   * @param bankV of each hour, null to take the nominal voltage
-   */
+  /** What has to be said is added to the two lists. */
   HomeForcing(
       Scenario scenario,
-      WeatherSeries weather,
+      HomeLight light,
       Without without,
-      double @Nullable [] bankV,
       List<Assumption> assumptions,
       List<String> cautions) {
     this.scenario = scenario;
-    this.weather = weather;
+    this.light = light;
+    weather = light.weather();
     this.without = without;
-    this.bankV = bankV;
     this.assumptions = assumptions;
     this.cautions = cautions;
   }
 
-  /** Weather and house to solar energy on the bus, demand, and what the cold does to the bank. */
+  /**
+   * Weather and house to solar energy on the bus, demand, and what the cold does to the bank; with
+   * the bank at its nominal voltage.
+   */
   Forcing make() {
     cautions.addAll(WeatherNotes.cautions(scenario.site(), weather));
-    HomeLight light = HomeLight.of(scenario, weather);
-    SunPath sun = light.sun();
-    Radiation radiation = light.radiation();
-    cautions.addAll(0, WeatherNotes.lightCautions(radiation));
-    assumptions.addAll(WeatherNotes.assumptions(weather, radiation));
+    cautions.addAll(0, WeatherNotes.lightCautions(light.radiation()));
+    assumptions.addAll(WeatherNotes.assumptions(weather, light.radiation()));
+    for (ArraySpec array : scenario.arrays()) {
+      PowerModel model = PowerModel.of(array.module(), array.choices());
+      models.add(model);
+      addNew(model.cautions());
+      SnowOn.say(array, weather, cautions);
+    }
+    var columns = new Forcing.Columns();
+    panels(columns, null);
+    ask(columns);
+    keep(columns);
+    return new Forcing(weather.calendar(), columns);
+  }
 
+  /** The same home, its panels and wires at each hour's bank voltage; once {@link #make} has run. */
+  Forcing atVoltage(double[] bankV, Forcing forcing) {
+    Forcing.Columns columns = forcing.columns();
+    panels(columns, bankV);
+    return new Forcing(weather.calendar(), columns);
+  }
+
+  private void panels(Forcing.Columns columns, double @Nullable [] bankV) {
     var wires = new Wires(scenario);
     var planes = new ArrayList<SolarHours>();
-    for (ArraySpec array : scenario.arrays()) {
-      SolarHours plane = plane(array, light, wires);
+    planeBooks.clear();
+    for (int k = 0; k < models.size(); k++) {
+      ArraySpec array = scenario.arrays().get(k);
+      SolarHours plane = plane(array, models.get(k), wires, bankV);
       planes.add(plane);
       planeBooks.add(StudyResult.PlaneBooks.of(array.name(), plane));
     }
     SolarHours solar = SolarHours.sum(planes);
-    var columns = new Forcing.Columns();
     columns.solarNominalWh = solar.nominalWh();
     columns.arrayLosses = without.losses(solar);
     columns.solarAvailableWh = without.availableWh(solar);
-    control(wires, columns);
-    ask(sun, columns);
-    keep(sun, columns);
-    return new Forcing(weather.calendar(), columns);
+    control(wires, columns, bankV);
   }
 
-  private void control(Wires wires, Forcing.Columns columns) {
+  private void control(Wires wires, Forcing.Columns columns, double @Nullable [] bankV) {
     ControllerHours controller =
         new ControllerChain(scenario.controller(), scenario.bank().nominalV())
             .run(columns.solarAvailableWh);
@@ -127,9 +139,9 @@ final class HomeForcing {
   }
 
   /** What the house asks for, and what else feeds it. */
-  private void ask(SunPath sun, Forcing.Columns columns) {
+  private void ask(Forcing.Columns columns) {
     log = LoadNotes.log(scenario, assumptions);
-    loadWeather = LoadWeather.of(weather.calendar(), weather.airTemperatureC(), sun.sunlitShare());
+    loadWeather = LoadWeather.of(weather.calendar(), weather.airTemperatureC(), light.sun().sunlitShare());
     LoadHours asked =
         LoadHours.of(without.plan(scenario.load()), log, loadWeather, scenario.seed());
     LoadNotes.fit(asked, assumptions);
@@ -176,7 +188,7 @@ final class HomeForcing {
   }
 
   /** What the system itself draws, and what cold does to the bank. */
-  private void keep(SunPath sun, Forcing.Columns columns) {
+  private void keep(Forcing.Columns columns) {
     BankTemperature bank =
         BankTemperature.of(scenario.bank().enclosure(), weather.airTemperatureC());
     ColdLimits cold = ColdLimits.of(scenario.bank(), bank.temperatureC());
@@ -184,7 +196,7 @@ final class HomeForcing {
     if (search != null && load != null && !without.has(Effect.SEARCH)) {
       columns.asleep = SearchMode.of(search, load.acWh(), load.peakW()).asleep();
     }
-    columns.standingParts = standing(sun, bank, columns.asleep);
+    columns.standingParts = standing(bank, columns.asleep);
     columns.standingWh = sum(columns.standingParts);
     columns.bankTemperatureC = bank.temperatureC();
     columns.lockedShare =
@@ -223,8 +235,9 @@ final class HomeForcing {
     return List.copyOf(planeBooks);
   }
 
-  private SolarHours plane(ArraySpec array, HomeLight home, Wires wires) {
-    PlaneIrradiance light = home.on(array);
+  private SolarHours plane(
+      ArraySpec array, PowerModel model, Wires wires, double @Nullable [] bankV) {
+    PlaneIrradiance onPlane = light.on(array);
     if (scenario.controller().kind() == ControllerKind.PWM
         && !SolarChain.isVoltageKnown(array.module())) {
       throw BadInput.of(
@@ -233,18 +246,15 @@ final class HomeForcing {
           "needs a data sheet from which the panel's curve can be worked out",
           "Look at its voltages, currents and coefficients, or choose a controller with tracking: mppt.");
     }
-    PowerModel model = PowerModel.of(array.module(), array.choices());
-    addNew(model.cautions());
-    SnowOn.say(array, weather, cautions);
     return SolarChain.run(
         array,
         model.power(),
         weather.calendar(),
-        light.frontWm2(),
-        light.absorbedWm2(),
+        onPlane.frontWm2(),
+        onPlane.absorbedWm2(),
         weather.airTemperatureC(),
         weather.windMs(),
-        SnowOn.share(array, weather, light.frontWm2()),
+        SnowOn.share(array, weather, onPlane.frontWm2()),
         bankV != null && scenario.controller().kind() == ControllerKind.PWM
             ? ControllerInput.atBankVoltage(bankV)
             : ControllerInput.of(scenario.controller(), scenario.bank().nominalV()),
@@ -252,8 +262,8 @@ final class HomeForcing {
   }
 
   /** What the system itself draws day and night, by part. */
-  private List<NamedHours> standing(SunPath sun, BankTemperature bank, boolean[] asleep) {
-    double[] inverterWh = scenario.inverter().standbyWh(sun.sunlitShare());
+  private List<NamedHours> standing(BankTemperature bank, boolean[] asleep) {
+    double[] inverterWh = scenario.inverter().standbyWh(light.sun().sunlitShare());
     Search search = scenario.inverter().search();
     for (int h = 0; h < asleep.length && search != null; h++) {
       inverterWh[h] = asleep[h] ? search.drawW() : inverterWh[h];

@@ -16,7 +16,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One home through its weather: the whole flow, straight down the page. Scenario and weather become
@@ -25,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 public final class Study {
   private final Scenario scenario;
   private final WeatherSeries weather;
+  private final HomeLight light;
   private final Without without;
   private final List<Assumption> assumptions;
   private final List<String> cautions;
@@ -34,9 +34,10 @@ public final class Study {
     void step(String what, double doneShare);
   }
 
-  private Study(Scenario scenario, WeatherSeries weather, Without without) {
+  private Study(Scenario scenario, HomeLight light, Without without) {
     this.scenario = scenario;
-    this.weather = weather;
+    this.light = light;
+    weather = light.weather();
     this.without = without;
     assumptions = new ArrayList<>(scenario.assumptions());
     cautions = new ArrayList<>(scenario.cautions());
@@ -47,15 +48,14 @@ public final class Study {
     steps.step("reading the weather", 0.0);
     WeatherSeries weather = read(scenario);
     steps.step("sun and sky", 0.3);
-    var study = new Study(scenario, weather, Without.NOTHING);
+    var study = new Study(scenario, HomeLight.of(scenario, weather), Without.NOTHING);
     Design design = study.design();
-    HomeForcing home = study.home(null, study.assumptions, study.cautions);
+    HomeForcing home = study.home();
     Forcing forcing = home.make();
     steps.step("hour by hour", 0.8);
     Laps laps = Laps.run(forcing, design, scenario.startChargeFraction());
     if (study.followsVoltage(design)) {
-      home = study.home(laps.ledger().bankV(), new ArrayList<>(), new ArrayList<>());
-      forcing = home.make();
+      forcing = home.atVoltage(laps.ledger().bankV(), forcing);
       laps = Laps.run(forcing, design, scenario.startChargeFraction());
     }
     steps.step("reading the books", 0.95);
@@ -74,21 +74,21 @@ public final class Study {
   }
 
   /** Only what goes unserved, with some of nature or equipment left out. */
-  static Unmet unmet(Scenario scenario, WeatherSeries weather, Set<Effect> leftOut) {
-    var study = new Study(scenario, weather, new Without(leftOut));
+  static Unmet unmet(Scenario scenario, HomeLight light, Set<Effect> leftOut) {
+    var study = new Study(scenario, light, new Without(leftOut));
     Design design = study.design();
-    Forcing forcing = study.home(null, study.assumptions, study.cautions).make();
+    HomeForcing home = study.home();
+    Forcing forcing = home.make();
     Laps laps = Laps.run(forcing, design, scenario.startChargeFraction());
     if (study.followsVoltage(design)) {
-      forcing = study.home(laps.ledger().bankV(), study.assumptions, study.cautions).make();
+      forcing = home.atVoltage(laps.ledger().bankV(), forcing);
       laps = Laps.run(forcing, design, scenario.startChargeFraction());
     }
     return Unmet.of(laps.ledger());
   }
 
-  private HomeForcing home(
-      double @Nullable [] bankV, List<Assumption> toAssumptions, List<String> toCautions) {
-    return new HomeForcing(scenario, weather, without, bankV, toAssumptions, toCautions);
+  private HomeForcing home() {
+    return new HomeForcing(scenario, light, without, assumptions, cautions);
   }
 
   private Design design() {
@@ -114,7 +114,7 @@ public final class Study {
 
   /**
    * Whether the bank's voltage, which only the loop knows, changes what reaches the bus: then the
-   * forcing is made again with the voltages of a first run. A third pass would change little more:
+   * panels are worked out again with the voltages of a first run. A third pass would change little more:
    * StudyTest.
    */
   private boolean followsVoltage(Design design) {

@@ -41,7 +41,7 @@ class PageTest {
             heads.get(3),
             "Grey spells against the bank",
             "Energy books by month",
-            "Always on",
+            "Always on, the system itself",
             "Winter by winter",
             "How long a full bank lasts",
             "The bank",

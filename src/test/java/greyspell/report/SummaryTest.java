@@ -64,7 +64,7 @@ class SummaryTest {
     fitsOneScreen(text);
     for (String label :
         List.of(
-            "Always on",
+            "Always on, the system",
             "10 W less saves, a year",
             "Not served, 3 years",
             "As sure as the loads",

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,12 +37,17 @@ class StudyTest {
     WeatherSeries weather = Study.read(hut);
     Design design = new HomeDesign(hut, Without.NOTHING).make(weather, new ArrayList<>());
     var usedWh = new double[3];
+    var home =
+        new HomeForcing(
+            hut,
+            HomeLight.of(hut, weather),
+            Without.NOTHING,
+            new ArrayList<>(),
+            new ArrayList<>());
     double[] bankV = null;
+    Forcing forcing = null;
     for (int pass = 0; pass < 3; pass++) {
-      Forcing forcing =
-          new HomeForcing(
-                  hut, weather, Without.NOTHING, bankV, new ArrayList<>(), new ArrayList<>())
-              .make();
+      forcing = bankV == null ? home.make() : home.atVoltage(bankV, Objects.requireNonNull(forcing));
       Laps laps = Laps.run(forcing, design, hut.startChargeFraction());
       bankV = laps.ledger().bankV();
       for (double wh : forcing.solarBusWh()) {
@@ -70,8 +76,8 @@ class StudyTest {
   @Test
   void leavingOutALossNeverLeavesMoreUnserved() throws IOException {
     Scenario hut = hut("  model: detailed\n");
-    WeatherSeries weather = Study.read(hut);
-    double wholeWh = Study.unmet(hut, weather, Set.of()).wh();
+    HomeLight light = HomeLight.of(hut, Study.read(hut));
+    double wholeWh = Study.unmet(hut, light, Set.of()).wh();
     var losses =
         EnumSet.of(
             Effect.INCIDENCE,
@@ -85,9 +91,9 @@ class StudyTest {
             Effect.SELF_DISCHARGE,
             Effect.TWO_TANKS);
     for (Effect effect : losses) {
-      double wh = Study.unmet(hut, weather, Set.of(effect)).wh();
+      double wh = Study.unmet(hut, light, Set.of(effect)).wh();
       assertTrue(wh <= wholeWh + 1e-6, effect + " " + wh + " against " + wholeWh);
     }
-    assertTrue(Study.unmet(hut, weather, losses).wh() < 0.8 * wholeWh);
+    assertTrue(Study.unmet(hut, light, losses).wh() < 0.8 * wholeWh);
   }
 }
