@@ -16,8 +16,7 @@ final class OptionReader {
   @Nullable Double airC(String option, @Nullable String text) {
     return text == null
         ? null
-        : Double.valueOf(
-            within(option, text, Dimension.TEMPERATURE, -90.0, 60.0, "-90 to 60 C"));
+        : Double.valueOf(within(option, text, Dimension.TEMPERATURE, -90.0, 60.0, "-90 to 60 C"));
   }
 
   @Nullable Double positive(String option, @Nullable String text, Dimension dimension) {

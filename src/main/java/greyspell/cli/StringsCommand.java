@@ -342,9 +342,11 @@ final class StringsCommand implements Callable<Integer> {
         continue;
       }
       double lightWm2 =
-          options.within("--at", parts.group(1), Dimension.IRRADIANCE, 1.0, 1500.0, "1 to 1500 W/m2");
+          options.within(
+              "--at", parts.group(1), Dimension.IRRADIANCE, 1.0, 1500.0, "1 to 1500 W/m2");
       double cellC =
-          options.within("--at", parts.group(2), Dimension.TEMPERATURE, -60.0, 100.0, "-60 to 100 C");
+          options.within(
+              "--at", parts.group(2), Dimension.TEMPERATURE, -60.0, 100.0, "-60 to 100 C");
       found.add(new Condition(lightWm2, cellC));
     }
     if (found.size() > MOST_CONDITIONS) {

@@ -342,7 +342,9 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
               run.name(),
               run.findings(
                   RunLoad.ofController(
-                      home.controller(), wireRules(home), broughtW(home) / home.controller().count()),
+                      home.controller(),
+                      wireRules(home),
+                      broughtW(home) / home.controller().count()),
                   NOT_BOOKED),
               findings);
       case BANK_TO_INVERTER ->

@@ -150,7 +150,9 @@ public final class StringStudy {
     return judgements.stream().allMatch(judged -> judged.best() != null);
   }
 
-  /** Of the judgement in this place. Weather that cannot be read hides the energy, not what is safe. */
+  /**
+   * Of the judgement in this place. Weather that cannot be read hides the energy, not what is safe.
+   */
   public Energy energy(int place) {
     ArraySpec plane = asked.get(place).plane();
     if (home == null || plane == null) {
@@ -184,8 +186,7 @@ public final class StringStudy {
     for (int a = 0; a < planes.size(); a++) {
       for (int b = a + 1; b < planes.size(); b++) {
         if (planes.get(a).module().equals(planes.get(b).module())) {
-          return PlanesCompared.of(
-              weather(home).light(), planes.get(a), planes.get(b), hourOfDay);
+          return PlanesCompared.of(weather(home).light(), planes.get(a), planes.get(b), hourOfDay);
         }
       }
     }

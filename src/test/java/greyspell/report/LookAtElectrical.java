@@ -64,8 +64,10 @@ public final class LookAtElectrical {
 
   public static void main(String[] args) throws Exception {
     Path dir = Files.createDirectories(Path.of(args[0]));
-    Files.writeString(dir.resolve("strings.txt"), StringsText.of(twelve(), StringStudy.Energy.NO_WEATHER));
-    Files.writeString(dir.resolve("unstated.txt"), StringsText.of(unstated(), StringStudy.Energy.NO_WEATHER));
+    Files.writeString(
+        dir.resolve("strings.txt"), StringsText.of(twelve(), StringStudy.Energy.NO_WEATHER));
+    Files.writeString(
+        dir.resolve("unstated.txt"), StringsText.of(unstated(), StringStudy.Energy.NO_WEATHER));
     Files.writeString(dir.resolve("check.txt"), CheckText.of("Test house", check(), false));
     Files.writeString(dir.resolve("check-all.txt"), CheckText.of("Test house", check(), true));
   }

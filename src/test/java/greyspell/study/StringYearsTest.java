@@ -27,7 +27,10 @@ class StringYearsTest {
 
   private static StringJudgement judged(Scenario home, ArraySpec plane, ControllerSpec on) {
     return StringJudge.judge(
-        plane.module(), on, ElectricalCheck.rules(home, Records.of(home)), Wanted.modules(plane.modules()));
+        plane.module(),
+        on,
+        ElectricalCheck.rules(home, Records.of(home)),
+        Wanted.modules(plane.modules()));
   }
 
   private static StringYears years(Scenario home, ArraySpec plane, StringJudgement judged) {
