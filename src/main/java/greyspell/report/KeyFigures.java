@@ -190,6 +190,8 @@ final class KeyFigures {
   private static void peaks(StudyResult result, List<Line> lines) {
     PeakCheck peaks = result.besides().peaks();
     Double surgeW = result.scenario().inverter().surgeW();
+    Integer aboveSurge = peaks.hoursAboveSurge();
+    boolean isAbove = peaks.hoursAboveContinuous() > 0 || (aboveSurge != null && aboveSurge > 0);
     lines.add(
         new Line(
             "Peaks within the hour",
@@ -198,7 +200,8 @@ final class KeyFigures {
                 + Show.power(result.scenario().inverter().continuousW())
                 + "), at a start "
                 + Show.power(peaks.worstPeakW())
-                + (surgeW == null ? "" : " (surge " + Show.power(surgeW) + ")")));
+                + (surgeW == null ? "" : " (surge " + Show.power(surgeW) + ")"),
+            !isAbove));
   }
 
   /** "142 W = 3.4 kWh a day = 38 % of December's need". */

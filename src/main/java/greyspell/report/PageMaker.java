@@ -68,7 +68,7 @@ final class PageMaker {
         "The system itself: "
             + KeyFigures.alwaysOn(result)
             + ". It is drawn day and night, whether or not anything is switched on; loads"
-            + " that are never off come on top (greyspell load). Each 10 W less of it saves a year "
+            + " that are always on come on top (greyspell load). Each 10 W less of it saves a year "
             + answers.tenWattsLess()
             + ".",
         BooksTables.alwaysOnParts(alwaysOn),

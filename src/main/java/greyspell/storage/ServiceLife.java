@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  * A bank's capacity year by year until long after it should have been replaced.
  *
  * @param years in order, the first begins as the bank is now
- * @param replacementYears time from now until it is down to its end of life, a straight line within the
- *     year; null if that lies beyond the last year
+ * @param replacementYears time from now until it is down to its end of life, a straight line within
+ *     the year; null if that lies beyond the last year
  */
 public record ServiceLife(List<Year> years, @Nullable Double replacementYears) {
   /** Below this the books of a bank tell nothing more. */

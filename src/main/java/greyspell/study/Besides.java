@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param peaks what the inverter's ratings say to the peaks within the hours
  * @param fullCharge how long the bank goes without being full
  * @param service year by year as the bank ages; empty if the scenario asks for no service years
- * @param replacementYears from now until the bank is down to its end of life, null if later or not asked
+ * @param replacementYears from now until the bank is down to its end of life, null if later or not
+ *     asked
  * @param loads the answer's range with what is not sure of the loads; null where all is measured
  * @param tenWattsLess with 10 W less of always-on draw
  */

@@ -96,7 +96,9 @@ final class HomeForcing {
     return new Forcing(weather.calendar(), columns);
   }
 
-  /** The same home, its panels and wires at each hour's bank voltage; once {@link #make} has run. */
+  /**
+   * The same home, its panels and wires at each hour's bank voltage; once {@link #make} has run.
+   */
   Forcing atVoltage(double[] bankV, Forcing forcing) {
     Forcing.Columns columns = forcing.columns();
     panels(columns, bankV);
@@ -141,7 +143,8 @@ final class HomeForcing {
   /** What the house asks for, and what else feeds it. */
   private void ask(Forcing.Columns columns) {
     log = LoadNotes.log(scenario, assumptions);
-    loadWeather = LoadWeather.of(weather.calendar(), weather.airTemperatureC(), light.sun().sunlitShare());
+    loadWeather =
+        LoadWeather.of(weather.calendar(), weather.airTemperatureC(), light.sun().sunlitShare());
     LoadHours asked =
         LoadHours.of(without.plan(scenario.load()), log, loadWeather, scenario.seed());
     LoadNotes.fit(asked, assumptions);

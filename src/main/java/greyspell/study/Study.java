@@ -114,8 +114,8 @@ public final class Study {
 
   /**
    * Whether the bank's voltage, which only the loop knows, changes what reaches the bus: then the
-   * panels are worked out again with the voltages of a first run. A third pass would change little more:
-   * StudyTest.
+   * panels are worked out again with the voltages of a first run. A third pass would change little
+   * more: StudyTest.
    */
   private boolean followsVoltage(Design design) {
     BankDetail bank = design.detail().bank();

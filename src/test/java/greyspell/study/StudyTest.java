@@ -39,15 +39,12 @@ class StudyTest {
     var usedWh = new double[3];
     var home =
         new HomeForcing(
-            hut,
-            HomeLight.of(hut, weather),
-            Without.NOTHING,
-            new ArrayList<>(),
-            new ArrayList<>());
+            hut, HomeLight.of(hut, weather), Without.NOTHING, new ArrayList<>(), new ArrayList<>());
     double[] bankV = null;
     Forcing forcing = null;
     for (int pass = 0; pass < 3; pass++) {
-      forcing = bankV == null ? home.make() : home.atVoltage(bankV, Objects.requireNonNull(forcing));
+      forcing =
+          bankV == null ? home.make() : home.atVoltage(bankV, Objects.requireNonNull(forcing));
       Laps laps = Laps.run(forcing, design, hut.startChargeFraction());
       bankV = laps.ledger().bankV();
       for (double wh : forcing.solarBusWh()) {
