@@ -121,6 +121,11 @@ public final class Ledger {
     return isFull ? wh + unmetCutOffWh[hour] + unmetSlowWh[hour] + unmetAsleepWh[hour] : wh;
   }
 
+  /** Whether something was asked for and not served; less than a billionth of a Wh is rounding. */
+  public boolean isUnmet(int hour) {
+    return unmetWh(hour) > UnmetLoop.LEAST_UNMET_WH;
+  }
+
   /** Asked for at the sockets and on the bus. */
   public double askedWh(int hour) {
     return forcing.acAskedWh()[hour] + forcing.dcAskedWh()[hour];

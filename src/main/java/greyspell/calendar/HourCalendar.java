@@ -18,6 +18,7 @@ public final class HourCalendar {
   private final int firstYear;
   private final int years;
   private final boolean typical;
+  private final String oneName;
   private final int days;
   private final byte[] monthOfDay;
   private final byte[] dayOfMonthOfDay;
@@ -25,7 +26,8 @@ public final class HourCalendar {
   private final short[] yearOfDay;
   private final int[] firstDayOfYear;
 
-  private HourCalendar(int firstYear, int years, boolean typical) {
+  private HourCalendar(int firstYear, int years, boolean typical, String oneName) {
+    this.oneName = oneName;
     this.firstYear = firstYear;
     this.years = years;
     this.typical = typical;
@@ -59,12 +61,22 @@ public final class HourCalendar {
     if (years < 1 || years > 2000 || firstYear < 1 || firstYear > 9000) {
       throw new IllegalArgumentException("years " + firstYear + " + " + years);
     }
-    return new HourCalendar(firstYear, years, false);
+    return new HourCalendar(firstYear, years, false, Integer.toString(firstYear));
   }
 
   /** A typical year: 365 days, no real year. */
   public static HourCalendar typicalYear() {
-    return new HourCalendar(TYPICAL_YEAR, 1, true);
+    return new HourCalendar(TYPICAL_YEAR, 1, true, "typical year");
+  }
+
+  /**
+   * One winter with the half years around it, read as a ring from 1 January: 365 days, dated as a
+   * typical year.
+   *
+   * @param name of the winter
+   */
+  public static HourCalendar oneWinter(String name) {
+    return new HourCalendar(TYPICAL_YEAR, 1, false, name);
   }
 
   public int hours() {
@@ -144,15 +156,14 @@ public final class HourCalendar {
   }
 
   /**
-   * The winters in these years. One year alone is one winter, "typical year" or "2018". Of several
-   * years the north's winters run from 1 July ("2017/18"), the south's are calendar years ("2018").
-   * Half winters at either end are marked as parts.
+   * The winters in these years. One year alone is one winter, "typical year", "2018" or by the name
+   * that it was given. Of several years the north's winters run from 1 July ("2017/18"), the
+   * south's are calendar years ("2018"). Half winters at either end are marked as parts.
    */
   public List<Winter> winters(boolean isNorthern) {
     var winters = new ArrayList<Winter>();
     if (years == 1) {
-      winters.add(
-          new Winter(typical ? "typical year" : Integer.toString(firstYear), 0, hours(), true));
+      winters.add(new Winter(oneName, 0, hours(), true));
       return winters;
     }
     if (!isNorthern) {

@@ -80,7 +80,7 @@ public record Fortnight(int fromDay, int days, double unmetWh, int unmetHours) {
     int unmetHours = 0;
     for (int h = fromDay * 24; h < (fromDay + days) * 24; h++) {
       unmetWh += ledger.unmetWh(h);
-      unmetHours += ledger.unmetWh(h) > 0.0 ? 1 : 0;
+      unmetHours += ledger.isUnmet(h) ? 1 : 0;
     }
     return new Fortnight(fromDay, days, unmetWh, unmetHours);
   }

@@ -42,7 +42,7 @@ final class FortnightPicture extends Picture {
       sunWh[k] = ledger.forcing().solarBusWh()[h];
       needWh[k] = ledger.askedWh(h) + ledger.forcing().standingWh()[h];
       chargeShare[k] = ledger.chargeWh()[h] / windowWh;
-      isUnmet[k] = ledger.unmetWh(h) > 0.0;
+      isUnmet[k] = ledger.isUnmet(h);
       isGenerator[k] = ledger.isGeneratorOn(h);
     }
   }

@@ -76,7 +76,7 @@ final class YearChargePicture extends Picture {
     int first = -1;
     int last = -1;
     for (int h = winter.fromHour(); h < winter.toHour(); h++) {
-      if (result.ledger().unmetWh(h) > 0.0) {
+      if (result.ledger().isUnmet(h)) {
         first = first < 0 ? h : first;
         last = h;
       }
@@ -111,10 +111,7 @@ final class YearChargePicture extends Picture {
         int hour = winter.fromHour() + day * 24 + h;
         int step = (int) (charge[hour] / windowWh * 10.0);
         shade[(23 - h) * days + day] =
-            (byte)
-                (result.ledger().unmetWh(hour) > 0.0
-                    ? UNMET_SHADE
-                    : Math.max(0, Math.min(9, step)));
+            (byte) (result.ledger().isUnmet(hour) ? UNMET_SHADE : Math.max(0, Math.min(9, step)));
       }
     }
     return shade;
@@ -130,7 +127,7 @@ final class YearChargePicture extends Picture {
       int m = calendar.month(h);
       sum[m] += charge[h];
       hours[m]++;
-      unmet[m] += result.ledger().unmetWh(h) > 0.0 ? 1 : 0;
+      unmet[m] += result.ledger().isUnmet(h) ? 1 : 0;
     }
     var text = new StringBuilder("Mean charge by month in " + which + ":");
     int first = calendar.month(winter.fromHour());

@@ -23,7 +23,7 @@ final class FiguresReader {
     double loadWh = 0.0;
     for (int h = from; h < to; h++) {
       loadWh += ledger.askedWh(h);
-      if (ledger.unmetWh(h) > 0.0) {
+      if (ledger.isUnmet(h)) {
         unmetHours++;
         isDayUnmet = true;
       }

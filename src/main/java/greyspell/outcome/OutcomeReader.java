@@ -23,19 +23,25 @@ public final class OutcomeReader {
   public static Outcome read(Ledger ledger, Design design, boolean isNorthern) {
     HourCalendar calendar = ledger.forcing().calendar();
     var figures = new FiguresReader(ledger);
-    var winters = new ArrayList<WinterBooks>();
-    for (var winter : calendar.winters(isNorthern)) {
-      winters.add(new WinterBooks(winter, figures.of(winter.fromHour(), winter.toHour())));
-    }
     double[] needWh = BusNeed.wh(ledger.forcing(), design.inverter());
     return new Outcome(
         figures.of(0, ledger.hours()),
-        List.copyOf(winters),
+        winters(ledger, isNorthern),
         months(calendar, figures),
         shortfalls(ledger),
         GreySpells.ranked(ledger, needWh),
         AutonomyReader.read(ledger.forcing(), needWh, design),
         design.bank().windowWh());
+  }
+
+  /** The books of each winter alone, half winters at the ends included and marked. */
+  public static List<WinterBooks> winters(Ledger ledger, boolean isNorthern) {
+    var figures = new FiguresReader(ledger);
+    var winters = new ArrayList<WinterBooks>();
+    for (var winter : ledger.forcing().calendar().winters(isNorthern)) {
+      winters.add(new WinterBooks(winter, figures.of(winter.fromHour(), winter.toHour())));
+    }
+    return List.copyOf(winters);
   }
 
   private static List<MonthBooks> months(HourCalendar calendar, FiguresReader figures) {
@@ -55,10 +61,9 @@ public final class OutcomeReader {
     int from = -1;
     double unmetWh = 0.0;
     for (int h = 0; h <= ledger.hours(); h++) {
-      double nowWh = h < ledger.hours() ? ledger.unmetWh(h) : 0.0;
-      if (nowWh > 0.0) {
+      if (h < ledger.hours() && ledger.isUnmet(h)) {
         from = from < 0 ? h : from;
-        unmetWh += nowWh;
+        unmetWh += ledger.unmetWh(h);
       } else if (from >= 0) {
         found.add(new Shortfall(from, h - from, unmetWh));
         from = -1;

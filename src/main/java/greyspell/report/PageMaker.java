@@ -99,7 +99,7 @@ final class PageMaker {
     int lastNight = -1;
     double[] air = result.weather().airTemperatureC();
     for (int h = 0; h < calendar.hours(); h++) {
-      if (!(result.ledger().unmetWh(h) > 0.0)) {
+      if (!result.ledger().isUnmet(h)) {
         continue;
       }
       hours++;

@@ -59,7 +59,7 @@ final class WinterTables {
         unmetWh += ledger.unmetWh(h);
         secondWh += hasOther ? otherWh[h] : 0.0;
         generatorWh += ledger.generatorWh(h);
-        hours += ledger.unmetWh(h) > 0.0 ? 1 : 0;
+        hours += ledger.isUnmet(h) ? 1 : 0;
       }
       double chargeWh = ledger.chargeWh()[day * 24 + 23];
       var cells = new ArrayList<String>();

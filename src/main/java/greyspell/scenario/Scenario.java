@@ -52,6 +52,41 @@ public record Scenario(
     List<String> cautions) {
   /** The same home with another bank. */
   public Scenario withBank(BankSpec other) {
+    return with(arrays, controller, other, inverter, load, generator);
+  }
+
+  /** The same home with other panels. */
+  public Scenario withArrays(List<ArraySpec> others) {
+    return with(List.copyOf(others), controller, bank, inverter, load, generator);
+  }
+
+  /** The same home with other controllers. */
+  public Scenario withController(ControllerSpec other) {
+    return with(arrays, other, bank, inverter, load, generator);
+  }
+
+  /** The same home with another inverter. */
+  public Scenario withInverter(InverterSpec other) {
+    return with(arrays, controller, bank, other, load, generator);
+  }
+
+  /** The same home asking for something else. */
+  public Scenario withLoad(LoadPlan other) {
+    return with(arrays, controller, bank, inverter, other, generator);
+  }
+
+  /** The same home with another generator, null for none. */
+  public Scenario withGenerator(@Nullable Generator other) {
+    return with(arrays, controller, bank, inverter, load, other);
+  }
+
+  private Scenario with(
+      List<ArraySpec> newArrays,
+      ControllerSpec newController,
+      BankSpec newBank,
+      InverterSpec newInverter,
+      LoadPlan newLoad,
+      @Nullable Generator newGenerator) {
     return new Scenario(
         file,
         name,
@@ -59,15 +94,15 @@ public record Scenario(
         site,
         weather,
         sky,
-        arrays,
-        controller,
-        other,
-        inverter,
-        load,
+        newArrays,
+        newController,
+        newBank,
+        newInverter,
+        newLoad,
         startChargeFraction,
         costs,
         electrical,
-        generator,
+        newGenerator,
         otherSource,
         seed,
         assumptions,

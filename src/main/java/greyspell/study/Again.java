@@ -45,7 +45,7 @@ final class Again {
     int years = scenario.bank().life().serviceYears();
     Double replacement = years > 0 ? service(years, weather, service) : null;
     return new Besides(
-        fuel(),
+        fuel(scenario, ledger),
         PeakCheck.of(scenario.inverter(), home.load().runningW(), home.load().peakW()),
         FullCharge.read(
             chargeShare(ledger, scenario.bank()),
@@ -57,7 +57,7 @@ final class Again {
         tenWattsLess());
   }
 
-  private @Nullable FuelUse fuel() {
+  static @Nullable FuelUse fuel(Scenario scenario, Ledger ledger) {
     Scenario.Generator generator = scenario.generator();
     if (generator == null) {
       return null;

@@ -36,11 +36,11 @@ public record Effects(String home, Unmet whole, List<LeftOut> left) {
 
   /** Runs the home once with everything and once without each effect. */
   public static Effects of(Scenario scenario) {
-    HomeLight light = HomeLight.of(scenario, Study.read(scenario));
-    Unmet whole = Study.unmet(scenario, light, Set.of());
+    Trials trials = Trials.of(scenario, (what, done) -> {});
+    Unmet whole = trials.run(scenario).unmet();
     var left = new ArrayList<LeftOut>();
     for (Effect effect : present(scenario)) {
-      left.add(new LeftOut(effect, Study.unmet(scenario, light, EnumSet.of(effect))));
+      left.add(new LeftOut(effect, trials.run(scenario, EnumSet.of(effect)).unmet()));
     }
     left.sort(
         Comparator.comparingDouble((LeftOut l) -> change(whole, l.unmet))
@@ -62,7 +62,8 @@ public record Effects(String home, Unmet whole, List<LeftOut> left) {
         && Math.abs(l.unmet.unmetHours() - whole.unmetHours()) < LEAST_H;
   }
 
-  private static Set<Effect> present(Scenario s) {
+  /** Effects that a home has: leaving out the others changes nothing. */
+  public static Set<Effect> present(Scenario s) {
     var present = EnumSet.allOf(Effect.class);
     boolean isHeld = s.controller().kind() == ControllerKind.PWM;
     List<ArraySpec> arrays = s.arrays();

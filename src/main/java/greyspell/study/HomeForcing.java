@@ -5,6 +5,7 @@ import greyspell.array.ControllerChain;
 import greyspell.array.ControllerHours;
 import greyspell.array.ControllerInput;
 import greyspell.array.ControllerKind;
+import greyspell.array.ControllerSpec;
 import greyspell.array.PowerModel;
 import greyspell.array.SolarChain;
 import greyspell.array.SolarHours;
@@ -145,8 +146,7 @@ final class HomeForcing {
     log = LoadNotes.log(scenario, assumptions);
     loadWeather =
         LoadWeather.of(weather.calendar(), weather.airTemperatureC(), light.sun().sunlitShare());
-    LoadHours asked =
-        LoadHours.of(without.plan(scenario.load()), log, loadWeather, scenario.seed());
+    LoadHours asked = asked(without.plan(scenario.load()), log, loadWeather);
     LoadNotes.fit(asked, assumptions);
     load = asked;
     put(asked, columns);
@@ -154,6 +154,14 @@ final class HomeForcing {
     if (other != null && !without.has(Effect.OTHER_SOURCE)) {
       columns.otherBusWh = otherWh(other);
     }
+  }
+
+  private LoadHours asked(LoadPlan plan, @Nullable LoadLog log, LoadWeather loadWeather) {
+    return light
+        .kept()
+        .get(
+            new LoadKey(plan, scenario.seed()),
+            () -> LoadHours.of(plan, log, loadWeather, scenario.seed()));
   }
 
   /** The demand as a whole and by class; where no rule is stated the classes make no difference. */
@@ -221,7 +229,7 @@ final class HomeForcing {
       throw new IllegalStateException("not made yet");
     }
     Forcing.Columns columns = forcing.columns();
-    put(LoadHours.of(plan, log, loadWeather, scenario.seed()), columns);
+    put(asked(plan, log, loadWeather), columns);
     return new Forcing(weather.calendar(), columns);
   }
 
@@ -238,7 +246,27 @@ final class HomeForcing {
     return List.copyOf(planeBooks);
   }
 
+  /** What a plane brings in this light depends on no more than this. */
+  private record PlaneKey(
+      ArraySpec array, ControllerSpec controller, double nominalV, double wireOhm) {}
+
+  private record LoadKey(LoadPlan plan, long seed) {}
+
   private SolarHours plane(
+      ArraySpec array, PowerModel model, Wires wires, double @Nullable [] bankV) {
+    if (bankV != null) {
+      return inLight(array, model, wires, bankV);
+    }
+    var key =
+        new PlaneKey(
+            array,
+            scenario.controller().withCount(1),
+            scenario.bank().nominalV(),
+            wires.arrayOhm(array));
+    return light.kept().get(key, () -> inLight(array, model, wires, null));
+  }
+
+  private SolarHours inLight(
       ArraySpec array, PowerModel model, Wires wires, double @Nullable [] bankV) {
     PlaneIrradiance onPlane = light.on(array);
     if (scenario.controller().kind() == ControllerKind.PWM

@@ -13,16 +13,23 @@ final class HomeLight {
   private final WeatherSeries weather;
   private final SunPath sun;
   private final Radiation radiation;
+  private final Kept kept;
 
-  private HomeLight(Scenario home, WeatherSeries weather) {
+  private HomeLight(Scenario home, WeatherSeries weather, SunPath sun, int toKeep) {
     this.home = home;
     this.weather = weather;
-    sun = sun(home, weather);
+    this.sun = sun;
+    kept = new Kept(toKeep);
     radiation = Radiation.of(weather, sun, home.site(), home.sky());
   }
 
   static HomeLight of(Scenario home, WeatherSeries weather) {
-    return new HomeLight(home, weather);
+    return new HomeLight(home, weather, sun(home, weather), 0);
+  }
+
+  /** One that keeps what its planes and loads were worked out to, for many variants of a home. */
+  static HomeLight keeping(Scenario home, WeatherSeries weather, SunPath sun, int toKeep) {
+    return new HomeLight(home, weather, sun, toKeep);
   }
 
   static SunPath sun(Scenario home, WeatherSeries weather) {
@@ -47,6 +54,10 @@ final class HomeLight {
 
   Radiation radiation() {
     return radiation;
+  }
+
+  Kept kept() {
+    return kept;
   }
 
   PlaneIrradiance on(ArraySpec plane) {

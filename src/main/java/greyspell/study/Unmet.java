@@ -17,7 +17,7 @@ public record Unmet(double wh, double unmetHours, double letGoWh, double generat
     for (int h = 0; h < ledger.hours(); h++) {
       double unmetWh = ledger.unmetWh(h);
       sumWh += unmetWh;
-      count += unmetWh > 0.0 ? 1 : 0;
+      count += ledger.isUnmet(h) ? 1 : 0;
       letGoWh += ledger.letGoWh(h);
       generatorWh += ledger.generatorWh(h);
     }

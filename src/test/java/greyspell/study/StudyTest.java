@@ -73,8 +73,8 @@ class StudyTest {
   @Test
   void leavingOutALossNeverLeavesMoreUnserved() throws IOException {
     Scenario hut = hut("  model: detailed\n");
-    HomeLight light = HomeLight.of(hut, Study.read(hut));
-    double wholeWh = Study.unmet(hut, light, Set.of()).wh();
+    Trials trials = Trials.of(hut, Study.read(hut));
+    double wholeWh = trials.run(hut).unmet().wh();
     var losses =
         EnumSet.of(
             Effect.INCIDENCE,
@@ -88,9 +88,9 @@ class StudyTest {
             Effect.SELF_DISCHARGE,
             Effect.TWO_TANKS);
     for (Effect effect : losses) {
-      double wh = Study.unmet(hut, light, Set.of(effect)).wh();
+      double wh = trials.run(hut, Set.of(effect)).unmet().wh();
       assertTrue(wh <= wholeWh + 1e-6, effect + " " + wh + " against " + wholeWh);
     }
-    assertTrue(Study.unmet(hut, light, losses).wh() < 0.8 * wholeWh);
+    assertTrue(trials.run(hut, losses).unmet().wh() < 0.8 * wholeWh);
   }
 }

@@ -41,6 +41,20 @@ public final class EnsembleSeries {
         columns);
   }
 
+  /** One winter alone, as a ring from 1 January; it keeps its name. */
+  public static WeatherSeries oneWinter(WinterSource source, int year) {
+    var drawn = new WeatherYear();
+    source.fill(year, drawn);
+    var columns = new WeatherSeries.Columns();
+    columns.globalHorizontalWm2 = drawn.globalHorizontalWm2();
+    columns.airTemperatureC = drawn.airTemperatureC();
+    return new WeatherSeries(
+        HourCalendar.oneWinter(source.name(year)),
+        source.site().source(source.describe(), "made weather"),
+        new GapReport(0, 0, source.notes()),
+        columns);
+  }
+
   /** From the seam on into its own year, before it into the next. */
   private static void copy(
       HourCalendar calendar, int y, WeatherYear year, double[] globalWm2, double[] temperatureC) {

@@ -1,0 +1,53 @@
+package greyspell.study;
+
+import greyspell.array.ControllerKind;
+import greyspell.balance.Design;
+import greyspell.balance.Forcing;
+import greyspell.electrical.ConductorRun;
+import greyspell.scenario.Scenario;
+import greyspell.scenario.Scenario.Assumption;
+import greyspell.storage.step.BankDetail;
+import java.util.List;
+
+/**
+ * One home through all hours of its weather: forcing, design and the books of the last lap.
+ *
+ * @param home what was made on the way to the forcing
+ */
+record HomeRun(HomeForcing home, Forcing forcing, Design design, Laps laps) {
+  /** What has to be said is added to the two lists. */
+  static HomeRun of(
+      Scenario scenario,
+      HomeLight light,
+      Without without,
+      List<Assumption> assumptions,
+      List<String> cautions) {
+    Design design = new HomeDesign(scenario, without).make(light.weather(), cautions);
+    var home = new HomeForcing(scenario, light, without, assumptions, cautions);
+    return of(scenario, home, design);
+  }
+
+  private static HomeRun of(Scenario scenario, HomeForcing home, Design design) {
+    Forcing forcing = home.make();
+    Laps laps = Laps.run(forcing, design, scenario.startChargeFraction());
+    if (followsVoltage(scenario, design)) {
+      forcing = home.atVoltage(laps.ledger().bankV(), forcing);
+      laps = Laps.run(forcing, design, scenario.startChargeFraction());
+    }
+    return new HomeRun(home, forcing, design, laps);
+  }
+
+  /**
+   * Whether the bank's voltage, which only the loop knows, changes what reaches the bus: then the
+   * panels are worked out again with the voltages of a first run. A third pass would change little
+   * more: StudyTest.
+   */
+  static boolean followsVoltage(Scenario scenario, Design design) {
+    BankDetail bank = design.detail().bank();
+    return bank != null
+        && bank.cells() != null
+        && (scenario.controller().kind() == ControllerKind.PWM
+            || scenario.electrical().conductors().stream()
+                .anyMatch(w -> w.run().kind() == ConductorRun.Kind.CONTROLLER_TO_BANK));
+  }
+}

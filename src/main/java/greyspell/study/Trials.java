@@ -1,0 +1,216 @@
+package greyspell.study;
+
+import greyspell.balance.Design;
+import greyspell.balance.Forcing;
+import greyspell.balance.Ledger;
+import greyspell.outcome.Outcome.WinterBooks;
+import greyspell.outcome.OutcomeReader;
+import greyspell.power.FuelUse;
+import greyspell.scenario.Scenario;
+import greyspell.sky.SunPath;
+import greyspell.study.Study.Steps;
+import greyspell.weather.WeatherSeries;
+import greyspell.weather.ensemble.EnsembleSeries;
+import greyspell.weather.ensemble.WinterSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+
+/**
+ * Many variants of one home in the same weather: weather, sun and sky are made once and kept, and
+ * so is what planes and loads come to, for the next variant that has the same. The weather is
+ * either the scenario's own, all its years in one part, or drawn winters, each a part of its own
+ * that is run round and round. What a variant comes to is what {@code run} tells of it.
+ *
+ * <p>Holds a few MB a year; meant for up to about a hundred winters. Many more of one design are
+ * streamed elsewhere.
+ */
+public final class Trials {
+  private static final int YEARS_TO_KEEP = 240;
+  private static final int LEAST_TO_KEEP = 6;
+
+  private final Scenario home;
+  private final List<HomeLight> parts;
+  private final List<String> winters;
+  private final int years;
+
+  private Trials(Scenario home, List<HomeLight> parts) {
+    this.home = home;
+    this.parts = List.copyOf(parts);
+    var names = new ArrayList<String>();
+    int count = 0;
+    for (HomeLight part : parts) {
+      count += part.weather().calendar().years();
+      part.weather().calendar().winters(home.site().isNorthern()).stream()
+          .filter(w -> w.isWhole())
+          .forEach(w -> names.add(w.name()));
+    }
+    winters = List.copyOf(names);
+    years = count;
+  }
+
+  /** In the scenario's own weather. */
+  public static Trials of(Scenario home, Steps steps) {
+    steps.step("reading the weather", 0.0);
+    return of(home, Study.read(home));
+  }
+
+  static Trials of(Scenario home, WeatherSeries weather) {
+    int keep = Math.max(LEAST_TO_KEEP, YEARS_TO_KEEP / weather.calendar().years());
+    return new Trials(
+        home, List.of(HomeLight.keeping(home, weather, HomeLight.sun(home, weather), keep)));
+  }
+
+  /** In the first winters of a source. */
+  public static Trials of(Scenario home, WinterSource source, int winters, Steps steps) {
+    int keep = Math.max(LEAST_TO_KEEP, YEARS_TO_KEEP / winters);
+    steps.step("drawing winters", 0.0);
+    WeatherSeries first = EnsembleSeries.oneWinter(source, 0);
+    // every drawn winter is read by the same calendar, so the sun is the same in all
+    SunPath sun = HomeLight.sun(home, first);
+    var parts = new HomeLight[winters];
+    IntStream.range(0, winters)
+        .parallel()
+        .forEach(
+            w ->
+                parts[w] = HomeLight.keeping(home, EnsembleSeries.oneWinter(source, w), sun, keep));
+    return new Trials(home, List.of(parts));
+  }
+
+  /** The home whose site, weather and sky all variants share. */
+  public Scenario home() {
+    return home;
+  }
+
+  /** Years of weather altogether. */
+  public int years() {
+    return years;
+  }
+
+  /** Names of the whole winters, in order. */
+  public List<String> winters() {
+    return winters;
+  }
+
+  /** How many runs of hours make up the weather: 1, or one for each drawn winter. */
+  public int parts() {
+    return parts.size();
+  }
+
+  /** A variant's books, summed up. */
+  public Trial run(Scenario variant) {
+    return run(variant, Set.of());
+  }
+
+  /**
+   * A variant with some of nature or equipment left out.
+   *
+   * @throws IllegalArgumentException if the variant stands elsewhere, in other weather or under
+   *     another sky
+   */
+  public Trial run(Scenario variant, Set<Effect> leftOut) {
+    List<Part> read = each(part -> Part.of(variant, ran(part, variant, leftOut)));
+    var whole = new ArrayList<WinterBooks>();
+    double unmetWh = 0.0, unmetHours = 0.0, letGoWh = 0.0, generatorWh = 0.0;
+    double hours = 0.0, starts = 0.0, fuelL = 0.0, curtailedWh = 0.0;
+    for (Part part : read) {
+      int partYears = part.years;
+      unmetWh += part.unmet.wh() * partYears;
+      unmetHours += part.unmet.unmetHours() * partYears;
+      letGoWh += part.unmet.letGoWh() * partYears;
+      generatorWh += part.unmet.generatorWh() * partYears;
+      hours += part.generatorHours;
+      starts += part.starts;
+      fuelL += part.fuelL;
+      curtailedWh += part.curtailedWh;
+      whole.addAll(part.winters);
+    }
+    return new Trial(
+        variant,
+        new Unmet(unmetWh / years, unmetHours / years, letGoWh / years, generatorWh / years),
+        whole,
+        hours / years,
+        starts / years,
+        fuelL / years,
+        curtailedWh / years);
+  }
+
+  /** The hourly books of one part of the weather. */
+  public Ledger books(int part, Scenario variant, Set<Effect> leftOut) {
+    return ran(part, variant, leftOut).laps().ledger();
+  }
+
+  /**
+   * What comes to the loop from outside in one part of the weather, the bank at nominal voltage.
+   */
+  public Forcing forcing(int part, Scenario variant, Set<Effect> leftOut) {
+    return new HomeForcing(
+            checked(variant),
+            parts.get(part),
+            new Without(leftOut),
+            new ArrayList<>(),
+            new ArrayList<>())
+        .make();
+  }
+
+  /** Bank, inverter, generator and rules as the loop needs them. */
+  public Design design(int part, Scenario variant, Set<Effect> leftOut) {
+    return new HomeDesign(checked(variant), new Without(leftOut))
+        .make(parts.get(part).weather(), new ArrayList<>());
+  }
+
+  private HomeRun ran(int part, Scenario variant, Set<Effect> leftOut) {
+    return HomeRun.of(
+        checked(variant),
+        parts.get(part),
+        new Without(leftOut),
+        new ArrayList<>(),
+        new ArrayList<>());
+  }
+
+  private Scenario checked(Scenario variant) {
+    if (!variant.site().equals(home.site())
+        || !variant.weather().equals(home.weather())
+        || !variant.sky().equals(home.sky())) {
+      throw new IllegalArgumentException("a variant must keep site, weather and sky");
+    }
+    return variant;
+  }
+
+  /** In the order of the parts, whatever thread was first. */
+  private <T> List<T> each(IntFunction<T> work) {
+    return IntStream.range(0, parts.size()).parallel().mapToObj(work).toList();
+  }
+
+  /** Of one part: sums over all its hours. */
+  private record Part(
+      int years,
+      Unmet unmet,
+      List<WinterBooks> winters,
+      double generatorHours,
+      double starts,
+      double fuelL,
+      double curtailedWh) {
+    static Part of(Scenario variant, HomeRun ran) {
+      Ledger ledger = ran.laps().ledger();
+      List<WinterBooks> books = OutcomeReader.winters(ledger, variant.site().isNorthern());
+      double hours = 0.0, starts = 0.0, curtailedWh = 0.0;
+      for (WinterBooks winter : books) {
+        hours += winter.figures().beyond().generatorHours();
+        starts += winter.figures().beyond().generatorStarts();
+        curtailedWh += winter.figures().curtailedWh();
+      }
+      FuelUse fuel = Again.fuel(variant, ledger);
+      return new Part(
+          ledger.forcing().calendar().years(),
+          Unmet.of(ledger),
+          books.stream().filter(w -> w.winter().isWhole()).toList(),
+          hours,
+          starts,
+          fuel == null ? 0.0 : fuel.totalL(0, ledger.hours()),
+          curtailedWh);
+    }
+  }
+}
