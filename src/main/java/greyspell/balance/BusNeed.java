@@ -11,14 +11,19 @@ public final class BusNeed {
 
   /** Hourly need in Wh, a new array. */
   public static double[] wh(Forcing forcing, InverterLimits inverter) {
+    var needWh = new double[forcing.hours()];
+    fill(forcing, inverter, needWh);
+    return needWh;
+  }
+
+  /** Hourly need in Wh, into an array that is overwritten. */
+  public static void fill(Forcing forcing, InverterLimits inverter, double[] needWh) {
     double[] acAskedWh = forcing.acAskedWh(), dcAskedWh = forcing.dcAskedWh();
     double[] standingWh = forcing.standingWh();
     double mostAcWh = inverter.continuousW();
-    var needWh = new double[forcing.hours()];
     for (int h = 0; h < needWh.length; h++) {
       double acWh = acAskedWh[h] < mostAcWh ? acAskedWh[h] : mostAcWh;
       needWh[h] = standingWh[h] + dcAskedWh[h] + inverter.busWh(acWh);
     }
-    return needWh;
   }
 }

@@ -15,30 +15,67 @@ final class GreySpells {
 
   /** Most energy short first. */
   static List<GreySpell> ranked(Ledger ledger, double[] needWh) {
+    int days = ledger.hours() / 24;
+    var lackWh = new double[days];
+    var unmetWh = new double[days];
+    for (int day = 0; day < days; day++) {
+      lackWh[day] = lackWh(ledger, needWh, day);
+      unmetWh[day] = unmetWh(ledger, day);
+    }
+    List<GreySpell> spells = inOrder(lackWh, unmetWh, 0);
+    if (ledger.forcing().calendar().years() == 1) {
+      joinEnds(spells, days);
+    }
+    return sorted(spells);
+  }
+
+  /**
+   * Of one winter, whose days stand in the order of time, its ends not joined.
+   *
+   * @param firstDay of the year, from 0: days are told as days of the year
+   */
+  static List<GreySpell> ranked(double[] dayLackWh, double[] dayUnmetWh, int firstDay) {
+    return sorted(inOrder(dayLackWh, dayUnmetWh, firstDay));
+  }
+
+  /** What the panels bring too little on a day; below 0 if more than enough. */
+  static double lackWh(Ledger ledger, double[] needWh, int day) {
     double[] solarWh = ledger.forcing().solarBusWh();
+    double lackWh = 0.0;
+    for (int h = day * 24; h < day * 24 + 24; h++) {
+      lackWh += needWh[h] - solarWh[h] - ledger.forcing().otherWh(h);
+    }
+    return lackWh;
+  }
+
+  static double unmetWh(Ledger ledger, int day) {
+    double unmetWh = 0.0;
+    for (int h = day * 24; h < day * 24 + 24; h++) {
+      unmetWh += ledger.unmetWh(h);
+    }
+    return unmetWh;
+  }
+
+  private static List<GreySpell> inOrder(double[] dayLackWh, double[] dayUnmetWh, int firstDay) {
     var spells = new ArrayList<GreySpell>();
-    int days = ledger.hours() / 24, from = -1;
+    int days = dayLackWh.length, from = -1;
     double shortWh = 0.0, unmetWh = 0.0;
     for (int day = 0; day <= days; day++) {
-      double lackWh = 0.0, dayUnmetWh = 0.0;
-      for (int h = day * 24; h < day * 24 + 24 && day < days; h++) {
-        lackWh += needWh[h] - solarWh[h] - ledger.forcing().otherWh(h);
-        dayUnmetWh += ledger.unmetWh(h);
-      }
-      if (lackWh > 0.0) {
+      if (day < days && dayLackWh[day] > 0.0) {
         from = from < 0 ? day : from;
-        shortWh += lackWh;
-        unmetWh += dayUnmetWh;
+        shortWh += dayLackWh[day];
+        unmetWh += dayUnmetWh[day];
       } else if (from >= 0) {
-        spells.add(new GreySpell(from, day - from, shortWh, unmetWh));
+        spells.add(new GreySpell((firstDay + from) % days, day - from, shortWh, unmetWh));
         from = -1;
         shortWh = 0.0;
         unmetWh = 0.0;
       }
     }
-    if (ledger.forcing().calendar().years() == 1) {
-      joinEnds(spells, days);
-    }
+    return spells;
+  }
+
+  private static List<GreySpell> sorted(List<GreySpell> spells) {
     spells.sort(Comparator.comparingDouble(GreySpell::shortWh).reversed());
     return List.copyOf(spells);
   }
