@@ -18,7 +18,6 @@ import java.util.List;
  */
 public final class Study {
   private final Scenario scenario;
-  private final WeatherSeries weather;
   private final HomeLight light;
   private final List<Assumption> assumptions;
   private final List<String> cautions;
@@ -31,7 +30,6 @@ public final class Study {
   private Study(Scenario scenario, HomeLight light) {
     this.scenario = scenario;
     this.light = light;
-    weather = light.weather();
     assumptions = new ArrayList<>(scenario.assumptions());
     cautions = new ArrayList<>(scenario.cautions());
   }
