@@ -4,23 +4,33 @@ import greyspell.balance.BankAxis;
 import greyspell.balance.BusHours;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
+import greyspell.balance.FullLoop;
 import greyspell.balance.SequentPeak;
+import greyspell.balance.UnmetLoop;
 import greyspell.calendar.HourCalendar;
 import greyspell.storage.step.BankLimits;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The least bank that would have ridden through a winter, by the running deficit of {@link
- * SequentPeak}. The hours are copied in the order of time, from the winter's first on, into arrays
- * that are used again. A second source counts, sockets that are asleep ask for nothing.
+ * The least bank that would have ridden through a winter: the running deficit of {@link
+ * SequentPeak}, and where the bank loses charge at rest or cold locks some of it, the least bank
+ * from there on that {@link UnmetLoop} carries through. The hours are copied in the order of time,
+ * from the winter's first on, into arrays that are used again. A second source counts; sockets that
+ * are asleep ask for nothing. Charge and discharge limits are those of the design, whatever the
+ * bank.
  */
 final class RidingBankReader {
+  private static final double RISE = 1.05;
+  private static final double MOST_RISE = 64.0;
+  private static final double NEAR_SHARE = 1e-3;
+
   private final Design design;
   private final int seamHour;
   private final Forcing.Columns inTime = new Forcing.Columns();
   private final Forcing forcing;
   private @Nullable BusHours hours;
+  private boolean isEverLocked;
 
   RidingBankReader(Design design, int seamHour) {
     this.design = design;
@@ -43,15 +53,25 @@ final class RidingBankReader {
     turn(ring.lockedShare(), inTime.lockedShare);
     turn(ring.chargeShare(), inTime.chargeShare);
     foldIn(ring);
-    if (hours == null) {
-      hours = BusHours.of(forcing, design.inverter());
+    BusHours bus = put();
+    double leastWh = SequentPeak.leastWindowWh(bus, 1.0, design.bank());
+    boolean isLimited = leastWh == Double.POSITIVE_INFINITY;
+    leastWh = isLimited ? withinLimitsWh(bus) : leastWh;
+    return new RidingBank(
+        isAtRest() ? leastWh : confirmedWh(bus, leastWh),
+        isLimited,
+        !FullLoop.isNeeded(ring, design));
+  }
+
+  private BusHours put() {
+    BusHours bus = hours;
+    if (bus == null) {
+      bus = BusHours.of(forcing, design.inverter());
+      hours = bus;
     } else {
-      hours.putBehind(design.inverter());
+      bus.putBehind(design.inverter());
     }
-    double leastWh = SequentPeak.leastWindowWh(hours, 1.0, design.bank());
-    return leastWh < Double.POSITIVE_INFINITY
-        ? new RidingBank(leastWh, false)
-        : new RidingBank(withinLimitsWh(hours), true);
+    return bus;
   }
 
   private void turn(double[] ring, double[] wh) {
@@ -63,24 +83,65 @@ final class RidingBankReader {
   private void foldIn(Forcing ring) {
     double[] otherWh = ring.otherBusWh();
     boolean[] asleep = ring.asleep();
-    for (int t = 0; t < inTime.solarBusWh.length; t++) {
-      int h = (seamHour + t) % inTime.solarBusWh.length;
-      inTime.solarBusWh[t] += otherWh.length > 0 ? otherWh[h] : 0.0;
+    double locked = 0.0;
+    for (double share : inTime.lockedShare) {
+      locked += share;
+    }
+    isEverLocked = locked > 0.0;
+    if (otherWh.length == 0 && asleep.length == 0) {
+      return;
+    }
+    for (int t = 0; t < WinterReader.HOURS; t++) {
+      int h = (seamHour + t) % WinterReader.HOURS;
+      inTime.solarBusWh[t] += ring.otherWh(h);
       inTime.acAskedWh[t] *= asleep.length > 0 && asleep[h] ? 0.0 : 1.0;
     }
   }
 
   /** Where inverter or discharge limit leave something unserved with any bank: of the rest. */
-  private double withinLimitsWh(BusHours hours) {
+  private double withinLimitsWh(BusHours bus) {
     double mostWh = 1.0;
-    for (int h = 0; h < inTime.acAskedWh.length; h++) {
+    for (int h = 0; h < WinterReader.HOURS; h++) {
       mostWh +=
           design.inverter().busWh(inTime.acAskedWh[h]) + inTime.dcAskedWh[h] + inTime.standingWh[h];
     }
     mostWh /= design.bank().dischargeEfficiency();
     var axis = new BankAxis(List.of(withWindow(0.0), withWindow(mostWh)));
-    axis.add(hours, 1.0);
+    axis.add(bus, 1.0);
     return axis.leastWindowWh();
+  }
+
+  private boolean isAtRest() {
+    return design.bank().keptPerHourShare() >= 1.0 && !isEverLocked;
+  }
+
+  /** From the running deficit up to the least that is carried through, to a thousandth. */
+  private double confirmedWh(BusHours bus, double deficitWh) {
+    if (deficitWh <= 0.0) {
+      return deficitWh;
+    }
+    int withheld = UnmetLoop.unmetHours(bus, 1.0, withWindow(1e12), 1e12, WinterReader.HOURS);
+    double lowWh = deficitWh, highWh = deficitWh;
+    while (!carries(bus, highWh, withheld)) {
+      lowWh = highWh;
+      highWh *= RISE;
+      if (highWh > MOST_RISE * deficitWh) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    while (highWh - lowWh > NEAR_SHARE * lowWh) {
+      double middleWh = 0.5 * (lowWh + highWh);
+      if (carries(bus, middleWh, withheld)) {
+        highWh = middleWh;
+      } else {
+        lowWh = middleWh;
+      }
+    }
+    return highWh;
+  }
+
+  private boolean carries(BusHours bus, double windowWh, int withheld) {
+    return UnmetLoop.unmetHours(bus, 1.0, withWindow(windowWh), windowWh, withheld) <= withheld;
   }
 
   private BankLimits withWindow(double windowWh) {

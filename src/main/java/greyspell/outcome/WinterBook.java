@@ -11,8 +11,6 @@ import java.util.List;
  * @param notes what was assumed and what the reader must know, a sentence each
  * @param usableBankWh of the design that was run
  * @param isNorthern decides where winters are cut and which months are winter
- * @param isRidingExact whether {@link RidingBank} is exact for this design or left out what the
- *     full loop follows: voltage, generator, rules, second source, sleep
  * @param winters in order of their numbers, at least one
  */
 public record WinterBook(
@@ -21,7 +19,6 @@ public record WinterBook(
     List<String> notes,
     double usableBankWh,
     boolean isNorthern,
-    boolean isRidingExact,
     List<WinterRecord> winters) {
   /** Where winters come from. */
   public enum Kind {
@@ -43,6 +40,11 @@ public record WinterBook(
 
   public int count() {
     return winters.size();
+  }
+
+  /** Whether {@link RidingBank} leaves nothing out in any winter. */
+  public boolean isRidingExact() {
+    return winters.stream().allMatch(w -> w.ridingBank().isExact());
   }
 
   /** Winters in which something asked for was not served. */

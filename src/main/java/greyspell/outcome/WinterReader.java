@@ -80,9 +80,8 @@ public final class WinterReader {
     int unmetHours = 0, unmetDays = 0, generatorHours = 0, lastDay = -1;
     double unmetWh = 0.0;
     for (int h = from; h < to; h++) {
-      double lackWh = ledger.unmetWh(h);
-      if (lackWh > 0.0) {
-        unmetWh += lackWh;
+      unmetWh += ledger.unmetWh(h);
+      if (ledger.isUnmet(h)) {
         unmetHours++;
         unmetDays += h / 24 > lastDay ? 1 : 0;
         lastDay = h / 24;
@@ -160,11 +159,10 @@ public final class WinterReader {
     int from = 0, hours = 0;
     double unmetWh = 0.0;
     for (int i = 0, h = seamDay * 24; i <= HOURS; i++, h = next(h)) {
-      double nowWh = i < HOURS ? ledger.unmetWh(h) : 0.0;
-      if (nowWh > 0.0) {
+      if (i < HOURS && ledger.isUnmet(h)) {
         from = hours == 0 ? h : from;
         hours++;
-        unmetWh += nowWh;
+        unmetWh += ledger.unmetWh(h);
       } else if (hours > 0) {
         longest = hours > longest.hours() ? new Shortfall(from, hours, unmetWh) : longest;
         hours = 0;
