@@ -42,7 +42,15 @@ class RoomsTest {
           Map.entry("electrical", Set.of("array", "storage", "power", "load")),
           Map.entry(
               "scenario",
-              Set.of("weather", "sky", "array", "load", "storage", "power", "electrical")),
+              Set.of(
+                  "weather",
+                  "weather.ensemble",
+                  "sky",
+                  "array",
+                  "load",
+                  "storage",
+                  "power",
+                  "electrical")),
           Map.entry(
               "study",
               Set.of(

@@ -18,6 +18,7 @@ final class Key {
     WHOLE,
     TEXT,
     PATH,
+    PATHS,
     WORD,
     FLAG,
     AZIMUTH,

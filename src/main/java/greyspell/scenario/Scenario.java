@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param file path as given
  * @param name of the home
  * @param note free words, empty if none
- * @param weather which file
+ * @param weather which, and how many winters of it
  * @param startChargeFraction of the usable window, null to start from the steady state of the
  *     weather repeated
  * @param electrical what only the electrical checks and the wires need
@@ -109,6 +109,30 @@ public record Scenario(
         cautions);
   }
 
+  /** The same home from the steady state of its weather, whatever its start was. */
+  public Scenario steady() {
+    return new Scenario(
+        file,
+        name,
+        note,
+        site,
+        weather,
+        sky,
+        arrays,
+        controller,
+        bank,
+        inverter,
+        load,
+        null,
+        costs,
+        electrical,
+        generator,
+        otherSource,
+        seed,
+        assumptions,
+        cautions);
+  }
+
   /** One without a generator and a second source. */
   public Scenario(
       String file,
@@ -162,9 +186,6 @@ public record Scenario(
    */
   public record OtherSource(
       String name, String file, String resolvedPath, boolean isDirectCurrent) {}
-
-  /** A weather file; the path is as written, relative to the scenario file's folder. */
-  public record WeatherChoice(String file, String resolvedPath) {}
 
   /**
    * A default that was used because the file was silent.

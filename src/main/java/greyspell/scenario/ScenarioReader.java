@@ -113,7 +113,7 @@ public final class ScenarioReader {
     String note = home.text(Vocabulary.HOME_NOTE);
     Block siteBlock = home.block(Vocabulary.HOME_SITE);
     Site site = siteBlock == null ? null : SiteBinder.site(name, siteBlock);
-    Scenario.WeatherChoice weather = weather(home);
+    WeatherChoice weather = weather(home);
     SkyChoices sky = sky(home);
     List<Block> arrayBlocks = arrayBlocks(home);
     var electricalBinder = new ElectricalBinder(border, file, names(arrayBlocks));
@@ -179,14 +179,11 @@ public final class ScenarioReader {
         List.copyOf(border.cautions()));
   }
 
-  private Scenario.WeatherChoice weather(Block home) {
+  private WeatherChoice weather(Block home) {
     Block block = home.block(Vocabulary.HOME_WEATHER);
-    if (block == null) {
-      return new Scenario.WeatherChoice("", "");
-    }
-    String resolved = paths.resolved(block, Vocabulary.WEATHER_FILE);
-    return new Scenario.WeatherChoice(
-        block.has(Vocabulary.WEATHER_FILE) ? block.text(Vocabulary.WEATHER_FILE) : "", resolved);
+    return block == null
+        ? WeatherBinder.NONE
+        : new WeatherBinder(paths, border).weather(block);
   }
 
   private SkyChoices sky(Block home) {

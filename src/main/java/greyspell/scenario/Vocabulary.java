@@ -8,7 +8,7 @@ import java.util.List;
 
 /**
  * The keys of the scenario file and of the equipment library: here those of the whole file, its
- * place, weather and sky. Those of its blocks stand in {@link ArrayKeys}, {@link BatteryKeys} with
+ * place and sky. Those of its blocks stand in {@link WeatherKeys}, {@link ArrayKeys}, {@link BatteryKeys} with
  * {@link BankKeys}, {@link PowerKeys}, {@link ApplianceKeys} with {@link LoadKeys} and {@link
  * WireKeys}; nothing else declares one.
  */
@@ -78,13 +78,6 @@ final class Vocabulary {
           HORIZON,
           RECORD_LOW,
           RECORD_HIGH);
-
-  static final Key WEATHER_FILE =
-      Key.of("file", Key.Kind.PATH, "Hourly weather, relative to this file.")
-          .required()
-          .into("file");
-  static final Shape WEATHER =
-      Shape.shortened("weather", "Which weather the house stands in.", WEATHER_FILE);
 
   static final Key CLEAR_SKY =
       Key.word("clear_sky", "Which model gives the cloudless sky.", SkyChoices.ClearSky.values())
@@ -226,7 +219,7 @@ final class Vocabulary {
       Key.of("note", Key.Kind.TEXT, "Free words for the pages.").usual("", "").into("note");
   static final Key HOME_SITE = Key.block("site", "The place.", SITE).required().into("site");
   static final Key HOME_WEATHER =
-      Key.block("weather", "The weather.", WEATHER).required().into("weather");
+      Key.block("weather", "The weather.", WeatherKeys.WEATHER).required().into("weather");
   static final Key HOME_SKY = Key.block("sky", "Models of the sky.", SKY).into("sky");
   static final Key ARRAYS =
       Key.list("arrays", "The planes of panels, any number.", ArrayKeys.ARRAY)
@@ -306,7 +299,7 @@ final class Vocabulary {
     return List.of(
         SCENARIO,
         SITE,
-        WEATHER,
+        WeatherKeys.WEATHER,
         SKY,
         CLOUD_ROW,
         ArrayKeys.ARRAY,

@@ -37,7 +37,10 @@ public record Records(@Nullable Double lowC, @Nullable Double highC, List<Findin
 
   /** With what was stated elsewhere; null where nothing is. */
   public static Records of(Scenario home, @Nullable Double lowC, @Nullable Double highC) {
-    Path file = Path.of(home.weather().resolvedPath());
+    if (home.weather().files().isEmpty()) {
+      return new Records(lowC, highC, List.of());
+    }
+    Path file = home.weather().files().get(0).path();
     SiteExtremes header = SiteExtremes.find(file);
     if (header == null) {
       return new Records(lowC, highC, List.of());

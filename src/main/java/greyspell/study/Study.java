@@ -6,9 +6,7 @@ import greyspell.power.InverterCurve;
 import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
-import greyspell.weather.WeatherReader;
 import greyspell.weather.WeatherSeries;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -81,9 +79,6 @@ public final class Study {
   }
 
   static WeatherSeries read(Scenario scenario) {
-    return WeatherReader.read(
-        Path.of(scenario.weather().resolvedPath()),
-        scenario.weather().resolvedPath(),
-        scenario.site().utcOffsetH());
+    return HomeWeather.read(scenario);
   }
 }

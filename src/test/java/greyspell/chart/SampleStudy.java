@@ -26,6 +26,7 @@ import greyspell.power.InverterSpec;
 import greyspell.power.PeakCheck;
 import greyspell.power.step.InverterLimits;
 import greyspell.scenario.Scenario;
+import greyspell.scenario.WeatherChoice;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.sky.Horizon;
 import greyspell.sky.Site;
@@ -281,7 +282,7 @@ public final class SampleStudy {
             Horizon.OPEN,
             -18.0,
             33.0),
-        new Scenario.WeatherChoice("made-up.csv", "made-up.csv"),
+        new WeatherChoice("made-up.csv", "made-up.csv"),
         SkyChoices.usual(),
         List.of(array),
         new ControllerSpec(

@@ -9,13 +9,24 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import greyspell.quantity.Dimension;
 import greyspell.quantity.Unit;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Writes the reference page and the JSON Schema from the declarations of the keys. */
 final class ScenarioDocs {
   private static final String NUMBER = "[-+\u2212]?[0-9]*[.,]?[0-9]+([eE][-+]?[0-9]+)?";
   private static final String SPAN = "[0-9]{1,2}:[0-9]{2}\\s*-\\s*[0-9]{1,2}:[0-9]{2}";
   private static final ObjectMapper JSON = new ObjectMapper();
+
+  private static final Set<Key.Kind> MAY_BE =
+      EnumSet.of(
+          Key.Kind.BLOCK,
+          Key.Kind.LIST,
+          Key.Kind.TEXT,
+          Key.Kind.PATH,
+          Key.Kind.PATHS,
+          Key.Kind.WHOLE);
 
   private ScenarioDocs() {}
 
@@ -115,6 +126,11 @@ final class ScenarioDocs {
       }
       case TEXT -> node.putArray("type").add("string").add("number");
       case PATH -> node.put("type", "string");
+      case PATHS -> {
+        ArrayNode either = node.putArray("anyOf");
+        either.addObject().put("type", "string");
+        list(either.addObject(), 1, 0).putObject("items").put("type", "string");
+      }
       case WORD -> {
         ArrayNode words = node.putArray("enum");
         key.words.forEach(words::add);
@@ -303,6 +319,7 @@ final class ScenarioDocs {
       case WHOLE -> "a whole number";
       case TEXT -> "words";
       case PATH -> "the path of a file";
+      case PATHS -> "the path of a file, or a list of them";
       case WORD -> "`" + String.join("`, `", key.words) + "`";
       case FLAG -> "`yes` or `no`";
       case AZIMUTH -> "an angle or a compass word";
@@ -363,7 +380,7 @@ final class ScenarioDocs {
     return switch (key.need) {
       case REQUIRED -> "**must be there**";
       case OPTIONAL ->
-          key.kind == Key.Kind.BLOCK || key.kind == Key.Kind.LIST || key.kind == Key.Kind.TEXT
+          MAY_BE.contains(key.kind)
               ? "may be"
               : "not known";
       case DEFAULT ->

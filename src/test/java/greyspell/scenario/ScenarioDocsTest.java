@@ -150,7 +150,7 @@ class ScenarioDocsTest {
 
   static {
     FILLED_BY.put(Scenario.class, List.of(Vocabulary.SCENARIO));
-    FILLED_BY.put(Scenario.WeatherChoice.class, List.of(Vocabulary.WEATHER));
+    FILLED_BY.put(WeatherChoice.class, List.of(WeatherKeys.WEATHER));
     FILLED_BY.put(Scenario.Costs.class, List.of(Vocabulary.COSTS));
     FILLED_BY.put(Scenario.Electrical.class, List.of(WireKeys.ELECTRICAL, Vocabulary.SCENARIO));
     FILLED_BY.put(Scenario.Wire.class, List.of(WireKeys.CONDUCTOR));
@@ -198,7 +198,6 @@ class ScenarioDocsTest {
           "Scenario.cautions",
           "Electrical.unknownConductors",
           "InverterSpec.sheetNoLoadW",
-          "WeatherChoice.resolvedPath",
           "OtherSource.resolvedPath",
           "ApplianceSpec.energyFactor",
           "DegreeHours.isHeating",
@@ -208,6 +207,7 @@ class ScenarioDocsTest {
   private static final Set<Class<?>> VALUES =
       Set.of(
           Scenario.Assumption.class,
+          WeatherChoice.WeatherPath.class,
           Horizon.class,
           Horizon.Point.class,
           BankSpec.CapacityAt.class,
