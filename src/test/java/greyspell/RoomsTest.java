@@ -39,6 +39,7 @@ class RoomsTest {
           Map.entry("load.step", Set.of()),
           Map.entry("balance", Set.of("storage.step", "power.step", "load.step")),
           Map.entry("outcome", Set.of("balance", "storage.step", "power.step", "load.step")),
+          Map.entry("cause", Set.of("balance", "outcome")),
           Map.entry("electrical", Set.of("array", "storage", "power", "load")),
           Map.entry(
               "scenario",
@@ -66,6 +67,7 @@ class RoomsTest {
                   "load.step",
                   "balance",
                   "outcome",
+                  "cause",
                   "electrical",
                   "scenario")),
           Map.entry("chart", belowPages("study")),
@@ -101,6 +103,7 @@ class RoomsTest {
                 "power",
                 "balance",
                 "outcome",
+                "cause",
                 "electrical",
                 "scenario"));
     rooms.addAll(Set.of(more));

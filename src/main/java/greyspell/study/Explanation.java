@@ -1,0 +1,196 @@
+package greyspell.study;
+
+import greyspell.cause.DarkSpell;
+import greyspell.cause.Said;
+import greyspell.scenario.Scenario;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Why the lights went out in a home, and what would have kept them on: everything that {@code
+ * explain} tells, as numbers and as sentences that are not yet in any language.
+ *
+ * @param home as it stands
+ * @param weather where the winters come from, a sentence: file and years, or drawn winters
+ * @param verdict the count of winters
+ * @param winters whole winters in order
+ * @param months what the sun brings against what the house needs, January first, mean of all years
+ * @param spells most energy unserved first
+ * @param shares of all spells together; null where nothing was unserved
+ * @param remedies the smallest of each kind that prevents all spells, free ones first
+ * @param free what costs nothing, each run
+ * @param uncertainties what the figures do not carry
+ * @param cautions what must be said first: loads on which a life or a health depends
+ */
+public record Explanation(
+    Scenario home,
+    Said weather,
+    Verdict verdict,
+    List<WinterLine> winters,
+    List<MonthLine> months,
+    List<Spell> spells,
+    @Nullable Shares shares,
+    List<Remedy> remedies,
+    List<Remedy> free,
+    List<Said> uncertainties,
+    List<Said> cautions) {
+  public Explanation {
+    winters = List.copyOf(winters);
+    months = List.copyOf(months);
+    spells = List.copyOf(spells);
+    remedies = List.copyOf(remedies);
+    free = List.copyOf(free);
+    uncertainties = List.copyOf(uncertainties);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * The count.
+   *
+   * @param said the sentence
+   * @param winters whole winters
+   * @param darkWinters of them with something unserved
+   * @param meanUnmetWh a year, over all hours
+   * @param meanUnmetHours a year, over all hours
+   * @param mayStillFailShare where no winter was dark: up to this share of winters may be, with 95 %
+   *     confidence; null where one was
+   */
+  public record Verdict(
+      Said said,
+      int winters,
+      int darkWinters,
+      double meanUnmetWh,
+      double meanUnmetHours,
+      @Nullable Double mayStillFailShare) {}
+
+  /**
+   * One winter.
+   *
+   * @param part of the weather in {@link Trials}
+   * @param letGoWh let go by rule
+   */
+  public record WinterLine(
+      String name,
+      int part,
+      double askedWh,
+      double unmetWh,
+      int unmetHours,
+      int unmetDays,
+      double letGoWh,
+      double lowestChargeShare,
+      double generatorHours,
+      int spells) {}
+
+  /**
+   * An average day of one month, on the bus.
+   *
+   * @param solarWh what the panels can bring a day
+   * @param needWh what the house needs a day
+   * @param curtailedWh sun that found no room a day: a bank holds days, not seasons
+   * @param unmetWh a day
+   */
+  public record MonthLine(
+      int month, double solarWh, double otherWh, double needWh, double curtailedWh, double unmetWh) {}
+
+  /**
+   * One dark spell.
+   *
+   * @param winter in which it began
+   * @param part of the weather in {@link Trials}; its hours are those of this part's books
+   * @param spell dates, days and sums
+   * @param shares of its unserved energy
+   * @param story sentences in order of time
+   * @param remedies the smallest of each kind that prevents this spell, free ones first
+   */
+  public record Spell(
+      String winter,
+      int part,
+      DarkSpell spell,
+      Shares shares,
+      List<Said> story,
+      List<Remedy> remedies) {
+    public Spell {
+      story = List.copyOf(story);
+      remedies = List.copyOf(remedies);
+    }
+  }
+
+  /**
+   * How what was not served is shared among its causes. The parts and the rest sum to the whole.
+   *
+   * @param wholeWh not served
+   * @param parts largest first; negative where the house would have had less without it
+   * @param restWh what stays unserved without any of the causes
+   * @param isExact over all sets of causes; else over drawn orders, with an error
+   * @param runs of the home that were made
+   */
+  public record Shares(
+      double wholeWh, List<Part> parts, double restWh, boolean isExact, int runs) {
+    public Shares {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /**
+   * One cause's part.
+   *
+   * @param wh of what was not served
+   * @param standardErrorWh of drawing orders, 0 where exact
+   * @param ofWholeShare wh over the whole
+   * @param aloneWh what leaving out this cause alone saves
+   * @param members the causes within {@link WinterCause#SMALLER_TOGETHER}, else empty
+   */
+  public record Part(
+      WinterCause cause,
+      double wh,
+      double standardErrorWh,
+      double ofWholeShare,
+      double aloneWh,
+      List<WinterCause> members) {
+    public Part {
+      members = List.copyOf(members);
+    }
+  }
+
+  /**
+   * One change and what it comes to, from a run with it.
+   *
+   * @param said the change and what it does, a sentence
+   * @param edits what to write in the scenario to have it run; empty where nothing was found
+   * @param isFound whether it prevents what it was asked to prevent
+   * @param isFree costs nothing but doing it
+   * @param afterUnmetWh unserved then, within the spell's dates, or a year of all hours
+   * @param afterUnmetHours hours of it
+   * @param afterDarkWinters whole winters with something unserved then
+   */
+  public record Remedy(
+      Kind kind,
+      Said said,
+      List<Edit> edits,
+      boolean isFound,
+      boolean isFree,
+      double afterUnmetWh,
+      double afterUnmetHours,
+      int afterDarkWinters) {
+    public Remedy {
+      edits = List.copyOf(edits);
+    }
+  }
+
+  /** What kind of change. */
+  public enum Kind {
+    SWITCH_OFF_STANDBY,
+    CLEAR_SNOW,
+    CLEAN,
+    USE_LESS,
+    MOVE_LOAD,
+    TILT,
+    PANELS,
+    STORAGE,
+    GENERATOR,
+    PAIR
+  }
+
+  /** One line of a scenario: {@code bank.in_parallel} and {@code 3}. */
+  public record Edit(String path, String value) {}
+}
