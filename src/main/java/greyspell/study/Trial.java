@@ -12,7 +12,7 @@ import java.util.List;
  * @param unmet what goes unserved in an average year of all hours, as {@code run} tells it
  * @param winters whole winters only, in the order of the trials
  * @param generatorHours in an average year
- * @param generatorStarts in an average year
+ * @param generatorStarts in all years together
  * @param fuelL burnt in an average year, 0 without a generator
  * @param curtailedWh sun not taken in an average year
  */
@@ -21,7 +21,7 @@ public record Trial(
     Unmet unmet,
     List<WinterBooks> winters,
     double generatorHours,
-    double generatorStarts,
+    int generatorStarts,
     double fuelL,
     double curtailedWh) {
   public Trial {

@@ -114,7 +114,8 @@ public final class Trials {
     List<Part> read = each(part -> Part.of(variant, ran(part, variant, leftOut)));
     var whole = new ArrayList<WinterBooks>();
     double unmetWh = 0.0, unmetHours = 0.0, letGoWh = 0.0, generatorWh = 0.0;
-    double hours = 0.0, starts = 0.0, fuelL = 0.0, curtailedWh = 0.0;
+    int starts = 0;
+    double hours = 0.0, fuelL = 0.0, curtailedWh = 0.0;
     for (Part part : read) {
       int partYears = part.years;
       unmetWh += part.unmet.wh() * partYears;
@@ -132,7 +133,7 @@ public final class Trials {
         new Unmet(unmetWh / years, unmetHours / years, letGoWh / years, generatorWh / years),
         whole,
         hours / years,
-        starts / years,
+        starts,
         fuelL / years,
         curtailedWh / years);
   }
@@ -190,13 +191,14 @@ public final class Trials {
       Unmet unmet,
       List<WinterBooks> winters,
       double generatorHours,
-      double starts,
+      int starts,
       double fuelL,
       double curtailedWh) {
     static Part of(Scenario variant, HomeRun ran) {
       Ledger ledger = ran.laps().ledger();
       List<WinterBooks> books = OutcomeReader.winters(ledger, variant.site().isNorthern());
-      double hours = 0.0, starts = 0.0, curtailedWh = 0.0;
+      int starts = 0;
+      double hours = 0.0, curtailedWh = 0.0;
       for (WinterBooks winter : books) {
         hours += winter.figures().beyond().generatorHours();
         starts += winter.figures().beyond().generatorStarts();
