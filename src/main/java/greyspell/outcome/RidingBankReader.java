@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 final class RidingBankReader {
   private static final double RISE = 1.05;
   private static final double MOST_RISE = 64.0;
+  private static final double LEAST_WH = 1e-6;
   private static final double NEAR_SHARE = 1e-3;
 
   private final Design design;
@@ -58,7 +59,7 @@ final class RidingBankReader {
     boolean isLimited = leastWh == Double.POSITIVE_INFINITY;
     leastWh = isLimited ? withinLimitsWh(bus) : leastWh;
     return new RidingBank(
-        isAtRest() ? leastWh : confirmedWh(bus, leastWh),
+        isAtRest() ? leastWh : confirmedWh(bus, leastWh, isLimited),
         isLimited,
         !FullLoop.isNeeded(ring, design));
   }
@@ -116,13 +117,12 @@ final class RidingBankReader {
   }
 
   /** From the running deficit up to the least that is carried through, to a thousandth. */
-  private double confirmedWh(BusHours bus, double deficitWh) {
+  private double confirmedWh(BusHours bus, double deficitWh, boolean isLimited) {
     if (deficitWh <= 0.0) {
       return deficitWh;
     }
-    int withheld = UnmetLoop.unmetHours(bus, 1.0, withWindow(1e12), 1e12, WinterReader.HOURS);
     double lowWh = deficitWh, highWh = deficitWh;
-    while (!carries(bus, highWh, withheld)) {
+    while (!carries(bus, highWh, isLimited)) {
       lowWh = highWh;
       highWh *= RISE;
       if (highWh > MOST_RISE * deficitWh) {
@@ -131,7 +131,7 @@ final class RidingBankReader {
     }
     while (highWh - lowWh > NEAR_SHARE * lowWh) {
       double middleWh = 0.5 * (lowWh + highWh);
-      if (carries(bus, middleWh, withheld)) {
+      if (carries(bus, middleWh, isLimited)) {
         highWh = middleWh;
       } else {
         lowWh = middleWh;
@@ -140,8 +140,12 @@ final class RidingBankReader {
     return highWh;
   }
 
-  private boolean carries(BusHours bus, double windowWh, int withheld) {
-    return UnmetLoop.unmetHours(bus, 1.0, withWindow(windowWh), windowWh, withheld) <= withheld;
+  private boolean carries(BusHours bus, double windowWh, boolean isLimited) {
+    BankLimits bank = withWindow(windowWh);
+    // what inverter or discharge limit withhold is not the bank's fault
+    return isLimited
+        ? UnmetLoop.run(bus, 1.0, bank, windowWh).unmetEmptyWh() <= LEAST_WH
+        : UnmetLoop.unmetHours(bus, 1.0, bank, windowWh, 0) == 0;
   }
 
   private BankLimits withWindow(double windowWh) {
