@@ -64,8 +64,7 @@ public final class ScenarioReader {
 
   /** With the equipment library that stands beside or above the file, or beside the program. */
   public static Scenario read(Path file) {
-    return new ScenarioReader(file, new Library(Library.find(file, programFolder())))
-        .scenario(file);
+    return read(file, null);
   }
 
   /**
@@ -75,17 +74,32 @@ public final class ScenarioReader {
    *     #read(Path)} does
    */
   public static Scenario read(Path file, @Nullable Path libraryFolder) {
-    if (libraryFolder == null) {
-      return read(file);
+    return new ScenarioReader(file, library(file, libraryFolder)).scenario(file);
+  }
+
+  /**
+   * A text that is read as if it stood in a file: files that it names are relative to that file's
+   * folder, the library is looked for from there, and faults name it.
+   *
+   * @param libraryFolder as for {@link #read(Path, Path)}
+   */
+  public static Scenario readText(String text, Path asIfAt, @Nullable Path libraryFolder) {
+    var reader = new ScenarioReader(asIfAt, library(asIfAt, libraryFolder));
+    return reader.checked(YamlFile.compose(text, asIfAt.toString()));
+  }
+
+  private static Library library(Path file, @Nullable Path folder) {
+    if (folder == null) {
+      return new Library(Library.find(file, programFolder()));
     }
-    if (!Files.isDirectory(libraryFolder)) {
+    if (!Files.isDirectory(folder)) {
       throw BadInput.of(
-          Place.of(libraryFolder.toString()),
+          Place.of(folder.toString()),
           "no such folder",
           "must be the folder of the equipment library",
           "It holds modules.yaml, batteries.yaml and so on.");
     }
-    return new ScenarioReader(file, new Library(libraryFolder)).scenario(file);
+    return new Library(folder);
   }
 
   /** Where the program stands, null if it cannot be told. */
@@ -102,7 +116,11 @@ public final class ScenarioReader {
   }
 
   private Scenario scenario(Path path) {
-    Block home = new Block(Vocabulary.SCENARIO, YamlFile.read(path, file), file, "", border, null);
+    return checked(YamlFile.read(path, file));
+  }
+
+  private Scenario checked(Node root) {
+    Block home = new Block(Vocabulary.SCENARIO, root, file, "", border, null);
     Scenario scenario = scenario(home);
     border.throwIfAny(file);
     return scenario;
