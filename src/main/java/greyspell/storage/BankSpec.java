@@ -190,6 +190,54 @@ public record BankSpec(
     return with(near[0], near[1], healthShare, sheet, twoTanks, life);
   }
 
+  /**
+   * The same batteries, so many of them (rows of them, where they stand in series) side by side:
+   * energy, power limits and standby in proportion, resistance in inverse proportion.
+   *
+   * @param newPacks from 1
+   */
+  public BankSpec withPacks(int newPacks) {
+    return newPacks == packs ? this : sized((double) newPacks / packs, newPacks);
+  }
+
+  /**
+   * A bank of any size made of the same cells: as {@link #withPacks}, though no whole number of
+   * packs may come to it.
+   *
+   * @param newCapacityWh nominal energy, above 0
+   */
+  public BankSpec withCapacityWh(double newCapacityWh) {
+    return sized(newCapacityWh / capacityWh, packs);
+  }
+
+  private BankSpec sized(double share, int newPacks) {
+    return new BankSpec(
+        name,
+        chemistry,
+        newPacks,
+        capacityWh * share,
+        nominalV,
+        fullFraction,
+        reserveFraction,
+        chargeEfficiency,
+        dischargeEfficiency,
+        maxChargeW * share,
+        maxDischargeW * share,
+        selfDischargePerMonthFraction,
+        capacityByTemperature,
+        coldestChargeC,
+        standbyW * share,
+        enclosure,
+        fullChargeFromC,
+        healthShare,
+        cells == null ? null : cells.withResistanceOhm(cells.resistanceOhm() / share),
+        tanks == null
+            ? null
+            : new KineticSheet(
+                tanks.availableShare(), tanks.exchangePerH(), tanks.tanksWh() * share),
+        life);
+  }
+
   public BankSpec withLife(LifeSheet newLife) {
     return with(chargeEfficiency, dischargeEfficiency, healthShare, cells, tanks, newLife);
   }
