@@ -40,6 +40,7 @@ class RoomsTest {
           Map.entry("balance", Set.of("storage.step", "power.step", "load.step")),
           Map.entry("outcome", Set.of("balance", "storage.step", "power.step", "load.step")),
           Map.entry("cause", Set.of("balance", "outcome")),
+          Map.entry("words", Set.of("cause")),
           Map.entry("electrical", Set.of("array", "storage", "power", "load")),
           Map.entry(
               "scenario",
@@ -70,10 +71,11 @@ class RoomsTest {
                   "cause",
                   "electrical",
                   "scenario")),
-          Map.entry("chart", belowPages("study")),
-          Map.entry("report", belowPages("study", "chart", "report.page")),
-          Map.entry("report.page", belowPages("study", "chart", "report")),
-          Map.entry("cli", belowPages("study", "chart", "report")));
+          Map.entry("chart", belowPages("study", "words")),
+          Map.entry("report", belowPages("study", "words", "chart", "report.page")),
+          Map.entry("report.page", belowPages("study", "words", "chart", "report")),
+          Map.entry("handover", belowPages("study", "words", "chart", "report")),
+          Map.entry("cli", belowPages("study", "words", "chart", "report", "handover")));
 
   /** Libraries and the only rooms that may see them. */
   private static final Map<String, Set<String>> LIBRARIES =
