@@ -197,18 +197,46 @@ public record Scenario(
   public record Assumption(String key, String value, String why) {}
 
   /**
-   * Prices, all optional.
+   * Prices, all optional, each in the user's own money.
    *
    * @param currency the user's own text
+   * @param perModuleCost one panel more, mounted
+   * @param perPackCost one battery more; in series, a row of them
+   * @param perTiltedModuleCost for setting one panel to another tilt
+   * @param generatorCost of one with its charger
+   * @param perGeneratorHourCost oil and wear beside the fuel
+   * @param yearlyCost upkeep
+   * @param years over which costs are added up
+   * @param discountFraction by which money of next year counts less
+   * @param measures what else could be done
    */
   public record Costs(
       String currency,
       @Nullable Double perModuleCost,
       @Nullable Double perPackCost,
+      @Nullable Double perControllerCost,
+      @Nullable Double perTiltedModuleCost,
+      @Nullable Double generatorCost,
       @Nullable Double fuelPerLitreCost,
-      @Nullable Double yearlyCost) {
-    public static final Costs NONE = new Costs("", null, null, null, null);
+      @Nullable Double perGeneratorHourCost,
+      @Nullable Double yearlyCost,
+      int years,
+      double discountFraction,
+      List<Measure> measures) {
+    public static final Costs NONE =
+        new Costs("", null, null, null, null, null, null, null, null, 20, 0.0, List.of());
+
+    public Costs {
+      measures = List.copyOf(measures);
+    }
   }
+
+  /**
+   * Something that could be done beside buying panels and batteries: one key of the file changed.
+   *
+   * @param path of the key: {@code loads.appliances[LED lamp].power}
+   */
+  public record Measure(String name, double onceCost, String path, String value) {}
 
   /**
    * What the electrical checks need beyond the energy.

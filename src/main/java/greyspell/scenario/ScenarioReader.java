@@ -13,7 +13,6 @@ import greyspell.quantity.Dimension;
 import greyspell.quantity.Place;
 import greyspell.quantity.Quantity;
 import greyspell.quantity.Show;
-import greyspell.quantity.Unit;
 import greyspell.sky.Site;
 import greyspell.sky.SkyChoices;
 import greyspell.storage.BankSpec;
@@ -160,7 +159,7 @@ public final class ScenarioReader {
     Scenario.Generator generator = generator(home, inverter, site);
     Scenario.OtherSource otherSource = otherSource(home);
     bank = withResistance(bank, electrical);
-    Scenario.Costs costs = costs(home);
+    Scenario.Costs costs = new CostBinder(border, file).costs(home);
     int seed = home.whole(Vocabulary.SEED);
     if (site == null || inverter == null || bank == null || load == null || !border.isClean()) {
       border.throwIfAny(file);
@@ -382,35 +381,5 @@ public final class ScenarioReader {
             paths.resolved(block, PowerKeys.SOURCE_FILE),
             block.word(PowerKeys.SOURCE_BUS, ApplianceKeys.Supply.values())
                 == ApplianceKeys.Supply.DC);
-  }
-
-  private static Scenario.Costs costs(Block home) {
-    Block block = home.block(Vocabulary.HOME_COSTS);
-    return block == null
-        ? Scenario.Costs.NONE
-        : new Scenario.Costs(
-            block.text(Vocabulary.CURRENCY),
-            block.optional(Vocabulary.PER_MODULE),
-            block.optional(Vocabulary.PER_PACK),
-            fuelPerLitreCost(block),
-            block.optional(Vocabulary.YEARLY));
-  }
-
-  /** Null if no price is stated. */
-  private static @Nullable Double fuelPerLitreCost(Block block) {
-    Double perLitreCost = block.optional(Vocabulary.FUEL_PER_LITRE);
-    Double perGallonCost = block.optional(Vocabulary.FUEL_PER_GALLON);
-    if (perLitreCost != null && perGallonCost != null) {
-      block
-          .border()
-          .fault(
-              block.place(Vocabulary.FUEL_PER_GALLON),
-              "\"fuel_per_gallon\" beside \"fuel_per_litre\" in costs",
-              "must be one price",
-              "Leave one of them out.");
-    }
-    return perGallonCost == null
-        ? perLitreCost
-        : Double.valueOf(Unit.GALLON.fromInside(perGallonCost));
   }
 }

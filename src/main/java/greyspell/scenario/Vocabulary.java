@@ -172,46 +172,7 @@ final class Vocabulary {
           TURBIDITY,
           SNOW_ALBEDO);
 
-  // ---- costs and the whole file -----------------------------------------------------------------
-
-  static final Key CURRENCY =
-      Key.of("currency", Key.Kind.TEXT, "The user's own word.").usual("", "").into("currency");
-  static final Key PER_MODULE =
-      Key.measure("per_module", "One panel, mounted.", Dimension.NUMBER)
-          .within(0, 1e9)
-          .into("perModuleCost");
-  static final Key PER_PACK =
-      Key.measure(
-              "per_pack",
-              "One battery more; of a bank with batteries in series one row.",
-              Dimension.NUMBER)
-          .within(0, 1e9)
-          .into("perPackCost");
-  static final Key FUEL_PER_LITRE =
-      Key.measure("fuel_per_litre", "Generator fuel.", Dimension.NUMBER)
-          .within(0, 1e6)
-          .into("fuelPerLitreCost");
-  static final Key FUEL_PER_GALLON =
-      Key.measure(
-              "fuel_per_gallon",
-              "Generator fuel for a US gallon, instead of fuel_per_litre.",
-              Dimension.NUMBER)
-          .within(0, 1e6)
-          .into("fuelPerLitreCost");
-  static final Key YEARLY =
-      Key.measure("yearly", "Upkeep each year.", Dimension.NUMBER)
-          .within(0, 1e9)
-          .into("yearlyCost");
-  static final Shape COSTS =
-      Shape.of(
-          "costs",
-          "Prices, all optional, plain numbers. The fuel price gives what a generator burns for; the others are read and kept.",
-          CURRENCY,
-          PER_MODULE,
-          PER_PACK,
-          FUEL_PER_LITRE,
-          FUEL_PER_GALLON,
-          YEARLY);
+  // ---- the whole file ---------------------------------------------------------------------------
 
   static final Key HOME =
       Key.of("home", Key.Kind.TEXT, "Name of the house.").required().into("name");
@@ -257,7 +218,7 @@ final class Vocabulary {
           .within(0, 1)
           .usual("steady", "the years before were like these")
           .into("startChargeFraction");
-  static final Key HOME_COSTS = Key.block("costs", "Prices.", COSTS).into("costs");
+  static final Key HOME_COSTS = Key.block("costs", "Prices.", CostKeys.COSTS).into("costs");
   static final Key HOME_ELECTRICAL =
       Key.block("electrical", "For the electrical checks.", WireKeys.ELECTRICAL).into("electrical");
   static final Key CONDUCTORS =
@@ -324,6 +285,7 @@ final class Vocabulary {
         LoadKeys.POLICY,
         WireKeys.ELECTRICAL,
         WireKeys.CONDUCTOR,
-        COSTS);
+        CostKeys.COSTS,
+        CostKeys.MEASURE);
   }
 }

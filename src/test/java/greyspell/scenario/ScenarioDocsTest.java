@@ -151,7 +151,8 @@ class ScenarioDocsTest {
   static {
     FILLED_BY.put(Scenario.class, List.of(Vocabulary.SCENARIO));
     FILLED_BY.put(WeatherChoice.class, List.of(WeatherKeys.WEATHER));
-    FILLED_BY.put(Scenario.Costs.class, List.of(Vocabulary.COSTS));
+    FILLED_BY.put(Scenario.Costs.class, List.of(CostKeys.COSTS));
+    FILLED_BY.put(Scenario.Measure.class, List.of(CostKeys.MEASURE));
     FILLED_BY.put(Scenario.Electrical.class, List.of(WireKeys.ELECTRICAL, Vocabulary.SCENARIO));
     FILLED_BY.put(Scenario.Wire.class, List.of(WireKeys.CONDUCTOR));
     FILLED_BY.put(ConductorRun.class, List.of(WireKeys.CONDUCTOR));
