@@ -53,7 +53,12 @@ public final class BankAxis {
   private int baseHours;
   private double deepestWh;
 
+  // of the hours last taken
   private double[] stepWh = new double[0];
+  private double[] servedShare = new double[0];
+  private double[] withheldWh = new double[0];
+  private boolean isWithheld;
+
   private double[] peakWh = new double[16];
   private double[] valleyWh = new double[16];
   private int top;
@@ -158,30 +163,51 @@ public final class BankAxis {
 
   /** Adds hours that follow what went before. */
   public void add(BusHours hours, double solarFactor) {
-    double[] withheldWh = hours.overloadWh;
-    if (hours.mostNeedWh() > limits.mostOutWh()) {
-      withheldWh = withheld(hours, solarFactor);
-      for (double wh : withheldWh) {
-        baseWh += wh;
-        baseHours += wh > UnmetLoop.LEAST_UNMET_WH ? 1 : 0;
-      }
-    } else {
-      baseWh += hours.overloadSumWh();
-      baseHours += hours.overloadHours();
-    }
+    take(hours, solarFactor);
+    go(0, hours.hours());
+  }
+
+  /** Works out by how much each hour moves the level, for {@link #go}. */
+  public void take(BusHours hours, double solarFactor) {
     int count = hours.hours();
+    boolean isLimited = hours.mostNeedWh() > limits.mostOutWh();
+    withheldWh = isLimited ? withheld(hours, solarFactor) : hours.overloadWh;
+    isWithheld = isLimited || hours.overloadHours() > 0;
+    servedShare = hours.servedShare;
     if (stepWh.length < count) {
       stepWh = new double[count];
     }
-    reserve(top + count / 2 + 2);
     fillSurplus(stepWh, hours.solarWh, hours.needWh, solarFactor);
-    if (hours.mostNeedWh() > limits.mostOutWh()) {
+    if (isLimited) {
       limitOut(stepWh, limits.mostOutWh(), count);
     }
     double mostInWh = Math.min(limits.mostInWh(), LaneBlock.NO_LIMIT_WH);
     limitIn(stepWh, hours.chargeShare, mostInWh);
     toCells(stepWh, limits.chargeEfficiency(), limits.dischargeEfficiency(), count);
-    scan(hours.servedShare, withheldWh, count);
+  }
+
+  /** Goes on through some of the hours last taken, from one up to another. */
+  public void go(int from, int to) {
+    for (int h = from; isWithheld && h < to; h++) {
+      baseWh += withheldWh[h];
+      baseHours += withheldWh[h] > UnmetLoop.LEAST_UNMET_WH ? 1 : 0;
+    }
+    reserve(top + (to - from) / 2 + 2);
+    scan(servedShare, withheldWh, from, to);
+  }
+
+  /** How far each bank is below full now. */
+  public double[] belowFullWh() {
+    var belowWh = new double[windowWh.length];
+    for (int i = 0; i < belowWh.length; i++) {
+      double below = 0.0, window = windowWh[i];
+      for (int k = 1; k <= top; k++) {
+        below = Math.min(window, below + peakWh[k - 1] - valleyWh[k]);
+        below = Math.max(0.0, below - (peakWh[k] - valleyWh[k]));
+      }
+      belowWh[i] = Math.min(window, below + peakWh[top] - levelWh);
+    }
+    return belowWh;
   }
 
   /** What inverter and discharge limit withhold in each hour. */
@@ -225,14 +251,14 @@ public final class BankAxis {
     }
   }
 
-  private void scan(double[] servedShare, double[] withheldWh, int count) {
+  private void scan(double[] servedShare, double[] withheldWh, int from, int count) {
     double[] peak = peakWh, valley = valleyWh, windows = windowWh, step = stepWh;
     double[] weight = this.weight, weighted = this.weighted;
     int[] first = this.first, shortHours = this.shortHours;
     double etaOut = limits.dischargeEfficiency();
     double least = leastWh, most = mostWh, perWh = placesPerWh, steps = stepsPerWh;
     double s = levelWh, deepest = deepestWh;
-    int top = this.top, h = 0;
+    int top = this.top, h = from;
     while (h < count) {
       double p = peak[top], fallWh = 0.0;
       // the hinge where the last hour ended, not yet booked: the next one begins there

@@ -15,6 +15,7 @@ final class LaneBlock {
 
   final int width;
   final double[] solarFactor;
+  final double[] ownDrawWh;
   final double[] windowWh;
   final double[] mostInWh;
   final double[] mostOutWh;
@@ -70,6 +71,9 @@ final class LaneBlock {
   boolean allFall;
   boolean isFree;
 
+  final boolean hasOwnDraw;
+  final double leastDrawWh;
+  final double mostDrawWh;
   final double leastFactor;
   final double mostFactor;
   final double leastAcWh;
@@ -82,6 +86,7 @@ final class LaneBlock {
   LaneBlock(List<Lane> lanes) {
     width = (lanes.size() + MULTIPLE - 1) / MULTIPLE * MULTIPLE;
     solarFactor = array();
+    ownDrawWh = array();
     windowWh = array();
     mostInWh = array();
     mostOutWh = array();
@@ -122,6 +127,9 @@ final class LaneBlock {
       // the rest is filled up with the last design and never read
       set(j, lanes.get(Math.min(j, lanes.size() - 1)));
     }
+    leastDrawWh = least(ownDrawWh);
+    mostDrawWh = most(ownDrawWh);
+    hasOwnDraw = leastDrawWh != 0.0 || mostDrawWh != 0.0;
     leastFactor = least(solarFactor);
     mostFactor = most(solarFactor);
     leastAcWh = least(mostAcWh);
@@ -133,7 +141,7 @@ final class LaneBlock {
   }
 
   private static double most(double[] values) {
-    double most = 0.0;
+    double most = Double.NEGATIVE_INFINITY;
     for (double value : values) {
       most = Math.max(most, value);
     }
@@ -182,6 +190,7 @@ final class LaneBlock {
     BankLimits bank = lane.design().bank();
     InverterLimits inverter = lane.design().inverter();
     solarFactor[j] = lane.solarFactor();
+    ownDrawWh[j] = lane.ownDrawWh();
     windowWh[j] = bank.windowWh();
     mostInWh[j] = Math.min(bank.mostInWh(), NO_LIMIT_WH);
     mostOutWh[j] = Math.min(bank.mostOutWh(), NO_LIMIT_WH);

@@ -1,5 +1,7 @@
 package greyspell.balance;
 
+import java.util.Arrays;
+
 /**
  * The balance of {@link HourLoop} for many designs at once, hour by hour across the designs, with
  * sums instead of books.
@@ -36,12 +38,30 @@ public final class LaneLoop {
 
   /** Unmet energy and unmet hours only, behind one inverter. */
   public static void runUnmet(BusHours hours, Lanes lanes) {
-    run(hours, lanes, false);
+    runUnmet(hours, lanes, 0, hours.hours());
+  }
+
+  /** Unmet energy and unmet hours only, of the hours from one up to another. */
+  public static void runUnmet(BusHours hours, Lanes lanes, int from, int to) {
+    check(hours, lanes);
+    for (LaneBlock block : lanes.blocks) {
+      double overloadSumWh = 0.0;
+      for (int h = from; h < to; h++) {
+        double over = hours.overloadWh[h];
+        surplus(hours, block, h);
+        unmet(block, hours.chargeShare[h], hours.lockedShare[h]);
+        if (!block.allRise || over > 0.0) {
+          book(hours, block, h);
+        }
+        overloadSumWh += over;
+      }
+      LaneSteps.add(block.inverterWh, overloadSumWh);
+    }
   }
 
   /** All of {@link RunSums}, behind one inverter. */
   public static void runAll(BusHours hours, Lanes lanes) {
-    run(hours, lanes, true);
+    runAllOf(hours, lanes);
   }
 
   /** Unmet energy and unmet hours only, each lane with its own inverter. */
@@ -54,26 +74,48 @@ public final class LaneLoop {
     run(forcing, lanes, true);
   }
 
-  private static void run(BusHours hours, Lanes lanes, boolean isAll) {
+  private static void check(BusHours hours, Lanes lanes) {
     if (!lanes.haveInverter(hours.inverter)) {
       throw new IllegalArgumentException("a lane has another inverter than the hours");
     }
+  }
+
+  private static void surplus(BusHours hours, LaneBlock b, int h) {
+    double solarWh = hours.solarWh[h], needWh = hours.needWh[h];
+    b.look(
+        solarWh,
+        needWh + b.leastDrawWh,
+        needWh + b.mostDrawWh,
+        hours.chargeShare[h],
+        hours.lockedShare[h]);
+    if (b.hasOwnDraw) {
+      LaneSteps.drawnSurplus(b.surplusWh, b.solarFactor, b.ownDrawWh, solarWh, needWh);
+    } else {
+      LaneSteps.surplus(b.surplusWh, b.solarFactor, solarWh, needWh);
+    }
+  }
+
+  private static void book(BusHours hours, LaneBlock b, int h) {
+    double over = hours.overloadWh[h];
+    if (b.hasOwnDraw) {
+      double servedWh = hours.servedShare[h] * hours.needWh[h];
+      LaneSteps.drawnShare(b.servedShare, b.ownDrawWh, servedWh, hours.needWh[h]);
+      Arrays.fill(b.overWh, over);
+      LaneSteps.ownBook(b.lackWh, b.emptyWh, b.unmetHours, b.servedShare, b.overWh);
+    } else {
+      LaneSteps.book(b.lackWh, b.emptyWh, b.unmetHours, hours.servedShare[h], over);
+    }
+  }
+
+  private static void runAllOf(BusHours hours, Lanes lanes) {
+    check(hours, lanes);
+    lanes.refuseOwnDraw();
     for (LaneBlock block : lanes.blocks) {
       for (int h = 0; h < hours.hours(); h++) {
-        double solarWh = hours.solarWh[h], needWh = hours.needWh[h], over = hours.overloadWh[h];
-        double locked = hours.lockedShare[h], accepted = hours.chargeShare[h];
-        block.look(solarWh, needWh, needWh, accepted, locked);
-        LaneSteps.surplus(block.surplusWh, block.solarFactor, solarWh, needWh);
-        if (isAll) {
-          all(block, accepted, locked, hours.availablePerBus[h]);
-          bookAll(block, hours.servedShare[h], over);
-        } else {
-          unmet(block, accepted, locked);
-          if (!block.allRise || over > 0.0) {
-            LaneSteps.book(
-                block.lackWh, block.emptyWh, block.unmetHours, hours.servedShare[h], over);
-          }
-        }
+        double accepted = hours.chargeShare[h], locked = hours.lockedShare[h];
+        surplus(hours, block, h);
+        all(block, accepted, locked, hours.availablePerBus[h]);
+        bookAll(block, hours.servedShare[h], hours.overloadWh[h]);
       }
       LaneSteps.add(block.inverterWh, hours.overloadSumWh());
     }
@@ -83,6 +125,7 @@ public final class LaneLoop {
     if (!lanes.isFor(forcing)) {
       throw new IllegalArgumentException("a lane needs the full loop");
     }
+    lanes.refuseOwnDraw();
     double[] solarBusWh = forcing.solarBusWh(), controllerWh = forcing.controllerLossWh();
     double[] acWh = forcing.acAskedWh(), dcWh = forcing.dcAskedWh();
     double[] standingWh = forcing.standingWh();

@@ -25,6 +25,21 @@ final class LaneSteps {
     }
   }
 
+  static void drawnSurplus(
+      double[] surplusWh, double[] solarFactor, double[] ownDrawWh, double solarWh, double needWh) {
+    for (int j = 0; j < surplusWh.length; j++) {
+      surplusWh[j] = fma(solarWh, solarFactor[j], -(needWh + ownDrawWh[j]));
+    }
+  }
+
+  /** What a Wh lacking on the bus leaves unserved, where each lane draws something of its own. */
+  static void drawnShare(
+      double[] servedShare, double[] ownDrawWh, double servedWh, double needWh) {
+    for (int j = 0; j < servedShare.length; j++) {
+      servedShare[j] = servedWh / (needWh + ownDrawWh[j] + Double.MIN_NORMAL);
+    }
+  }
+
   /** Own inverters: AC within their limit, and what is over it. */
   static void throughInverter(
       double[] acWh, double[] overWh, double[] mostAcWh, double[] inverterWh, double askedWh) {

@@ -54,6 +54,11 @@ public final class Lanes {
     block(lane).chargeWh[lane % BLOCK] = chargeWh;
   }
 
+  /** One bank's charge now, above the reserve. */
+  public double chargeWh(int lane) {
+    return block(lane).chargeWh[lane % BLOCK];
+  }
+
   /** Asked for and not served, all runs since {@link #restart}. */
   public double unmetWh(int lane) {
     LaneBlock block = block(lane);
@@ -89,6 +94,15 @@ public final class Lanes {
       }
     }
     return true;
+  }
+
+  /** Only {@link LaneLoop#runUnmet(BusHours, Lanes)} knows it. */
+  void refuseOwnDraw() {
+    for (LaneBlock block : blocks) {
+      if (block.hasOwnDraw) {
+        throw new IllegalArgumentException("a lane draws something of its own");
+      }
+    }
   }
 
   boolean isFor(Forcing forcing) {
