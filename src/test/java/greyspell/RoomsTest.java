@@ -41,6 +41,7 @@ class RoomsTest {
           Map.entry("outcome", Set.of("balance", "storage.step", "power.step", "load.step")),
           Map.entry("cause", Set.of("balance", "outcome")),
           Map.entry("words", Set.of("cause")),
+          Map.entry("sizing", Set.of("balance", "outcome", "storage.step", "power.step")),
           Map.entry("electrical", Set.of("array", "storage", "power", "load")),
           Map.entry(
               "scenario",
@@ -69,6 +70,7 @@ class RoomsTest {
                   "balance",
                   "outcome",
                   "cause",
+                  "sizing",
                   "electrical",
                   "scenario")),
           Map.entry("chart", belowPages("study", "words")),
@@ -106,6 +108,7 @@ class RoomsTest {
                 "balance",
                 "outcome",
                 "cause",
+                "sizing",
                 "electrical",
                 "scenario"));
     rooms.addAll(Set.of(more));
