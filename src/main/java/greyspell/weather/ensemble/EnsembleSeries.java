@@ -5,6 +5,8 @@ import greyspell.quantity.Check;
 import greyspell.weather.GapReport;
 import greyspell.weather.WeatherSeries;
 import java.util.ArrayList;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The first years of a source as one series with real dates, for writing out. Holds all of them in
@@ -22,16 +24,15 @@ public final class EnsembleSeries {
     Check.within("years", years, 1, Math.min(source.years(), 1000));
     HourCalendar calendar = HourCalendar.of(firstYear, years);
     var columns = new WeatherSeries.Columns();
-    var globalWm2 = new double[calendar.hours()];
-    var temperatureC = new double[calendar.hours()];
-    columns.globalHorizontalWm2 = globalWm2;
-    columns.airTemperatureC = temperatureC;
     var year = new WeatherYear();
     for (int y = 0; y < years; y++) {
       source.fill(y, year);
-      copy(calendar, y, year, globalWm2, temperatureC);
+      if (y == 0) {
+        make(columns, year, calendar.hours());
+      }
+      copy(calendar, y, year, columns);
     }
-    smoothSeams(calendar, year.seamHour(), temperatureC);
+    smoothSeams(calendar, year.seamHour(), Objects.requireNonNull(columns.airTemperatureC));
     var notes = new ArrayList<>(source.notes());
     notes.add("29 February, where there is one, is the mean of the days beside it");
     return new WeatherSeries(
@@ -45,39 +46,65 @@ public final class EnsembleSeries {
   public static WeatherSeries oneWinter(WinterSource source, int year) {
     var drawn = new WeatherYear();
     source.fill(year, drawn);
+    return ring(source, drawn, HourCalendar.oneWinter(source.name(year)));
+  }
+
+  /**
+   * A year as a series that shares its arrays: what the next fill writes stands in the series too.
+   */
+  public static WeatherSeries ring(WinterSource source, WeatherYear year, HourCalendar calendar) {
     var columns = new WeatherSeries.Columns();
-    columns.globalHorizontalWm2 = drawn.globalHorizontalWm2();
-    columns.airTemperatureC = drawn.airTemperatureC();
+    columns.globalHorizontalWm2 = year.globalHorizontalWm2();
+    columns.airTemperatureC = year.airTemperatureC();
+    columns.windMs = year.windMs();
+    columns.snowDepthM = year.snowDepthM();
+    columns.diffuseHorizontalWm2 = year.diffuseHorizontalWm2();
     return new WeatherSeries(
-        HourCalendar.oneWinter(source.name(year)),
+        calendar,
         source.site().source(source.describe(), "made weather"),
         new GapReport(0, 0, source.notes()),
         columns);
   }
 
-  /** From the seam on into its own year, before it into the next. */
-  private static void copy(
-      HourCalendar calendar, int y, WeatherYear year, double[] globalWm2, double[] temperatureC) {
-    int seam = year.seamHour();
-    copy(calendar, y, seam, WeatherYear.HOURS, year, globalWm2, temperatureC);
-    copy(calendar, (y + 1) % calendar.years(), 0, seam, year, globalWm2, temperatureC);
+  private static void make(WeatherSeries.Columns columns, WeatherYear year, int hours) {
+    columns.globalHorizontalWm2 = new double[hours];
+    columns.airTemperatureC = new double[hours];
+    columns.windMs = year.windMs() == null ? null : new double[hours];
+    columns.snowDepthM = year.snowDepthM() == null ? null : new double[hours];
+    columns.diffuseHorizontalWm2 = year.diffuseHorizontalWm2() == null ? null : new double[hours];
   }
 
   private static void copy(
+      HourCalendar calendar, int y, WeatherYear year, WeatherSeries.Columns columns) {
+    copy(calendar, y, year, year.globalHorizontalWm2(), columns.globalHorizontalWm2);
+    copy(calendar, y, year, year.airTemperatureC(), columns.airTemperatureC);
+    copy(calendar, y, year, year.windMs(), columns.windMs);
+    copy(calendar, y, year, year.snowDepthM(), columns.snowDepthM);
+    copy(calendar, y, year, year.diffuseHorizontalWm2(), columns.diffuseHorizontalWm2);
+  }
+
+  /** From the seam on into its own year, before it into the next. */
+  private static void copy(
       HourCalendar calendar,
-      int toYear,
-      int from,
-      int to,
+      int y,
       WeatherYear year,
-      double[] globalWm2,
-      double[] temperatureC) {
+      double @Nullable [] from,
+      double @Nullable [] to) {
+    if (from != null && to != null) {
+      int seam = year.seamHour();
+      copy(calendar, y, seam, WeatherYear.HOURS, from, to);
+      copy(calendar, (y + 1) % calendar.years(), 0, seam, from, to);
+    }
+  }
+
+  private static void copy(
+      HourCalendar calendar, int toYear, int fromHour, int toHour, double[] from, double[] to) {
     int end = calendar.firstHourOfYear(toYear + 1);
     int source = 0;
     for (int hour = calendar.firstHourOfYear(toYear); hour < end; hour += YearDays.HOURS_PER_DAY) {
       boolean isLeapDay = calendar.month(hour) == 2 && calendar.dayOfMonth(hour) == 29;
-      if (source >= from && source < to) {
-        copyDay(year.globalHorizontalWm2(), source, isLeapDay, globalWm2, hour);
-        copyDay(year.airTemperatureC(), source, isLeapDay, temperatureC, hour);
+      if (source >= fromHour && source < toHour) {
+        copyDay(from, source, isLeapDay, to, hour);
       }
       source += isLeapDay ? 0 : YearDays.HOURS_PER_DAY;
     }

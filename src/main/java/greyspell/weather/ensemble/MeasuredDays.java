@@ -2,6 +2,8 @@ package greyspell.weather.ensemble;
 
 import greyspell.calendar.HourCalendar;
 import greyspell.weather.WeatherSeries;
+import java.util.ArrayList;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Measured years as days of 365-day years, each with the state of its sky and air: what a bank
@@ -18,9 +20,19 @@ final class MeasuredDays {
   private static final double CLEARNESS_MEMORY_D = 10.0;
   private static final double TEMPERATURE_MEMORY_D = 3.0;
 
+  /** Columns that a file may have beside sunshine and temperature. */
+  static final int MORE = 3;
+
+  static final int WIND = 0;
+  static final int SNOW = 1;
+  static final int DIFFUSE = 2;
+
   final int years;
   final double[] globalWm2;
   final double[] airTemperatureC;
+
+  /** By column; null where the file has none. */
+  final double @Nullable [][] more = new double[MORE][];
 
   /** Running values at the end of each day. */
   final double[] skyState;
@@ -35,21 +47,43 @@ final class MeasuredDays {
     }
     HourCalendar calendar = series.calendar();
     years = calendar.years();
-    globalWm2 = new double[years * WeatherYear.HOURS];
-    airTemperatureC = new double[years * WeatherYear.HOURS];
-    int to = 0;
-    for (int from = 0; from < calendar.hours(); from += YearDays.HOURS_PER_DAY) {
-      if (calendar.month(from) == 2 && calendar.dayOfMonth(from) == 29) {
-        continue;
-      }
-      System.arraycopy(global, from, globalWm2, to, YearDays.HOURS_PER_DAY);
-      System.arraycopy(series.airTemperatureC(), from, airTemperatureC, to, YearDays.HOURS_PER_DAY);
-      to += YearDays.HOURS_PER_DAY;
-    }
+    globalWm2 = withoutLeapDays(calendar, global);
+    airTemperatureC = withoutLeapDays(calendar, series.airTemperatureC());
+    more[WIND] = orNone(calendar, series.windMs());
+    more[SNOW] = orNone(calendar, series.snowDepthM());
+    more[DIFFUSE] = orNone(calendar, series.diffuseHorizontalWm2());
     sun = new SunYear(site);
     skyState = new double[days()];
     airStateC = new double[days()];
     fillStates();
+  }
+
+  private static double @Nullable [] orNone(HourCalendar calendar, double @Nullable [] column) {
+    return column == null ? null : withoutLeapDays(calendar, column);
+  }
+
+  private static double[] withoutLeapDays(HourCalendar calendar, double[] column) {
+    var kept = new double[calendar.years() * WeatherYear.HOURS];
+    int to = 0;
+    for (int from = 0; from < calendar.hours(); from += YearDays.HOURS_PER_DAY) {
+      if (calendar.month(from) != 2 || calendar.dayOfMonth(from) != 29) {
+        System.arraycopy(column, from, kept, to, YearDays.HOURS_PER_DAY);
+        to += YearDays.HOURS_PER_DAY;
+      }
+    }
+    return kept;
+  }
+
+  /** "wind, snow and diffuse light", what the file has of these; empty for none. */
+  String moreWords() {
+    var words = new ArrayList<String>();
+    String[] names = {"wind", "snow depth", "diffuse light"};
+    for (int k = 0; k < MORE; k++) {
+      if (more[k] != null) {
+        words.add(names[k]);
+      }
+    }
+    return String.join(", ", words);
   }
 
   int days() {

@@ -38,10 +38,17 @@ final class MeasuredWinters implements WinterSource {
     if (year < 0 || year >= years()) {
       throw new IllegalArgumentException("year " + year + " of " + years());
     }
-    reused.beginAt(seamHour);
+    reused.beginAt(seamHour, days.more);
     int spring = isSplit() ? year + 1 : year;
     copy(days.globalWm2, spring, year, reused.globalHorizontalWm2());
     copy(days.airTemperatureC, spring, year, reused.airTemperatureC());
+    for (int k = 0; k < MeasuredDays.MORE; k++) {
+      double[] from = days.more[k];
+      double[] to = reused.more(k);
+      if (from != null && to != null) {
+        copy(from, spring, year, to);
+      }
+    }
   }
 
   private void copy(double[] from, int spring, int autumn, double[] to) {

@@ -81,7 +81,7 @@ final class SplicedWinters implements WinterSource {
     }
     YearRandom random = reused.random;
     random.begin(seed, year, YearRandom.SPLICE);
-    reused.beginAt(seamDay * YearDays.HOURS_PER_DAY);
+    reused.beginAt(seamDay * YearDays.HOURS_PER_DAY, days.more);
     int winters = seamDay > 0 ? days.years - 1 : days.years;
     int donor = random.below(winters) * WeatherYear.DAYS + seamDay;
     int done = 0;
@@ -167,8 +167,28 @@ final class SplicedWinters implements WinterSource {
         }
       }
     }
+    copyMore(donor, done, length, reused);
     if (done > 0) {
       runOut(donor, done, temperatureC);
+    }
+  }
+
+  /** Wind and snow as they were, diffuse light scaled as all of it. */
+  private void copyMore(int donor, int done, int length, WeatherYear reused) {
+    for (int k = 0; k < MeasuredDays.MORE; k++) {
+      double[] from = days.more[k];
+      double[] to = reused.more(k);
+      for (int i = 0; i < length && from != null && to != null; i++) {
+        int day = (seamDay + done + i) % WeatherYear.DAYS;
+        double factor =
+            k == MeasuredDays.DIFFUSE
+                ? days.sun.dayWhm2[day] / days.sun.dayWhm2[(donor + i) % WeatherYear.DAYS]
+                : 1.0;
+        int first = (donor + i) * YearDays.HOURS_PER_DAY;
+        for (int h = 0; h < YearDays.HOURS_PER_DAY; h++) {
+          to[day * YearDays.HOURS_PER_DAY + h] = factor * from[first + h];
+        }
+      }
     }
   }
 
@@ -199,11 +219,14 @@ final class SplicedWinters implements WinterSource {
 
   @Override
   public List<String> notes() {
+    String more = days.moreWords();
     return List.of(
         "spliced weather: stretches of "
             + days.years
             + " years of the file in new order; a winter worse than all of them in each of its weeks"
             + " cannot come of it",
-        "sunshine and temperature only: wind, cloud and snow of the file are not carried over");
+        more.isEmpty()
+            ? "sunshine and temperature only: the file has no wind, snow depth or diffuse light"
+            : "carried over beside sunshine and temperature: " + more);
   }
 }

@@ -1,5 +1,8 @@
 package greyspell.weather.ensemble;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
 /**
  * One year of weather, filled again and again: 8760 hours, January first, no leap day, local
  * standard time, hourly means. One for each thread.
@@ -24,6 +27,7 @@ public final class WeatherYear {
   final double[] nearDistance = new double[SplicedWinters.CHOICES];
   final int[] nearDay = new int[SplicedWinters.CHOICES];
   final YearRandom random = new YearRandom();
+  private final double @Nullable [][] more = new double[MeasuredDays.MORE][];
   private int seamHour;
 
   /** Written by the next fill; do not write it. */
@@ -36,12 +40,42 @@ public final class WeatherYear {
     return airTemperatureC;
   }
 
+  /** Null where the source has none: made winters, files without wind. */
+  public double @Nullable [] windMs() {
+    return more[MeasuredDays.WIND];
+  }
+
+  /** On the ground; null where the source has none. */
+  public double @Nullable [] snowDepthM() {
+    return more[MeasuredDays.SNOW];
+  }
+
+  /** Null where the source has none. */
+  public double @Nullable [] diffuseHorizontalWm2() {
+    return more[MeasuredDays.DIFFUSE];
+  }
+
   /** The first hour in time. */
   public int seamHour() {
     return seamHour;
   }
 
+  /** A winter of sunshine and temperature alone. */
   void beginAt(int hour) {
     seamHour = hour;
+    Arrays.fill(more, null);
+  }
+
+  /** A winter with such columns as the measured years have beside these. */
+  void beginAt(int hour, double @Nullable [][] measured) {
+    seamHour = hour;
+    for (int k = 0; k < more.length; k++) {
+      double[] own = more[k];
+      more[k] = measured[k] == null ? null : own == null ? new double[HOURS] : own;
+    }
+  }
+
+  double @Nullable [] more(int column) {
+    return more[column];
   }
 }
