@@ -35,7 +35,11 @@ public final class Study {
   /** Runs a home through all hours of its weather. */
   public static StudyResult run(Scenario scenario, Steps steps) {
     steps.step("reading the weather", 0.0);
-    WeatherSeries weather = read(scenario);
+    return run(scenario, read(scenario), steps);
+  }
+
+  /** Runs a home through all hours of some weather. */
+  static StudyResult run(Scenario scenario, WeatherSeries weather, Steps steps) {
     steps.step("sun and sky", 0.3);
     var study = new Study(scenario, HomeLight.of(scenario, weather));
     study.noteEfficiency();

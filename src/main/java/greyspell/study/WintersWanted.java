@@ -155,6 +155,14 @@ public record WintersWanted(
     return new WintersDrawn(WinterKind.MEASURED, latest, cautions);
   }
 
+  /** All measured winters of the years that a scenario names; null where there are none. */
+  static @Nullable WinterSource allMeasured(Scenario home) {
+    WeatherSeries years = HomeWeather.years(home);
+    return years == null || years.calendar().isTypical()
+        ? null
+        : EnsembleSource.measured(years, site(home, years));
+  }
+
   private WintersDrawn spliced(Scenario home, WeatherSeries years) {
     if (years.calendar().years() < LEAST_YEARS) {
       throw HomeWeather.tooFew(years, "spliced", LEAST_YEARS);

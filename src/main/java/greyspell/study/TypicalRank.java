@@ -1,0 +1,98 @@
+package greyspell.study;
+
+import greyspell.calendar.HourCalendar;
+import greyspell.scenario.Scenario;
+import greyspell.weather.WeatherSeries;
+import greyspell.weather.ensemble.WeatherYear;
+import greyspell.weather.ensemble.WinterKind;
+import greyspell.weather.ensemble.WinterSource;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How dull the winter of a typical year is beside measured ones, by the sunshine on level ground in
+ * the three darkest months: November to January in the north, May to July in the south.
+ *
+ * @param file the typical year's
+ * @param rank 1 for the dullest: "as dull as the 4th of 10"; one more than the winters where all of
+ *     them are duller
+ * @param winters measured ones beside it
+ * @param darkKwhm2 of the typical year in these months together
+ * @param dullestKwhm2 of the dullest measured winter
+ */
+public record TypicalRank(
+    String file, int rank, int winters, double darkKwhm2, double dullestKwhm2) {
+  private static final int[] NORTHERN_MONTHS = {11, 12, 1};
+  private static final int[] SOUTHERN_MONTHS = {5, 6, 7};
+  private static final double WH_PER_KWH = 1000.0;
+
+  /** Null where the file is no typical year, or where no measured winters stand beside it. */
+  static @Nullable TypicalRank of(Scenario home, WintersDrawn drawn) {
+    if (home.weather().files().isEmpty() || home.weather().years().isEmpty()) {
+      return null;
+    }
+    WeatherSeries typical = HomeWeather.withGlobal(home, HomeWeather.read(home));
+    WinterSource measured =
+        drawn.kind() == WinterKind.MEASURED ? drawn.source() : WintersWanted.allMeasured(home);
+    double[] ownWm2 = typical.globalHorizontalWm2();
+    if (!typical.calendar().isTypical() || measured == null || ownWm2 == null) {
+      return null;
+    }
+    boolean isNorthern = home.site().isNorthern();
+    double ownKwhm2 = darkKwhm2(ownWm2, isNorthern);
+    double dullestKwhm2 = Double.POSITIVE_INFINITY;
+    int duller = 0;
+    var year = new WeatherYear();
+    for (int y = 0; y < measured.years(); y++) {
+      measured.fill(y, year);
+      double kwhm2 = darkKwhm2(year.globalHorizontalWm2(), isNorthern);
+      duller += kwhm2 < ownKwhm2 ? 1 : 0;
+      dullestKwhm2 = Math.min(dullestKwhm2, kwhm2);
+    }
+    return new TypicalRank(
+        typical.source().file(), duller + 1, measured.years(), ownKwhm2, dullestKwhm2);
+  }
+
+  private static double darkKwhm2(double[] globalWm2, boolean isNorthern) {
+    HourCalendar calendar = HourCalendar.typicalYear();
+    double sumWh = 0.0;
+    for (int month : isNorthern ? NORTHERN_MONTHS : SOUTHERN_MONTHS) {
+      for (int h = 0; h < calendar.hours(); h++) {
+        sumWh += calendar.month(h) == month ? globalWm2[h] : 0.0;
+      }
+    }
+    return sumWh / WH_PER_KWH;
+  }
+
+  /** One sentence. */
+  public String words() {
+    if (rank > winters) {
+      return "The typical year is brighter than all "
+          + winters
+          + " measured winters beside it: it hides every bad one.";
+    }
+    return "From "
+        + file
+        + " the winter of a typical year is as dull as the "
+        + ordinal(rank)
+        + " dullest of "
+        + winters
+        + " measured ones: "
+        + (rank - 1)
+        + (rank == 2 ? " was" : " were")
+        + " duller.";
+  }
+
+  private static String ordinal(int rank) {
+    int tens = rank % 100;
+    String end =
+        tens >= 11 && tens <= 13
+            ? "th"
+            : switch (rank % 10) {
+              case 1 -> "st";
+              case 2 -> "nd";
+              case 3 -> "rd";
+              default -> "th";
+            };
+    return rank + end;
+  }
+}
