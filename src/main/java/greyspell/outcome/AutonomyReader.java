@@ -33,9 +33,9 @@ final class AutonomyReader {
     Arrays.sort(hours);
     return new Autonomy(
         darkDays(forcing, needWh, design.bank()),
-        percentile(hours, 0.1) / 24.0,
-        percentile(hours, 0.5) / 24.0,
-        percentile(hours, 0.9) / 24.0,
+        Band.share(hours, 0.1) / 24.0,
+        Band.share(hours, 0.5) / 24.0,
+        Band.share(hours, 0.9) / 24.0,
         worstDays,
         worst,
         LONGEST_D);
@@ -60,13 +60,5 @@ final class AutonomyReader {
       days[m] = storedWh < dayNeedWh * LONGEST_D ? storedWh / dayNeedWh : LONGEST_D;
     }
     return Monthly.of(days);
-  }
-
-  /** Straight line between the two nearest ranks; the array is sorted. */
-  private static double percentile(double[] sorted, double share) {
-    double rank = share * (sorted.length - 1);
-    int below = (int) rank;
-    double next = sorted[Math.min(below + 1, sorted.length - 1)];
-    return sorted[below] + (rank - below) * (next - sorted[below]);
   }
 }
