@@ -71,6 +71,34 @@ public final class BusHours {
     work();
   }
 
+  private BusHours(BusHours like, double moreWh) {
+    forcing = like.forcing;
+    inverter = like.inverter;
+    solarWh = like.solarWh;
+    overloadWh = like.overloadWh;
+    availablePerBus = like.availablePerBus;
+    lockedShare = like.lockedShare;
+    chargeShare = like.chargeShare;
+    isNeverLocked = like.isNeverLocked;
+    needWh = new double[like.hours()];
+    servedShare = new double[like.hours()];
+    for (int h = 0; h < needWh.length; h++) {
+      needWh[h] = like.needWh[h] + moreWh;
+    }
+    fillShare(forcing.acAskedWh(), overloadWh, forcing.dcAskedWh(), needWh, servedShare);
+    sumUp();
+  }
+
+  /**
+   * The same hours with so much more drawn by the system itself in each: another bank's
+   * electronics. Not for hours that are later put behind another inverter.
+   *
+   * @param moreWh may be negative
+   */
+  public BusHours drawing(double moreWh) {
+    return moreWh == 0.0 ? this : new BusHours(this, moreWh);
+  }
+
   private void work() {
     double[] acWh = forcing.acAskedWh(), dcWh = forcing.dcAskedWh();
     fillNeed(acWh, inverter, needWh, overloadWh);

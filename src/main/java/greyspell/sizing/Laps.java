@@ -4,6 +4,7 @@ import greyspell.balance.BankAxis;
 import greyspell.balance.BusHours;
 import greyspell.balance.LaneLoop;
 import greyspell.balance.Lanes;
+import greyspell.balance.SteadyState;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
@@ -13,9 +14,6 @@ import org.jspecify.annotations.Nullable;
  * is left as soon as every bank is where it was in the lap before: from there on nothing changes.
  */
 abstract class Laps {
-  private static final int MOST_LAPS = 10;
-  private static final double SAME_CHARGE_WH = 0.01;
-
   /** Two ways to the same charge differ by rounding. */
   private static final double ROUNDING_WH = 1e-7;
 
@@ -47,7 +45,7 @@ abstract class Laps {
     var isSettled = new boolean[unmetWh.length];
     Mark[] before = null;
     Mark start = mark();
-    for (int lap = 1; lap <= MOST_LAPS; lap++) {
+    for (int lap = 1; lap <= SteadyState.MOST_LAPS; lap++) {
       var marks = new Mark[looks + 1];
       marks[0] = start;
       for (int k = 0; k < looks; k++) {
@@ -59,10 +57,10 @@ abstract class Laps {
         }
       }
       Mark end = marks[looks];
-      boolean isLast = lap == MOST_LAPS, isAll = true;
+      boolean isLast = lap == SteadyState.MOST_LAPS, isAll = true;
       for (int i = 0; i < isSettled.length; i++) {
         if (!isSettled[i]) {
-          boolean isRound = Math.abs(end.lackWh[i] - start.lackWh[i]) <= SAME_CHARGE_WH;
+          boolean isRound = Math.abs(end.lackWh[i] - start.lackWh[i]) <= SteadyState.SAME_CHARGE_WH;
           if (isRound || isLast) {
             put(i, start, end);
             isSettled[i] = true;

@@ -4,6 +4,7 @@ import greyspell.balance.Balance;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
 import greyspell.balance.Ledger;
+import greyspell.balance.SteadyState;
 import greyspell.quantity.Show;
 import org.jspecify.annotations.Nullable;
 
@@ -15,9 +16,6 @@ import org.jspecify.annotations.Nullable;
  * @param note how the first hour's charge was found, a sentence
  */
 record Laps(Ledger ledger, String note) {
-  private static final int MOST_LAPS = 10;
-  private static final double SAME_CHARGE_WH = 0.01;
-
   /**
    * All hours of the forcing.
    *
@@ -38,9 +36,9 @@ record Laps(Ledger ledger, String note) {
           + " of the usable bank, as the scenario says.";
     }
     double startWh = windowWh;
-    for (int lap = 1; lap <= MOST_LAPS; lap++) {
+    for (int lap = 1; lap <= SteadyState.MOST_LAPS; lap++) {
       double endWh = Balance.run(forcing, design, startWh, ledger);
-      if (Math.abs(endWh - startWh) <= SAME_CHARGE_WH) {
+      if (Math.abs(endWh - startWh) <= SteadyState.SAME_CHARGE_WH) {
         return "The first hour starts at the charge at which the last one ends ("
             + (windowWh > 0.0 ? Show.percent(endWh / windowWh) : "0 %")
             + " of the usable bank): the weather was run "
@@ -52,7 +50,7 @@ record Laps(Ledger ledger, String note) {
     return "The first hour starts at "
         + Show.energy(startWh)
         + "; after "
-        + MOST_LAPS
+        + SteadyState.MOST_LAPS
         + " laps the charge still drifts.";
   }
 }
