@@ -26,7 +26,12 @@ class UnitNamesTest {
           "number",
           "clearness",
           "low",
+          "middle",
           "high",
+          "least",
+          "location",
+          "scale",
+          "skew",
           "minimum",
           "maximum",
           "value");

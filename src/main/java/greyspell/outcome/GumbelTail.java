@@ -24,12 +24,12 @@ import java.util.Arrays;
  * samples). The sd counts the drawing of n winters and not whether the tail has this shape: {@link
  * #isStrange} tells when the sample's skewness speaks against it.
  *
- * @param locationU u
- * @param scaleA a, 0 if all values are the same
+ * @param location u
+ * @param scale a; 0 if all values are the same
  * @param winters n, at least {@value #LEAST_WINTERS}
  * @param skew L-skewness l3 / l2 of the sample; 0 if all values are the same
  */
-public record GumbelTail(double locationU, double scaleA, int winters, double skew) {
+public record GumbelTail(double location, double scale, int winters, double skew) {
   /** A line through fewer points says nothing. */
   public static final int LEAST_WINTERS = 5;
 
@@ -77,13 +77,13 @@ public record GumbelTail(double locationU, double scaleA, int winters, double sk
 
   /** What is reached or passed once in so many winters. */
   public double value(double onceIn) {
-    return locationU + scaleA * reduced(onceIn);
+    return location + scale * reduced(onceIn);
   }
 
   /** One standard deviation of {@link #value} by the luck of the draw. */
   public double deviation(double onceIn) {
     double y = reduced(onceIn);
-    return scaleA * Math.sqrt((1.1128 + 0.4574 * y + 0.8046 * y * y) / winters);
+    return scale * Math.sqrt((1.1128 + 0.4574 * y + 0.8046 * y * y) / winters);
   }
 
   /** Lower end of the 90 % band. */

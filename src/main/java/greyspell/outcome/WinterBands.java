@@ -39,8 +39,22 @@ public final class WinterBands {
     return band(w -> w.months().unmetHours(month));
   }
 
+  public Band unmetDays() {
+    return band(w -> w.months().unmetDays());
+  }
+
   public Band generatorHours() {
     return band(w -> w.months().generatorHours());
+  }
+
+  /** Hours of the longest shortfall of a winter, 0 in one without. */
+  public Band longestShortfallHours() {
+    return band(w -> w.longestShortfall().hours());
+  }
+
+  /** Of the lowest charge of a winter over the usable bank. */
+  public Band lowestShare() {
+    return band(WinterRecord::lowestShare);
   }
 
   /** Of the lowest charge of a day of the year, from 0, over the usable bank. */

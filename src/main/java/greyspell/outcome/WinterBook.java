@@ -20,6 +20,9 @@ public record WinterBook(
     double usableBankWh,
     boolean isNorthern,
     List<WinterRecord> winters) {
+  /** The winter that is shown in full comes once in so many. */
+  public static final int SHOWN_ONCE_IN = 10;
+
   /** Where winters come from. */
   public enum Kind {
     /** As they were, one by one. */
@@ -74,5 +77,10 @@ public record WinterBook(
   public WinterRecord onceIn(int years) {
     long rank = Math.round((count() + 1.0) / years);
     return worstFirst().get((int) Math.max(1, Math.min(rank, count())) - 1);
+  }
+
+  /** The winter to show in full: once in ten; of fewer than 14, the worst. */
+  public WinterRecord shown() {
+    return onceIn(SHOWN_ONCE_IN);
   }
 }

@@ -103,6 +103,11 @@ public final class WinterRecord {
     return lowestChargeWh;
   }
 
+  /** The same over the usable bank, 0 to 1. */
+  public double lowestShare() {
+    return windowWh > 0.0 ? lowestChargeWh / windowWh : 0.0;
+  }
+
   /** Day of the year, from 0, on which it was reached first. */
   public int lowestDay() {
     return lowestDay;

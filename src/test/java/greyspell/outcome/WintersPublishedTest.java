@@ -63,7 +63,7 @@ class WintersPublishedTest implements PublishedChecks {
             "1",
             10.0,
             HALF_SECOND,
-            () -> GumbelTail.of(quantiles(40.0, 10.0)).scaleA()));
+            () -> GumbelTail.of(quantiles(40.0, 10.0)).scale()));
     return checks;
   }
 
