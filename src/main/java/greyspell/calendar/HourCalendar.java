@@ -99,6 +99,16 @@ public final class HourCalendar {
     return typical;
   }
 
+  /** One winter by itself, drawn or measured, with a name instead of a year: see oneWinter. */
+  public boolean isOneWinter() {
+    return !typical && !oneName.equals(Integer.toString(firstYear));
+  }
+
+  /** "typical year", "2018" of a single year, or the name that one winter was given. */
+  public String name() {
+    return oneName;
+  }
+
   public int year(int hour) {
     return yearOfDay[hour / 24];
   }

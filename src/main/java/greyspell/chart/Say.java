@@ -109,7 +109,7 @@ public final class Say {
     return MONTHS[month - 1].substring(0, 3);
   }
 
-  /** "3 December", and with the year unless it is a typical year. */
+  /** "3 December", and with the year unless it is a typical year or one winter by itself. */
   public static String date(HourCalendar calendar, int hour) {
     return dayMonth(calendar, hour) + yearOf(calendar, hour);
   }
@@ -130,7 +130,7 @@ public final class Say {
   }
 
   private static String yearOf(HourCalendar calendar, int hour) {
-    return calendar.isTypical() ? "" : " " + calendar.year(hour);
+    return calendar.isTypical() || calendar.isOneWinter() ? "" : " " + calendar.year(hour);
   }
 
   /** "self_discharge_wh" as "self discharge". */

@@ -1,6 +1,7 @@
 package greyspell.cli;
 
 import greyspell.outcome.Outcome.WinterBooks;
+import greyspell.outcome.WinterRecord;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
 import greyspell.report.ReportFiles;
@@ -8,12 +9,17 @@ import greyspell.report.Summary;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioReader;
 import greyspell.study.ElectricalCheck;
+import greyspell.study.ManyWinters;
 import greyspell.study.Study;
 import greyspell.study.StudyResult;
+import greyspell.study.TypicalRank;
+import greyspell.study.WintersWanted;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -31,11 +37,18 @@ import picocli.CommandLine.Spec;
     name = "run",
     description = {
       "Runs a home through its weather, hour by hour, and tells the verdict.",
+      "With --winters, or winters in the scenario, through many winters, with the odds.",
       "Writes the hourly and monthly books, results.json, pictures and a page to read."
     },
-    footer = {"", "Example: greyspell run scenarios/alder-fold.yaml --out out"},
+    footer = {
+      "",
+      "Example: greyspell run scenarios/alder-fold.yaml --out out",
+      "Example: greyspell run scenarios/alder-fold.yaml --winters 200 --how made"
+    },
     mixinStandardHelpOptions = true)
 final class RunCommand implements Callable<Integer> {
+  private static final int ONCE_IN_YEARS = 10;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file.")
@@ -60,8 +73,10 @@ final class RunCommand implements Callable<Integer> {
   @Option(
       names = "--warn-above",
       paramLabel = "HOURS",
-      description = "End with exit code 1 if any whole winter has more unmet hours than this.")
+      description = "End with exit code 1 if any whole winter, or any drawn one, has more unmet hours than this.")
   private @Nullable Integer warnAboveHours;
+
+  @Mixin private WintersOption winters = new WintersOption();
 
   @Mixin private LibraryOption library = new LibraryOption();
 
@@ -71,13 +86,20 @@ final class RunCommand implements Callable<Integer> {
     checkWarning();
     Path folder = out != null ? out : Path.of("out", fileStem(scenario));
     StudyResult result;
+    ManyWinters many = null;
     List<Path> files;
     try (var progress = Progress.onTerminal()) {
       progress.step("reading the scenario", 0.0);
       Scenario home = ScenarioReader.read(scenario, library.folder());
       var judging = new FutureTask<>(() -> ElectricalCheck.of(home, null));
       startBeside(judging);
-      result = Study.run(home, (what, done) -> progress.step(what, 0.1 + 0.5 * done));
+      WintersWanted wanted = winters.find(home);
+      if (wanted == null) {
+        result = Study.run(home, (what, done) -> progress.step(what, 0.1 + 0.5 * done));
+      } else {
+        many = ManyWinters.run(home, wanted, threads(), (what, done) -> progress.step(what, done));
+        result = shown(many);
+      }
       ElectricalCheck check = finished(judging).withYear(result);
       String failing = check.failing();
       if (!failing.isEmpty()) {
@@ -99,7 +121,29 @@ final class RunCommand implements Callable<Integer> {
       screen.print(Summary.text(result, files));
       screen.flush();
     }
-    return isWarningDue(result) ? Main.FOUND : 0;
+    return isWarningDue(result, many) ? Main.FOUND : 0;
+  }
+
+  private static int threads() {
+    return Runtime.getRuntime().availableProcessors();
+  }
+
+  /** The winter that comes once in ten years, with what must be said of all of them. */
+  private static StudyResult shown(ManyWinters many) {
+    WinterRecord winter = many.book().onceIn(ONCE_IN_YEARS);
+    StudyResult result = many.inFull(winter, (what, done) -> {});
+    var first = new ArrayList<String>();
+    first.add(many.standing(winter));
+    TypicalRank typical = many.typical();
+    if (typical != null) {
+      first.add(typical.words());
+    }
+    first.addAll(many.drawn().cautions());
+    Collections.reverse(first);
+    for (String caution : first) {
+      result = result.withFirstCaution(caution);
+    }
+    return result;
   }
 
   /** The electrical check needs no weather: it is judged while the hours are run. */
@@ -132,10 +176,13 @@ final class RunCommand implements Callable<Integer> {
     }
   }
 
-  private boolean isWarningDue(StudyResult result) {
+  private boolean isWarningDue(StudyResult result, @Nullable ManyWinters many) {
     Integer limit = warnAboveHours;
     if (limit == null) {
       return false;
+    }
+    if (many != null) {
+      return many.book().winters().stream().anyMatch(w -> w.unmetHours() > limit);
     }
     for (WinterBooks winter : result.outcome().winters()) {
       if (winter.winter().isWhole() && winter.figures().unmetHours() > limit) {

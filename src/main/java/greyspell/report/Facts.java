@@ -141,10 +141,10 @@ final class Facts {
     return place.isEmpty() || place.equals(home) ? home : home + ", " + place;
   }
 
-  /** "2021 to 2023", "2018", "typical year". */
+  /** "2021 to 2023", "2018", "typical year", "winter 18". */
   static String years(HourCalendar calendar) {
-    if (calendar.isTypical()) {
-      return "typical year";
+    if (calendar.isTypical() || calendar.isOneWinter()) {
+      return calendar.name();
     }
     int last = calendar.firstYear() + calendar.years() - 1;
     return calendar.years() == 1 ? Integer.toString(last) : calendar.firstYear() + " to " + last;

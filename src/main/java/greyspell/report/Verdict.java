@@ -43,7 +43,7 @@ public record Verdict(String headline, String demand, List<String> more, boolean
           "No shortfall in "
               + allOf(winters.size(), calendar)
               + (isHelped ? ", with the generator's help." : ".");
-      if (!calendar.isTypical()) {
+      if (!calendar.isTypical() && !calendar.isOneWinter()) {
         more.add(stillAllows(winters.size(), calendar));
       }
     } else if (emptyWh > 0.0) {
@@ -93,6 +93,9 @@ public record Verdict(String headline, String demand, List<String> more, boolean
   private static String allOf(int winters, HourCalendar calendar) {
     if (calendar.isTypical()) {
       return "the typical year";
+    }
+    if (calendar.isOneWinter()) {
+      return calendar.name();
     }
     return calendar.years() == 1
         ? "the one year looked at, " + calendar.firstYear()

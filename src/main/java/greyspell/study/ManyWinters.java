@@ -62,6 +62,20 @@ public record ManyWinters(
         records);
   }
 
+  /** Where one of the winters stands among all, a sentence. */
+  public String standing(WinterRecord winter) {
+    int rank = book.worstFirst().indexOf(winter) + 1;
+    int others = book.count() - 1;
+    String place =
+        rank == 1
+            ? "the hardest"
+            : rank == book.count() ? "the mildest" : "the " + TypicalRank.ordinal(rank) + " hardest";
+    return winter.name()
+        + (others == 0 ? ", the only winter," : ", " + place + " of " + book.count() + " winters,")
+        + " is the one shown in full: ranked by what went unserved, those alike by the bank that"
+        + " would have ridden through.";
+  }
+
   /** One of the winters with all its hours, pages and pictures. */
   public StudyResult inFull(WinterRecord winter, Steps steps) {
     WeatherSeries weather = EnsembleSeries.oneWinter(drawn.source(), winter.number());

@@ -82,7 +82,7 @@ public record TypicalRank(
         + " duller.";
   }
 
-  private static String ordinal(int rank) {
+  static String ordinal(int rank) {
     int tens = rank % 100;
     String end =
         tens >= 11 && tens <= 13

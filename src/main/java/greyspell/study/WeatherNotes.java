@@ -26,6 +26,13 @@ final class WeatherNotes {
       cautions.add(
           "The weather is a typical year, put together from months near the long-term average: one middling draw. Real winters differ by a"
               + " factor of two, and the bad ones are not in it.");
+    } else if (calendar.isOneWinter()) {
+      cautions.add(
+          "This is "
+              + calendar.name()
+              + " alone, "
+              + weather.source().file()
+              + ": others are duller or brighter.");
     } else if (calendar.years() == 1) {
       cautions.add(
           "The weather is a single year; other winters will be duller or brighter. More years tell how often.");
@@ -130,6 +137,7 @@ final class WeatherNotes {
 
   static List<Assumption> assumptions(WeatherSeries weather, Radiation radiation) {
     var assumptions = new ArrayList<Assumption>();
+    String has = weather.calendar().isOneWinter() ? "the winter has " : "the file holds ";
     if (radiation.resplitHours() > 0) {
       assumptions.add(
           new Assumption(
@@ -152,18 +160,18 @@ final class WeatherNotes {
           new Assumption(
               "weather.diffuse",
               "split from global",
-              "Erbs: the file holds neither direct nor diffuse light"));
+              "Erbs: " + has + "neither direct nor diffuse light"));
     }
     if (weather.windMs() == null) {
       assumptions.add(
           new Assumption(
               "weather.wind",
               "1 m/s",
-              "the file holds no wind; as for the nominal cell temperature"));
+              has + "no wind; as for the nominal cell temperature"));
     }
     if (weather.snowDepthM() == null) {
       assumptions.add(
-          new Assumption("weather.snow", "no snow on the ground", "the file holds no snow depth"));
+          new Assumption("weather.snow", "no snow on the ground", has + "no snow depth"));
     }
     return assumptions;
   }
