@@ -74,10 +74,13 @@ class RoomsTest {
                   "electrical",
                   "scenario")),
           Map.entry("chart", belowPages("study", "words")),
-          Map.entry("report", belowPages("study", "words", "chart", "report.page")),
+          Map.entry(
+              "sweep",
+              Set.of("weather", "weather.ensemble", "electrical", "scenario", "study")),
+          Map.entry("report", belowPages("study", "words", "chart", "sweep", "report.page")),
           Map.entry("report.page", belowPages("study", "words", "chart", "report")),
           Map.entry("handover", belowPages("study", "words", "chart", "report")),
-          Map.entry("cli", belowPages("study", "words", "chart", "report", "handover")));
+          Map.entry("cli", belowPages("study", "words", "chart", "sweep", "report", "handover")));
 
   /** Libraries and the only rooms that may see them. */
   private static final Map<String, Set<String>> LIBRARIES =

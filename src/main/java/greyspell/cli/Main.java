@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
     versionProvider = Main.Version.class)
 public final class Main implements Runnable {
   private static final List<String> COMMANDS =
-      List.of("new", "check", "strings", "load", "run", "effects", "weather");
+      List.of("new", "check", "strings", "load", "run", "effects", "weather", "sweep");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;
@@ -95,6 +95,7 @@ public final class Main implements Runnable {
       case "strings" -> new StringsCommand();
       case "load" -> new LoadCommand();
       case "effects" -> new EffectsCommand();
+      case "sweep" -> new SweepCommand();
       case "weather" -> new WeatherCommand();
       default -> throw new IllegalArgumentException(name);
     };
