@@ -12,7 +12,7 @@ import java.time.LocalDate;
  * @param needWh what the house needed on the bus: loads, inverter, always-on draw
  * @param askedWh asked for by the appliances themselves
  * @param unmetWh of it not served
- * @param letGoWh of it let go or put off by rule
+ * @param letGoWh let go by rule, not among the unserved
  * @param unmetHours hours in which something was not served
  * @param endChargeShare of the usable bank at the day's end
  * @param lowestChargeShare of the usable bank at any hour's end

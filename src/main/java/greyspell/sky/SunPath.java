@@ -201,6 +201,31 @@ public final class SunPath {
     return new SunPath(latitudeDeg, longitudeDeg, utcOffsetH - laterH, calendar);
   }
 
+  /** The same place and hours with the sun of one day, counted from 0, on every day. */
+  SunPath everyDayLike(int day) {
+    SunPath alike = later(0.0);
+    double[][] from = columns(), to = alike.columns();
+    for (int c = 0; c < from.length; c++) {
+      for (int d = 0; d < calendar.days(); d++) {
+        System.arraycopy(from[c], day * 24, to[c], d * 24, 24);
+      }
+    }
+    return alike;
+  }
+
+  private double[][] columns() {
+    return new double[][] {
+      sunlitShare,
+      cosZenith,
+      zenithDeg,
+      east,
+      north,
+      extraterrestrialNormalWm2,
+      sinDeclination,
+      hourAngleRad
+    };
+  }
+
   /**
    * Share of each hour's sunlit part in which the sun stands above the land. An hour in which it
    * crosses the skyline is looked at four times.

@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
  * not exist.
  */
 public enum Effect {
+  SHORT_DAYS("days shorter than midsummer's"),
+  USUAL_CLOUD("the season's usual cloud"),
+  MORE_CLOUD("cloud that differs from the usual"),
   INCIDENCE("light lost at the glass", ArrayLoss.INCIDENCE),
   SHADE("shade of near objects", ArrayLoss.SHADE),
   SOILING("dirt on the glass", ArrayLoss.SOILING),
@@ -18,6 +21,7 @@ public enum Effect {
   MISMATCH("modules that differ", ArrayLoss.MISMATCH),
   MODULE_AGE("age of the modules", ArrayLoss.AGEING),
   ARRAY_WIRING("wires from the panels", ArrayLoss.ARRAY_WIRING),
+  BUS_WIRING("wires to and from the bank"),
   TRACKING_WINDOW("voltage outside the tracking window", ArrayLoss.OUTSIDE_WINDOW),
   HELD_AT_BANK_VOLTAGE("panels held at the bank's voltage", ArrayLoss.HELD_AT_BANK_VOLTAGE),
   CONTROLLER_LIMIT("the controller's limits"),
@@ -28,6 +32,7 @@ public enum Effect {
   SEARCH("an inverter that sleeps"),
   COLD_CAPACITY("charge locked by cold"),
   COLD_CHARGING("no charging in the cold"),
+  COLD_BANK("a bank that is not at 25 °C"),
   CELL_LOSS("loss into and out of the cells"),
   SELF_DISCHARGE("loss at rest"),
   BANK_RATE("the bank's charge and discharge limits"),
@@ -38,6 +43,7 @@ public enum Effect {
   GENERATOR("the generator"),
   OTHER_SOURCE("the second source"),
   LOAD_RULES("loads let go or put off"),
+  THAT_DAYS_LOAD("a load that differs from its month's mean"),
   LOAD_VARIATION("days and hours that differ by chance"),
   GROWTH("the growth margin");
 

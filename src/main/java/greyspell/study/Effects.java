@@ -4,6 +4,7 @@ import greyspell.array.ArraySpec;
 import greyspell.array.ControllerKind;
 import greyspell.array.SnowRule;
 import greyspell.calendar.Monthly;
+import greyspell.electrical.ConductorRun;
 import greyspell.load.LoadPlan;
 import greyspell.scenario.Scenario;
 import java.util.ArrayList;
@@ -70,6 +71,11 @@ public record Effects(String home, Unmet whole, List<LeftOut> left) {
     Monthly none = Monthly.constant(0.0);
     drop(present, Effect.SHADE, arrays.stream().allMatch(a -> a.shadeFraction().equals(none)));
     drop(present, Effect.SOILING, arrays.stream().allMatch(a -> a.soilingFraction().equals(none)));
+    drop(
+        present,
+        Effect.BUS_WIRING,
+        s.electrical().conductors().stream()
+            .allMatch(w -> w.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER));
     drop(present, Effect.MISMATCH, arrays.stream().allMatch(a -> a.mismatchFraction() == 0.0));
     drop(present, Effect.MODULE_AGE, arrays.stream().allMatch(a -> a.ageingFraction() == 0.0));
     drop(present, Effect.SNOW, arrays.stream().noneMatch(a -> a.snow() != SnowRule.NONE));

@@ -68,6 +68,7 @@ public record Explanation(
    *
    * @param part of the weather in {@link Trials}
    * @param letGoWh let go by rule
+   * @param shares of what was not served in it; null where nothing was
    */
   public record WinterLine(
       String name,
@@ -79,7 +80,8 @@ public record Explanation(
       double letGoWh,
       double lowestChargeShare,
       double generatorHours,
-      int spells) {}
+      int spells,
+      @Nullable Shares shares) {}
 
   /**
    * An average day of one month, on the bus.

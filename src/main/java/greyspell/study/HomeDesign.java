@@ -90,7 +90,7 @@ final class HomeDesign {
         isLossless ? 0.0 : inverter.linearLossShare(),
         // the same loss at the same power
         isLossless ? 0.0 : inverter.quadraticLossShare() * (continuousW / inverter.continuousW()),
-        isLossless ? 0.0 : inverter.wireLossSharePerW());
+        isLossless || without.has(Effect.BUS_WIRING) ? 0.0 : inverter.wireLossSharePerW());
   }
 
   private @Nullable GeneratorLimits generator(WeatherSeries weather) {

@@ -11,6 +11,7 @@ import greyspell.array.SolarChain;
 import greyspell.array.SolarHours;
 import greyspell.balance.Forcing;
 import greyspell.balance.NamedHours;
+import greyspell.calendar.HourCalendar;
 import greyspell.load.LoadHours;
 import greyspell.load.LoadLog;
 import greyspell.load.LoadPlan;
@@ -129,7 +130,7 @@ final class HomeForcing {
             .run(columns.solarAvailableWh);
     without.giveBack(controller);
     double[] wiresWh =
-        without.has(Effect.CONTROLLER_LOSS)
+        without.has(Effect.CONTROLLER_LOSS) || without.has(Effect.BUS_WIRING)
             ? new double[weather.hours()]
             : wires.toBankWh(controller.busWh(), bankV);
     columns.clippedWh = controller.clippedWh();
@@ -166,13 +167,14 @@ final class HomeForcing {
 
   /** The demand as a whole and by class; where no rule is stated the classes make no difference. */
   void put(LoadHours asked, Forcing.Columns columns) {
-    columns.acAskedWh = asked.acWh();
-    columns.dcAskedWh = asked.dcWh();
+    HourCalendar days = weather.calendar();
+    columns.acAskedWh = without.load(asked.acWh(), days);
+    columns.dcAskedWh = without.load(asked.dcWh(), days);
     if (!without.plan(scenario.load()).policy().isIdle()) {
-      columns.acShouldRunWh = asked.acWh(Priority.SHOULD_RUN);
-      columns.acCanWaitWh = asked.acWh(Priority.CAN_WAIT);
-      columns.dcShouldRunWh = asked.dcWh(Priority.SHOULD_RUN);
-      columns.dcCanWaitWh = asked.dcWh(Priority.CAN_WAIT);
+      columns.acShouldRunWh = without.load(asked.acWh(Priority.SHOULD_RUN), days);
+      columns.acCanWaitWh = without.load(asked.acWh(Priority.CAN_WAIT), days);
+      columns.dcShouldRunWh = without.load(asked.dcWh(Priority.SHOULD_RUN), days);
+      columns.dcCanWaitWh = without.load(asked.dcWh(Priority.CAN_WAIT), days);
     }
   }
 
@@ -202,14 +204,15 @@ final class HomeForcing {
   private void keep(Forcing.Columns columns) {
     BankTemperature bank =
         BankTemperature.of(scenario.bank().enclosure(), weather.airTemperatureC());
-    ColdLimits cold = ColdLimits.of(scenario.bank(), bank.temperatureC());
+    double[] bankC = without.bankC(bank.temperatureC());
+    ColdLimits cold = ColdLimits.of(scenario.bank(), bankC);
     Search search = scenario.inverter().search();
     if (search != null && load != null && !without.has(Effect.SEARCH)) {
       columns.asleep = SearchMode.of(search, load.acWh(), load.peakW()).asleep();
     }
     columns.standingParts = standing(bank, columns.asleep);
     columns.standingWh = sum(columns.standingParts);
-    columns.bankTemperatureC = bank.temperatureC();
+    columns.bankTemperatureC = bankC;
     columns.lockedShare =
         without.has(Effect.COLD_CAPACITY) ? new double[weather.hours()] : cold.lockedShare();
     columns.chargeShare = cold.chargeShare();
@@ -219,7 +222,7 @@ final class HomeForcing {
     }
     CellSheet cells = scenario.bank().cells();
     if (cells != null) {
-      columns.resistanceFactor = cells.resistanceFactors(bank.temperatureC());
+      columns.resistanceFactor = cells.resistanceFactors(bankC);
     }
   }
 
@@ -254,7 +257,8 @@ final class HomeForcing {
 
   private SolarHours plane(
       ArraySpec array, PowerModel model, Wires wires, double @Nullable [] bankV) {
-    if (bankV != null) {
+    // one that tracks works the panels at their own best voltage, whatever the bank's
+    if (bankV != null && scenario.controller().kind() == ControllerKind.PWM) {
       return inLight(array, model, wires, bankV);
     }
     var key =
@@ -309,7 +313,9 @@ final class HomeForcing {
         new NamedHours("standing_inverter", isOut ? none : inverterWh),
         new NamedHours("standing_controller", isOut ? none : controllerWh),
         new NamedHours("standing_bank", isOut ? none : bankWh),
-        new NamedHours("standing_bank_heater", isOut ? none : bank.heaterWh()));
+        new NamedHours(
+            "standing_bank_heater",
+            isOut || without.has(Effect.COLD_BANK) ? none : bank.heaterWh()));
   }
 
   private static double[] sum(List<NamedHours> parts) {

@@ -5,6 +5,7 @@ import greyspell.scenario.Scenario;
 import greyspell.sky.PlaneIrradiance;
 import greyspell.sky.Radiation;
 import greyspell.sky.SunPath;
+import greyspell.sky.UsualSky;
 import greyspell.weather.WeatherSeries;
 
 /** A home's weather with its sun and sky, read once for all of its planes. */
@@ -38,6 +39,21 @@ final class HomeLight {
         home.site().longitudeDeg(),
         weather.source().utcOffsetH(),
         weather.calendar());
+  }
+
+  /** The same weather under a sky with part of it left out; air, wind and snow stay. */
+  HomeLight under(UsualSky usual, UsualSky.LeftOut out, int toKeep) {
+    SunPath otherSun = usual.sun(sun, out);
+    var columns = new WeatherSeries.Columns();
+    columns.globalHorizontalWm2 = usual.globalWm2(radiation, sun, otherSun, out);
+    columns.airTemperatureC = weather.airTemperatureC();
+    columns.windMs = weather.windMs();
+    columns.snowDepthM = weather.snowDepthM();
+    return new HomeLight(
+        home,
+        new WeatherSeries(weather.calendar(), weather.source(), weather.gaps(), columns),
+        otherSun,
+        toKeep);
   }
 
   Scenario home() {

@@ -3,10 +3,12 @@ package greyspell.study;
 import greyspell.array.ControllerKind;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
+import greyspell.balance.Ledger;
 import greyspell.electrical.ConductorRun;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.storage.step.BankDetail;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -24,15 +26,24 @@ record HomeRun(HomeForcing home, Forcing forcing, Design design, Laps laps) {
       List<String> cautions) {
     Design design = new HomeDesign(scenario, without).make(light.weather(), cautions);
     var home = new HomeForcing(scenario, light, without, assumptions, cautions);
-    return of(scenario, home, design);
+    return of(scenario, home, design, design.bank().windowWh());
   }
 
-  private static HomeRun of(Scenario scenario, HomeForcing home, Design design) {
+  /** For sums alone, one of many like it: with a guess at the charge to which it settles. */
+  static Ledger books(Scenario scenario, HomeLight light, Without without, double guessWh) {
+    Design design = new HomeDesign(scenario, without).make(light.weather(), new ArrayList<>());
+    var home =
+        new HomeForcing(scenario, light, without, new ArrayList<>(), new ArrayList<>());
+    return of(scenario, home, design, guessWh).laps().ledger();
+  }
+
+  private static HomeRun of(
+      Scenario scenario, HomeForcing home, Design design, double guessWh) {
     Forcing forcing = home.make();
-    Laps laps = Laps.run(forcing, design, scenario.startChargeFraction());
+    Laps laps = Laps.run(forcing, design, scenario.startChargeFraction(), guessWh);
     if (followsVoltage(scenario, design)) {
       forcing = home.atVoltage(laps.ledger().bankV(), forcing);
-      laps = Laps.run(forcing, design, scenario.startChargeFraction());
+      laps = Laps.run(forcing, design, scenario.startChargeFraction(), guessWh);
     }
     return new HomeRun(home, forcing, design, laps);
   }

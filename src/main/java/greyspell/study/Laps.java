@@ -22,12 +22,26 @@ record Laps(Ledger ledger, String note) {
    * @param statedShare of the usable window at the first hour, null for the steady state
    */
   static Laps run(Forcing forcing, Design design, @Nullable Double statedShare) {
+    return run(forcing, design, statedShare, design.bank().windowWh());
+  }
+
+  /**
+   * The same with a guess at the charge to which it settles: a good one saves laps.
+   *
+   * @param guessWh above the reserve
+   */
+  static Laps run(Forcing forcing, Design design, @Nullable Double statedShare, double guessWh) {
     Ledger ledger = Ledger.of(forcing, design);
-    return new Laps(ledger, run(forcing, design, statedShare, ledger));
+    double firstWh = Math.min(guessWh, design.bank().windowWh());
+    return new Laps(ledger, run(forcing, design, statedShare, firstWh, ledger));
   }
 
   private static String run(
-      Forcing forcing, Design design, @Nullable Double statedShare, Ledger ledger) {
+      Forcing forcing,
+      Design design,
+      @Nullable Double statedShare,
+      double guessWh,
+      Ledger ledger) {
     double windowWh = design.bank().windowWh();
     if (statedShare != null) {
       Balance.run(forcing, design, statedShare * windowWh, ledger);
@@ -35,7 +49,7 @@ record Laps(Ledger ledger, String note) {
           + Show.percent(statedShare)
           + " of the usable bank, as the scenario says.";
     }
-    double startWh = windowWh;
+    double startWh = guessWh;
     for (int lap = 1; lap <= SteadyState.MOST_LAPS; lap++) {
       double endWh = Balance.run(forcing, design, startWh, ledger);
       if (Math.abs(endWh - startWh) <= SteadyState.SAME_CHARGE_WH) {

@@ -3,20 +3,25 @@ package greyspell.study;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
 import greyspell.balance.Ledger;
+import greyspell.calendar.HourCalendar;
 import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.outcome.OutcomeReader;
 import greyspell.power.FuelUse;
 import greyspell.scenario.Scenario;
 import greyspell.sky.SunPath;
+import greyspell.sky.UsualSky;
 import greyspell.study.Study.Steps;
 import greyspell.weather.WeatherSeries;
 import greyspell.weather.ensemble.EnsembleSeries;
 import greyspell.weather.ensemble.WinterSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Many variants of one home in the same weather: weather, sun and sky are made once and kept, and
@@ -30,11 +35,14 @@ import java.util.stream.IntStream;
 public final class Trials {
   private static final int YEARS_TO_KEEP = 240;
   private static final int LEAST_TO_KEEP = 6;
+  private static final int PLANES_TO_KEEP_UNDER_OTHER_SKIES = 6;
 
   private final Scenario home;
   private final List<HomeLight> parts;
   private final List<String> winters;
   private final int years;
+  private final Map<SkyKey, HomeLight> otherSkies = new ConcurrentHashMap<>();
+  private @Nullable UsualSky usual;
 
   private Trials(Scenario home, List<HomeLight> parts) {
     this.home = home;
@@ -143,13 +151,18 @@ public final class Trials {
     return ran(part, variant, leftOut).laps().ledger();
   }
 
+  /** The same to a hundredth of a Wh, sooner, from a guess at the charge to which it settles. */
+  Ledger booksFrom(int part, Scenario variant, Set<Effect> leftOut, double guessWh) {
+    return HomeRun.books(checked(variant), light(part, leftOut), new Without(leftOut), guessWh);
+  }
+
   /**
    * What comes to the loop from outside in one part of the weather, the bank at nominal voltage.
    */
   public Forcing forcing(int part, Scenario variant, Set<Effect> leftOut) {
     return new HomeForcing(
             checked(variant),
-            parts.get(part),
+            light(part, leftOut),
             new Without(leftOut),
             new ArrayList<>(),
             new ArrayList<>())
@@ -165,11 +178,47 @@ public final class Trials {
   private HomeRun ran(int part, Scenario variant, Set<Effect> leftOut) {
     return HomeRun.of(
         checked(variant),
-        parts.get(part),
+        light(part, leftOut),
         new Without(leftOut),
         new ArrayList<>(),
         new ArrayList<>());
   }
+
+  /** With part of the sky left out it is made once; the season's usual sky is that of all parts. */
+  private HomeLight light(int part, Set<Effect> leftOut) {
+    UsualSky.LeftOut out = new Without(leftOut).sky();
+    return out.isNothing()
+        ? parts.get(part)
+        : otherSkies.computeIfAbsent(
+            new SkyKey(part, out),
+            key -> parts.get(part).under(usualSky(), out, PLANES_TO_KEEP_UNDER_OTHER_SKIES));
+  }
+
+  private UsualSky usualSky() {
+    synchronized (otherSkies) {
+      if (usual == null) {
+        usual =
+            UsualSky.of(
+                parts.stream().map(HomeLight::radiation).toList(),
+                parts.stream().map(HomeLight::sun).toList(),
+                home.site(),
+                home.sky());
+      }
+      return usual;
+    }
+  }
+
+  /** Lets go of the skies that were made for one part, which may be many MB. */
+  void forgetOtherSkies(int part) {
+    otherSkies.keySet().removeIf(key -> key.part == part);
+  }
+
+  /** The calendar of one part. */
+  HourCalendar calendar(int part) {
+    return parts.get(part).weather().calendar();
+  }
+
+  private record SkyKey(int part, UsualSky.LeftOut out) {}
 
   private Scenario checked(Scenario variant) {
     if (!variant.site().equals(home.site())

@@ -6,7 +6,10 @@ import greyspell.array.SolarHours;
 import greyspell.balance.NamedHours;
 import greyspell.load.LoadPlan;
 import greyspell.load.LoadPolicy;
+import greyspell.calendar.HourCalendar;
+import greyspell.sky.UsualSky;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -16,6 +19,9 @@ import java.util.Set;
  * beside one another.
  */
 record Without(Set<Effect> effects) {
+  /** At which sheets state a bank's capacity. */
+  private static final double WARM_BANK_C = 25.0;
+
   static final Without NOTHING = new Without(Set.of());
 
   boolean has(Effect effect) {
@@ -69,6 +75,42 @@ record Without(Set<Effect> effects) {
         lossWh[h] = 0.0;
       }
     }
+  }
+
+  /** Which part of the sky. */
+  UsualSky.LeftOut sky() {
+    return new UsualSky.LeftOut(
+        has(Effect.USUAL_CLOUD), has(Effect.MORE_CLOUD), has(Effect.SHORT_DAYS));
+  }
+
+  /** The bank's own temperature, or a warm room's. */
+  double[] bankC(double[] bankC) {
+    if (!has(Effect.COLD_BANK)) {
+      return bankC;
+    }
+    var warmC = new double[bankC.length];
+    Arrays.fill(warmC, WARM_BANK_C);
+    return warmC;
+  }
+
+  /** What was asked in each hour, or the mean of its month and hour of the day. */
+  double[] load(double[] wh, HourCalendar calendar) {
+    if (!has(Effect.THAT_DAYS_LOAD)) {
+      return wh;
+    }
+    var sums = new double[12 * 24];
+    var counts = new int[12 * 24];
+    for (int h = 0; h < wh.length; h++) {
+      int slot = (calendar.month(h) - 1) * 24 + h % 24;
+      sums[slot] += wh[h];
+      counts[slot]++;
+    }
+    var meanWh = new double[wh.length];
+    for (int h = 0; h < wh.length; h++) {
+      int slot = (calendar.month(h) - 1) * 24 + h % 24;
+      meanWh[h] = sums[slot] / counts[slot];
+    }
+    return meanWh;
   }
 
   /** The plan without what is left out of it. */

@@ -67,6 +67,7 @@ class EffectsDocTest {
             .replace(
                 "inverter: Dunmore Ward DW-1600-48 ",
                 "inverter: {from: Dunmore Ward DW-1600-48, continuous_power: 0.16 kW, surge_power: 1 kW}")
+            .replace("length: 2 m, size: 35 mm2", "length: 20 m, size: 10 mm2")
             .replace(
                 "battery: Hallam Tub HT-L16 ",
                 "battery: {from: Hallam Tub HT-L16, max_charge: 8 A, taper_from: 40 %, coldest_charge: 9 °C}\n  health: 70 %");

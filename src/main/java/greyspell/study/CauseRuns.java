@@ -1,0 +1,184 @@
+package greyspell.study;
+
+import greyspell.balance.Ledger;
+import greyspell.cause.DarkSpell;
+import greyspell.cause.ShapleyShares;
+import greyspell.study.Explanation.Part;
+import greyspell.study.Explanation.Shares;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Shares the energy that was not served among its causes: the home is run through all of its hours
+ * once for each set of causes left out, and what then goes unserved within each stretch of hours is
+ * read. A first screen, one cause at a time, picks those that matter; all others are one cause
+ * together.
+ */
+final class CauseRuns {
+  private static final double LEAST_SHARE = 0.01;
+
+  private final Trials trials;
+  private final List<Stretches> parts;
+  private final List<WinterCause> causes = new ArrayList<>();
+  private final List<WinterCause> smaller = new ArrayList<>();
+  private final List<ShapleyShares> shared = new ArrayList<>();
+  private int screenRuns;
+
+  /**
+   * What is asked of one part of the weather: the energy unserved within each stretch.
+   *
+   * @param part in {@link Trials}
+   * @param startWh the charge at which the home's own books begin
+   * @param stretches spells and winters; unmet hours outside all of them are of the whole only
+   */
+  record Stretches(int part, double startWh, List<Stretch> stretches) {
+    Stretches {
+      stretches = List.copyOf(stretches);
+    }
+  }
+
+  /** Hours of one part, the second past the last; may run over the end of a year that is a ring. */
+  record Stretch(int fromHour, int toHour) {
+    static Stretch of(DarkSpell spell) {
+      return new Stretch(spell.fromHour(), spell.toHour());
+    }
+
+    double unmetWh(Ledger ledger) {
+      double sumWh = 0.0;
+      for (int h = fromHour; h < toHour; h++) {
+        sumWh += ledger.unmetWh(h % ledger.hours());
+      }
+      return sumWh;
+    }
+  }
+
+  private CauseRuns(Trials trials, List<Stretches> parts) {
+    this.trials = trials;
+    this.parts = parts;
+  }
+
+  /** Of the home that the trials are of; parts of the weather in which all was served are left out. */
+  static CauseRuns of(Trials trials, List<Stretches> parts) {
+    var runs = new CauseRuns(trials, List.copyOf(parts));
+    runs.pick();
+    for (Stretches part : parts) {
+      runs.shared.add(
+          ShapleyShares.exact(runs.causes.size(), set -> runs.unservedWh(part, runs.leftOut(set))));
+      trials.forgetOtherSkies(part.part);
+    }
+    return runs;
+  }
+
+  /** Of one stretch of one of the parts, both counted from 0 as they were given. */
+  Shares shares(int part, int stretch) {
+    return shares(List.of(part), stretch);
+  }
+
+  /** Of all hours of all parts. */
+  Shares whole() {
+    var all = new ArrayList<Integer>();
+    for (int p = 0; p < parts.size(); p++) {
+      all.add(p);
+    }
+    return shares(all, -1);
+  }
+
+  private Shares shares(List<Integer> of, int stretch) {
+    int sets = 1 << causes.size();
+    double wholeWh = 0.0, restWh = 0.0;
+    var wh = new double[causes.size()];
+    var aloneWh = new double[causes.size()];
+    int runs = 0;
+    for (int p : of) {
+      ShapleyShares shapley = shared.get(p);
+      int measure = stretch < 0 ? parts.get(p).stretches.size() : stretch;
+      wholeWh += shapley.value(0, measure);
+      restWh += shapley.value(sets - 1, measure);
+      for (int i = 0; i < wh.length; i++) {
+        wh[i] -= shapley.share(i, measure);
+        aloneWh[i] += shapley.value(0, measure) - shapley.value(1 << i, measure);
+      }
+      runs += shapley.runs();
+    }
+    var told = new ArrayList<Part>();
+    for (int i = 0; i < wh.length; i++) {
+      WinterCause cause = causes.get(i);
+      told.add(
+          new Part(
+              cause,
+              wh[i],
+              0.0,
+              wholeWh > 0.0 ? wh[i] / wholeWh : 0.0,
+              aloneWh[i],
+              cause == WinterCause.SMALLER_TOGETHER ? smaller : List.of()));
+    }
+    told.sort(Comparator.comparingDouble(Part::wh).reversed().thenComparing(Part::cause));
+    return new Shares(wholeWh, told, restWh, true, runs + screenRuns);
+  }
+
+  /** Those that change the most when left out alone; with the smaller ones eight at most. */
+  private void pick() {
+    Set<Effect> present = Effects.present(trials.home());
+    List<WinterCause> had = new ArrayList<>();
+    for (WinterCause cause : WinterCause.values()) {
+      if (cause.effects().stream().anyMatch(present::contains)) {
+        had.add(cause);
+      }
+    }
+    var saved = new double[WinterCause.values().length];
+    double wholeWh = 0.0;
+    for (Stretches part : parts) {
+      double partWh = last(unservedWh(part, Set.of()));
+      wholeWh += partWh;
+      List<Double> without =
+          had.parallelStream().map(c -> last(unservedWh(part, c.effects()))).toList();
+      for (int i = 0; i < had.size(); i++) {
+        saved[had.get(i).ordinal()] += Math.abs(partWh - without.get(i));
+      }
+      screenRuns += 1 + had.size();
+    }
+    double leastWh = LEAST_SHARE * wholeWh;
+    had.sort(Comparator.comparingDouble((WinterCause c) -> -saved[c.ordinal()]).thenComparing(c -> c));
+    for (WinterCause cause : had) {
+      boolean isLarge = saved[cause.ordinal()] >= leastWh && causes.size() < ShapleyShares.MOST_EXACT - 1;
+      (isLarge ? causes : smaller).add(cause);
+    }
+    if (smaller.size() == 1) {
+      causes.addAll(smaller);
+      smaller.clear();
+    } else if (!smaller.isEmpty()) {
+      causes.add(WinterCause.SMALLER_TOGETHER);
+    }
+  }
+
+  private Set<Effect> leftOut(int set) {
+    var effects = EnumSet.noneOf(Effect.class);
+    for (int i = 0; i < causes.size(); i++) {
+      if ((set >> i & 1) == 1) {
+        effects.addAll(causes.get(i).effects());
+        if (causes.get(i) == WinterCause.SMALLER_TOGETHER) {
+          smaller.forEach(c -> effects.addAll(c.effects()));
+        }
+      }
+    }
+    return effects;
+  }
+
+  /** Each stretch, then all hours. */
+  private double[] unservedWh(Stretches part, Set<Effect> leftOut) {
+    Ledger ledger = trials.booksFrom(part.part, trials.home(), leftOut, part.startWh);
+    var wh = new double[part.stretches.size() + 1];
+    for (int i = 0; i < part.stretches.size(); i++) {
+      wh[i] = part.stretches.get(i).unmetWh(ledger);
+    }
+    wh[part.stretches.size()] = new Stretch(0, ledger.hours()).unmetWh(ledger);
+    return wh;
+  }
+
+  private static double last(double[] values) {
+    return values[values.length - 1];
+  }
+}
