@@ -43,6 +43,7 @@ class RoomsTest {
           Map.entry("words", Set.of("cause")),
           Map.entry("sizing", Set.of("balance", "outcome", "storage.step", "power.step")),
           Map.entry("electrical", Set.of("array", "storage", "power", "load")),
+          Map.entry("cause.log", Set.of("weather")),
           Map.entry(
               "scenario",
               Set.of(
@@ -72,6 +73,7 @@ class RoomsTest {
                   "cause",
                   "sizing",
                   "electrical",
+                  "cause.log",
                   "scenario")),
           Map.entry("chart", belowPages("study", "words")),
           Map.entry(
@@ -95,7 +97,14 @@ class RoomsTest {
           "gg.jte", Set.of("report", "report.page"),
           "org.apache.commons.math3",
               Set.of(
-                  "weather", "weather.ensemble", "array", "load", "storage", "power", "outcome"));
+                  "weather",
+                  "weather.ensemble",
+                  "array",
+                  "load",
+                  "storage",
+                  "power",
+                  "outcome",
+                  "cause.log"));
 
   private static Set<String> belowPages(String... more) {
     var rooms =
@@ -113,6 +122,7 @@ class RoomsTest {
                 "cause",
                 "sizing",
                 "electrical",
+                "cause.log",
                 "scenario"));
     rooms.addAll(Set.of(more));
     return rooms;

@@ -137,7 +137,7 @@ public final class ColumnMap {
   }
 
   /** YAML's remark: a # at the beginning or after a blank, outside quotes. */
-  private static String withoutRemark(String text) {
+  static String withoutRemark(String text) {
     char quote = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
@@ -152,7 +152,7 @@ public final class ColumnMap {
     return text;
   }
 
-  private static String unquoted(String value) {
+  static String unquoted(String value) {
     boolean isQuoted =
         value.length() > 1
             && (value.charAt(0) == '"' || value.charAt(0) == '\'')

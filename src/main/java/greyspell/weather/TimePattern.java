@@ -18,6 +18,7 @@ final class TimePattern {
 
   private final String pattern;
   private final int[] part = new int[LETTERS.length()];
+  private boolean isSecondFree;
 
   private TimePattern(String pattern) {
     this.pattern = pattern;
@@ -29,6 +30,14 @@ final class TimePattern {
     return pattern.contains("yyyy") && hasDay && pattern.contains("H")
         ? new TimePattern(pattern)
         : null;
+  }
+
+  /** As {@link #epochMinute}, but a time between two minutes is the earlier one. */
+  long epochMinuteBegun(String text) {
+    isSecondFree = true;
+    long minute = epochMinute(text);
+    isSecondFree = false;
+    return minute;
   }
 
   /** Minutes since 1970 on the file's clock, or {@link Dates#NO_TIME}. */
@@ -82,7 +91,7 @@ final class TimePattern {
         || year > Dates.LAST_YEAR
         || hour > Dates.HOURS_PER_DAY
         || minute > 59
-        || part[6] != 0
+        || (part[6] != 0 && !(isSecondFree && part[6] < 60))
         || (hour == Dates.HOURS_PER_DAY && minute > 0)) {
       return Dates.NO_TIME;
     }

@@ -1,0 +1,193 @@
+package greyspell.study;
+
+import greyspell.balance.Balance;
+import greyspell.balance.Design;
+import greyspell.balance.Detail;
+import greyspell.balance.Forcing;
+import greyspell.balance.Ledger;
+import greyspell.balance.NamedHours;
+import greyspell.cause.log.Shade;
+import greyspell.power.Charger;
+import greyspell.scenario.Scenario;
+import greyspell.storage.BankSpec;
+import greyspell.storage.step.BankLimits;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Runs the home through the hours of a log, from the charge that the log begins with, with
+ * something changed. A generator is not started by rule: what the log saw of it is fed in.
+ */
+final class LogRun {
+  private static final double USUAL_CHARGER_EFFICIENCY = 0.9; // common practice, no source
+
+  private final Scenario home;
+  private final HomeRun run;
+  private final HomeLight light;
+  private final int from;
+  private final int hours;
+  private final double[] directShare;
+  private final double[] generatorWh;
+  private final double startShare;
+  private final boolean isLoadOnBus;
+
+  /**
+   * Of a span of the weather.
+   *
+   * @param from its first hour
+   * @param directShare of the light, by hour of the span
+   * @param generatorWh at its own terminals, NaN where not known
+   * @param startShare of the bank's content
+   * @param isLoadOnBus whether what the log calls load holds the system's own draw
+   */
+  LogRun(
+      Scenario home,
+      HomeRun run,
+      HomeLight light,
+      int from,
+      double[] directShare,
+      double[] generatorWh,
+      double startShare,
+      boolean isLoadOnBus) {
+    this.home = home;
+    this.run = run;
+    this.light = light;
+    this.from = from;
+    hours = directShare.length;
+    this.directShare = directShare;
+    this.generatorWh = generatorWh;
+    this.startShare = startShare;
+    this.isLoadOnBus = isLoadOnBus;
+  }
+
+  /**
+   * What came of it.
+   *
+   * @param bank as it was run
+   */
+  record Books(Ledger ledger, BankSpec bank) {
+    /** Of all that the cells hold, at the end of an hour of the span. */
+    double chargeShare(int hour) {
+      return bank.chargeShare(ledger.chargeWh()[hour]);
+    }
+  }
+
+  Books with(LogChange change) {
+    BankSpec bank =
+        home.bank()
+            .withHealth(
+                Math.max(0.05, Math.min(1.5, home.bank().healthShare() * change.bankFactor())));
+    Forcing forcing = forcing(change);
+    Design design = design(bank, change);
+    Ledger ledger = Ledger.of(forcing, design);
+    double windowWh = design.bank().windowWh();
+    double startWh = startShare * bank.contentWh() - bank.reserveWh();
+    Balance.run(forcing, design, Math.max(0.0, Math.min(windowWh, startWh)), ledger);
+    return new Books(ledger, bank);
+  }
+
+  Design design(BankSpec bank, LogChange change) {
+    Design design =
+        new HomeDesign(home.withBank(bank), Without.NOTHING)
+            .make(light.weather(), new ArrayList<>());
+    BankLimits limits = design.bank();
+    return new Design(
+        new BankLimits(
+            limits.windowWh(),
+            Math.min(1.0, limits.chargeEfficiency() * change.chargingFactor()),
+            limits.dischargeEfficiency(),
+            limits.mostInWh(),
+            limits.mostOutWh(),
+            limits.keptPerHourShare()),
+        design.inverter(),
+        new Detail(design.detail().bank(), null, design.detail().rules()));
+  }
+
+  Forcing forcing(LogChange change) {
+    Forcing.Columns all = run.forcing().columns();
+    var c = new Forcing.Columns();
+    c.solarNominalWh = cut(all.solarNominalWh);
+    c.solarAvailableWh = cut(all.solarAvailableWh);
+    c.clippedWh = cut(all.clippedWh);
+    c.controllerLossWh = cut(all.controllerLossWh);
+    c.solarBusWh = cut(all.solarBusWh);
+    c.acAskedWh = asked(all.acAskedWh, change);
+    c.dcAskedWh = asked(all.dcAskedWh, change);
+    c.acShouldRunWh = asked(all.acShouldRunWh, change);
+    c.acCanWaitWh = asked(all.acCanWaitWh, change);
+    c.dcShouldRunWh = asked(all.dcShouldRunWh, change);
+    c.dcCanWaitWh = asked(all.dcCanWaitWh, change);
+    c.standingWh = cut(all.standingWh);
+    c.bankTemperatureC = cut(all.bankTemperatureC);
+    c.lockedShare = cut(all.lockedShare);
+    c.chargeShare = cut(all.chargeShare);
+    c.resistanceFactor = cut(all.resistanceFactor);
+    c.otherBusWh = cut(all.otherBusWh);
+    c.asleep = all.asleep.length == 0 ? all.asleep : Arrays.copyOfRange(all.asleep, from, from + hours);
+    c.arrayLosses = cut(all.arrayLosses);
+    c.standingParts = cut(all.standingParts);
+    c.controllerParts = cut(all.controllerParts);
+    change(c, change);
+    return new Forcing(run.forcing().calendar(), c);
+  }
+
+  private void change(Forcing.Columns c, LogChange change) {
+    Shade shade = change.shade();
+    long firstHourOfDay = from % 24;
+    for (int h = 0; h < hours; h++) {
+      double factor = change.arrayFactor();
+      int k = (int) ((firstHourOfDay + h) % 24);
+      if (shade != null && k >= shade.fromHour() && k < shade.toHour()) {
+        factor *= Math.max(0.0, 1.0 - shade.lostShare().value() * directShare[h]);
+      }
+      c.solarBusWh[h] *= factor;
+      c.controllerLossWh[h] *= factor;
+      c.solarAvailableWh[h] *= factor;
+      c.clippedWh[h] *= factor;
+      double standingFactor = change.drawFactor() * (isLoadOnBus ? change.loadFactor() : 1.0);
+      c.standingWh[h] =
+          Math.max(
+              0.0,
+              c.standingWh[h] * standingFactor
+                  + change.standbyW()
+                  + (isLoadOnBus ? change.alwaysOnLoadW() : 0.0));
+      if (!isLoadOnBus) {
+        c.acAskedWh[h] = Math.max(0.0, c.acAskedWh[h] + change.alwaysOnLoadW());
+      }
+    }
+    addGenerator(c);
+  }
+
+  private void addGenerator(Forcing.Columns c) {
+    Charger charger = home.inverter().charger();
+    double efficiency = charger == null ? USUAL_CHARGER_EFFICIENCY : charger.efficiency();
+    boolean isAny = Arrays.stream(generatorWh).anyMatch(wh -> wh > 0.0);
+    if (isAny && c.otherBusWh.length == 0) {
+      c.otherBusWh = new double[hours];
+    }
+    for (int h = 0; h < hours && isAny; h++) {
+      c.otherBusWh[h] += generatorWh[h] > 0.0 ? efficiency * generatorWh[h] : 0.0;
+    }
+  }
+
+  private double[] asked(double[] wh, LogChange change) {
+    double[] cut = cut(wh);
+    for (int h = 0; h < cut.length; h++) {
+      cut[h] *= change.loadFactor() * change.drawFactor();
+    }
+    return cut;
+  }
+
+  private double[] cut(double[] values) {
+    return values.length == 0 ? values : Arrays.copyOfRange(values, from, from + hours);
+  }
+
+  private List<NamedHours> cut(List<NamedHours> parts) {
+    var cut = new ArrayList<NamedHours>();
+    for (NamedHours part : parts) {
+      cut.add(new NamedHours(part.name(), cut(part.wh())));
+    }
+    return cut;
+  }
+}

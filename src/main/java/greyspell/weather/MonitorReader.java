@@ -1,0 +1,439 @@
+package greyspell.weather;
+
+import greyspell.quantity.FileTrouble;
+import greyspell.weather.MonitorMap.Mapped;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a monitor's CSV, by a {@link MonitorMap} or, without one, in our own plain form:
+ *
+ * <pre>
+ * local_start,charge_pct,solar_w,load_w
+ * 2024-11-03T00:00,71.5,0,148
+ * </pre>
+ *
+ * One time column ({@code local_start}, {@code local_end}, {@code utc_start}, {@code utc_end}); any
+ * of {@code charge_pct}, {@code charge_kwh}, {@code solar_w}, {@code load_w}, {@code battery_w}
+ * (positive into the bank), {@code battery_v}, {@code battery_a}, {@code generator_w}, power also
+ * as {@code _kw}, {@code _wh}, {@code _kwh}. Rows are 1 to 60 minutes apart, times rise; a blank is
+ * a hole. The usual distance of two rows is the length of each.
+ */
+public final class MonitorReader {
+  private static final String PLAIN_TIME = "yyyy-MM-dd HH:mm:ss";
+  private static final int MOST_VALUES = 20_000_000;
+  private static final double MOST_W = 1e6;
+
+  private final Lines lines;
+  private final FaultList faults;
+  private final double siteUtcOffsetH;
+  private final List<String> notes = new ArrayList<>();
+  private MonitorMap map;
+  private TimePattern pattern = plainPattern();
+  private boolean isPlain;
+  private boolean isUtc;
+  private int[] timeField = new int[0];
+  private int[] fieldOf = new int[0];
+  private int mostField;
+  private long[] minute = new long[4096];
+  private double[][] column = new double[0][];
+  private int rows;
+  private int doubled;
+  private int strays;
+
+  private MonitorReader(Lines lines, FaultList faults, MonitorMap map, double siteUtcOffsetH) {
+    this.lines = lines;
+    this.faults = faults;
+    this.map = map;
+    this.siteUtcOffsetH = siteUtcOffsetH;
+  }
+
+  private static TimePattern plainPattern() {
+    TimePattern pattern = TimePattern.find(PLAIN_TIME);
+    if (pattern == null) {
+      throw new IllegalStateException(PLAIN_TIME);
+    }
+    return pattern;
+  }
+
+  /**
+   * Reads a log, or refuses it with every fault.
+   *
+   * @param nameAsGiven the file as the user wrote it, for messages
+   * @param map null for our own plain form
+   * @param siteUtcOffsetH standard time of the site, for local times of a clock that is not stated
+   */
+  public static MonitorLog read(
+      Path file, String nameAsGiven, @Nullable MonitorMap map, double siteUtcOffsetH) {
+    var faults = new FaultList(nameAsGiven);
+    if (Files.isDirectory(file)) {
+      throw faults.alone(
+          0, 0, "is a folder", "must be a monitor's CSV", "Name the file inside the folder.");
+    }
+    try (var lines = new Lines(Files.newInputStream(file))) {
+      String head = lines.head();
+      if (head.isBlank()) {
+        throw faults.alone(0, 0, "the file is empty", "must be a monitor's CSV", "Export it again.");
+      }
+      if (head.indexOf('\0') >= 0 || head.startsWith("PK")) {
+        throw faults.alone(
+            0, 0, "is no text file", "must be a monitor's CSV", "Unpack it, or save it as CSV.");
+      }
+      if (head.startsWith("\u00ef\u00bb\u00bf")) {
+        lines.skip(3);
+      }
+      var reader =
+          new MonitorReader(
+              lines, faults, map == null ? MonitorMap.empty(faults) : map, siteUtcOffsetH);
+      reader.isPlain = map == null;
+      return reader.read();
+    } catch (NoSuchFileException e) {
+      throw faults.alone(0, 0, "no such file", "must be a monitor's CSV", "Check the spelling.");
+    } catch (IOException e) {
+      throw faults.alone(
+          0, 0, "could not be read: " + FileTrouble.words(e), "must be readable", "");
+    }
+  }
+
+  private MonitorLog read() throws IOException {
+    lines.separateBy(map.separator);
+    lines.decimal(map.decimal);
+    findNames();
+    if (isPlain) {
+      takePlainNames();
+    } else {
+      takeMappedNames();
+    }
+    faults.throwIfAny();
+    column = new double[map.columns.size()][4096];
+    readRows();
+    faults.throwIfAny();
+    return log();
+  }
+
+  private void findNames() throws IOException {
+    for (int i = 0; i < map.skipLines; i++) {
+      lines.next();
+    }
+    while (lines.next()) {
+      if (isPlain && lines.startsWith('#')) {
+        takeHeadLine();
+        continue;
+      }
+      boolean isNames =
+          map.namesBegin.isEmpty() ? !isPassedOver() : lines.text().startsWith(map.namesBegin);
+      if (isNames) {
+        lines.split();
+        return;
+      }
+    }
+    throw faults.alone(
+        lines.number(), 1, "no row of names", "must hold a row with the columns' names", "");
+  }
+
+  private void takeHeadLine() {
+    String text = lines.text();
+    int colon = text.indexOf(':');
+    if (colon > 0 && text.substring(1, colon).strip().equals("utc_offset")) {
+      map.utcOffsetH = PlainHeader.utcOffset(text.substring(colon + 1).strip());
+    }
+  }
+
+  private boolean isPassedOver() {
+    return lines.isBlank()
+        || (isPlain && lines.startsWith('#'))
+        || (!map.remarks.isEmpty() && lines.text().startsWith(map.remarks));
+  }
+
+  private void takePlainNames() {
+    int times = 0;
+    for (int f = 0; f < lines.fields(); f++) {
+      String name = lines.text(f).toLowerCase(Locale.ROOT);
+      if (List.of("local_start", "local_end", "utc_start", "utc_end").contains(name)) {
+        timeField = new int[] {f};
+        times++;
+        isUtc = name.startsWith("utc");
+        map.stamp = name.endsWith("end") ? ColumnMap.Stamp.END : ColumnMap.Stamp.START;
+      } else {
+        int before = map.columns.size();
+        map.takePlainName(name, lines.number(), lines.column(f));
+        if (map.columns.size() > before) {
+          fieldOf = Arrays.copyOf(fieldOf, before + 1);
+          fieldOf[before] = f;
+        }
+      }
+    }
+    if (times != 1 || map.columns.isEmpty()) {
+      faults.add(
+          lines.number(),
+          1,
+          "found the columns " + names(),
+          "needed are one of local_start, local_end, utc_start, utc_end, and some of charge_pct,"
+              + " solar_w, load_w",
+          "Any other table is read with --columns MAP: docs/compare.md shows one.");
+    }
+    settleFields();
+  }
+
+  private void takeMappedNames() {
+    TimePattern mapped = map.time;
+    pattern = mapped == null ? pattern : mapped;
+    timeField = new int[map.timeNames.size()];
+    for (int t = 0; t < timeField.length; t++) {
+      timeField[t] = find(map.timeNames.get(t), "time");
+    }
+    fieldOf = new int[map.columns.size()];
+    for (int k = 0; k < fieldOf.length; k++) {
+      fieldOf[k] = find(map.columns.get(k).name(), map.columns.get(k).column().words);
+    }
+    settleFields();
+  }
+
+  private void settleFields() {
+    for (int field : timeField) {
+      mostField = Math.max(mostField, field);
+    }
+    for (int field : fieldOf) {
+      mostField = Math.max(mostField, field);
+    }
+  }
+
+  private int find(String name, String what) {
+    Double number = name.startsWith("#") ? PlainHeader.plainNumber(name.substring(1)) : null;
+    if (number != null && number >= 1.0 && number <= 250.0) {
+      return number.intValue() - 1;
+    }
+    for (int f = 0; f < lines.fields(); f++) {
+      if (lines.text(f).equals(name)) {
+        return f;
+      }
+    }
+    faults.add(
+        lines.number(),
+        1,
+        "no column \"" + name + "\" (" + what + ")",
+        "the columns are " + names(),
+        "Change the map; a column may also be named by number, such as #3.");
+    return 0;
+  }
+
+  private String names() {
+    var names = new StringBuilder();
+    for (int f = 0; f < lines.fields() && names.length() < 200; f++) {
+      names.append(f == 0 ? "" : ", ").append(lines.text(f));
+    }
+    return names.toString();
+  }
+
+  private void readRows() throws IOException {
+    while (lines.next()) {
+      if (isPassedOver()) {
+        continue;
+      }
+      int count = lines.split();
+      if (count <= mostField) {
+        faults.add(
+            lines.number(),
+            1,
+            count + (count == 1 ? " field" : " fields"),
+            "must be at least " + (mostField + 1),
+            lines.isLast() ? "The last line looks cut off: export it again." : "");
+        continue;
+      }
+      long at = time();
+      if (at == Dates.NO_TIME) {
+        faults.add(
+            lines.number(),
+            lines.column(timeField[0]),
+            "time: found " + lines.quoted(timeField[0]),
+            "must be like " + (isPlain ? "2024-11-03T00:00" : pattern.toString()),
+            isPlain ? "" : "Change time_format in the map.");
+      } else if (rows > 0 && at < minute[rows - 1]) {
+        faults.add(
+            lines.number(),
+            lines.column(timeField[0]),
+            "time goes back " + (minute[rows - 1] - at) + " minutes",
+            "each row must be later than the row before",
+            "An hour that comes twice in autumn is a sign of daylight saving: export in UTC or in"
+                + " standard time.");
+      } else if (rows > 0 && at == minute[rows - 1]) {
+        doubled++; // several rows a minute: the first of each is taken
+      } else {
+        takeRow(at);
+      }
+    }
+    if (lines.isTooLong()) {
+      faults.add(lines.number(), 1, "a line without end", "must be a row of a table", "");
+    }
+  }
+
+  private long time() {
+    var text = new StringBuilder(lines.text(timeField[0]));
+    for (int t = 1; t < timeField.length; t++) {
+      text.append(' ').append(lines.text(timeField[t]));
+    }
+    if (!isPlain) {
+      return pattern.epochMinuteBegun(text.toString());
+    }
+    int length = text.length();
+    if (length > 0 && text.charAt(length - 1) == 'Z') {
+      text.setLength(length - 1);
+    }
+    if (text.length() > 10 && text.charAt(10) == 'T') {
+      text.setCharAt(10, ' ');
+    }
+    if (text.length() == 16) {
+      text.append(":00");
+    }
+    return pattern.epochMinuteBegun(text.toString());
+  }
+
+  private void takeRow(long at) {
+    if (rows == minute.length) {
+      grow();
+    }
+    minute[rows] = at;
+    for (int k = 0; k < fieldOf.length; k++) {
+      column[k][rows] = value(fieldOf[k], map.columns.get(k));
+    }
+    rows++;
+  }
+
+  private void grow() {
+    if ((long) rows * 2 * (fieldOf.length + 1) > MOST_VALUES) {
+      throw faults.alone(
+          lines.number(),
+          1,
+          "more than " + rows + " rows",
+          "must be a log of weeks or a few years",
+          "Export with rows of five minutes or more.");
+    }
+    minute = Arrays.copyOf(minute, 2 * rows);
+    for (int k = 0; k < column.length; k++) {
+      column[k] = Arrays.copyOf(column[k], 2 * rows);
+    }
+  }
+
+  private double value(int field, Mapped mapped) {
+    if (!lines.isNumber(field)) {
+      faults.add(
+          lines.number(),
+          lines.column(field),
+          mapped.name() + ": found " + lines.quoted(field),
+          "must be a number; blank means missing",
+          "Leave the field empty where there is no value.");
+      return Double.NaN;
+    }
+    double read = lines.value();
+    for (double code : map.missing) {
+      if (read == code) {
+        return Double.NaN;
+      }
+    }
+    double value = read * mapped.factor();
+    boolean isBelieved =
+        switch (mapped.kind()) {
+          case SHARE -> value >= -0.02 && value <= 1.1;
+          case STORED -> value >= -1.0;
+          default -> Math.abs(value) <= MOST_W;
+        };
+    if (!isBelieved) {
+      strays++;
+      return Double.NaN;
+    }
+    return value;
+  }
+
+  private MonitorLog log() {
+    if (rows < 2) {
+      throw faults.alone(
+          0, 0, rows + " rows of values", "must be at least two", "Was the file cut off?");
+    }
+    int step = step();
+    if (step > Dates.MINUTES_PER_HOUR) {
+      throw faults.alone(
+          0,
+          0,
+          "rows " + step + " minutes apart",
+          "must be 1 to 60 minutes apart",
+          "Daily sums do not say when the sun was missing.");
+    }
+    if (strays > rows / 100 + 1) {
+      throw faults.alone(
+          0,
+          0,
+          strays + " values that cannot be",
+          "charge must be 0 to 100 % of the bank, power within 1000 kW",
+          "Is a unit in the map the wrong one?");
+    }
+    tellReading(step);
+    int lead =
+        switch (map.stamp) {
+          case START -> 0;
+          case MIDDLE -> step / 2;
+          case END -> step;
+        };
+    Double offsetH = map.utcOffsetH;
+    double clockH = isUtc ? 0.0 : offsetH == null ? siteUtcOffsetH : offsetH;
+    long clockMin = Math.round(clockH * Dates.MINUTES_PER_HOUR);
+    var start = new long[rows];
+    for (int i = 0; i < rows; i++) {
+      start[i] = minute[i] - clockMin - lead;
+    }
+    return new MonitorLog(start, values(step), step, lead, isChargeInWh(), map, notes);
+  }
+
+  private void tellReading(int step) {
+    if (doubled > 0) {
+      notes.add(doubled + " rows of a minute that already had one are left out");
+    }
+    if (strays > 0) {
+      notes.add(strays + " values that cannot be count as missing");
+    }
+    if (!isUtc && map.utcOffsetH == null) {
+      notes.add("the log's clock is taken as the site's standard time, " + clock());
+    }
+    notes.add("rows are " + step + (step == 1 ? " minute apart" : " minutes apart"));
+  }
+
+  private String clock() {
+    return Dates.clock(siteUtcOffsetH);
+  }
+
+  /** The middle one of the distances between rows. */
+  private int step() {
+    var apart = new long[rows - 1];
+    for (int i = 1; i < rows; i++) {
+      apart[i - 1] = minute[i] - minute[i - 1];
+    }
+    Arrays.sort(apart);
+    return (int) Math.min(apart[apart.length / 2], 1_000_000L);
+  }
+
+  private boolean isChargeInWh() {
+    return map.columns.stream().anyMatch(m -> m.kind() == MonitorColumn.Kind.STORED);
+  }
+
+  private double[][] values(int step) {
+    var values = new double[MonitorColumn.values().length][];
+    Arrays.fill(values, new double[0]);
+    for (int k = 0; k < column.length; k++) {
+      Mapped mapped = map.columns.get(k);
+      double[] of = Arrays.copyOf(column[k], rows);
+      if (mapped.kind() == MonitorColumn.Kind.ENERGY) {
+        for (int i = 0; i < rows; i++) {
+          of[i] *= Dates.MINUTES_PER_HOUR / (double) step;
+        }
+      }
+      values[mapped.column().ordinal()] = of;
+    }
+    return values;
+  }
+}
