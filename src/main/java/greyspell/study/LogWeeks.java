@@ -140,16 +140,19 @@ final class LogWeeks {
           (Double.isNaN(of.drawWh[k]) ? expectedWh : of.drawWh[k])
               + run.design().bank().mostInWh() * forcing.chargeShare()[at[k]];
     }
-    bank(of);
+    bank(of, at);
     return of;
   }
 
-  private void bank(Weeks.Columns of) {
+  private void bank(Weeks.Columns of, int[] at) {
     BankSpec bank = home.bank();
     of.contentWh = bank.contentWh();
     of.chargeEfficiency = run.design().bank().chargeEfficiency();
     of.dischargeEfficiency = run.design().bank().dischargeEfficiency();
-    of.reserveShare = bank.chargeShare(0.0);
+    of.emptyShare = new double[at.length];
+    for (int k = 0; k < at.length; k++) {
+      of.emptyShare[k] = bank.chargeShare(forcing.lockedShare()[at[k]] * bank.usableWh());
+    }
     of.freeBelowShare = Math.min(FREE_BELOW_SHARE, bank.fullFraction() - 0.05);
     BankDetail detail = run.design().detail().bank();
     if (detail != null && detail.taper() != null) {

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * Yn, Xn   the same in the three hours of the day in which least is expected       W
  * </pre>
  *
- * Hours near the reserve, in which loads may have been cut off, are left out. Spread by {@link
+ * Hours with the bank nearly empty, in which loads may have been cut off, are left out. Spread by {@link
  * DayDraws}, with 1 % for the meter. Own method, no source.
  *
  * @param factor f
@@ -36,7 +36,6 @@ public record LoadCompared(
   private static final int FEWEST_HOURS = 96;
   private static final double METER_SHARE = 0.01;
   private static final double LEAST_CONTRAST_SHARE = 0.15;
-  private static final double NEAR_RESERVE_SHARE = 0.03;
 
   /** Null where the log has no load. */
   static @Nullable LoadCompared of(Weeks weeks) {
@@ -74,9 +73,7 @@ public record LoadCompared(
     }
 
     private boolean isUsed(int h) {
-      double charge = weeks.of.chargeShare[h];
-      boolean isCutOff = charge < weeks.of.reserveShare + NEAR_RESERVE_SHARE;
-      return !Double.isNaN(weeks.of.loadWh[h]) && !isCutOff;
+      return !Double.isNaN(weeks.of.loadWh[h]) && !weeks.isNearEmpty(h);
     }
 
     double[][] byHour() {

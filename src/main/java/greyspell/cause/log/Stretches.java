@@ -49,7 +49,7 @@ final class Stretches {
     return all;
   }
 
-  /** Flows of the hour known; the bank not near the reserve, where loads are cut off. */
+  /** Flows of the hour known; the bank not nearly empty, where loads are cut off. */
   private boolean isKnown(int h) {
     Weeks.Columns of = weeks.of;
     boolean isFlowKnown =
@@ -73,7 +73,7 @@ final class Stretches {
           && isKnown(to)
           && weeks.isChargeKnown(to)
           && charge[to + 1] < NEAR_FULL_SHARE
-          && charge[to + 1] > weeks.of.reserveShare + 0.01
+          && !weeks.isNearEmpty(to)
           && isDark(to) == isDark(from)) {
         to++;
       }

@@ -10,6 +10,8 @@ public final class Weeks {
   /** Most hours that a clock is looked for before and after. */
   public static final int WIDER_H = 14;
 
+  private static final double NEAR_EMPTY_SHARE = 0.03;
+
   /** Hourly arrays, and the bank. */
   public static final class Columns {
     /** At the start of each hour, and at the end of the last. */
@@ -49,8 +51,8 @@ public final class Weeks {
     /** Below this charge the bank takes what it gets. */
     public double freeBelowShare = 0.95;
 
-    /** Near this charge loads may be cut off. */
-    public double reserveShare;
+    /** Charge at which nothing more can be drawn in this hour: the reserve, and what cold locks. */
+    public double[] emptyShare = {};
   }
 
   final long firstHour;
@@ -101,6 +103,12 @@ public final class Weeks {
   boolean isGeneratorOff(int hour) {
     double wh = of.generatorWh[hour];
     return Double.isNaN(wh) || wh < 1.0;
+  }
+
+  /** Whether loads may have been cut off in this hour. */
+  boolean isNearEmpty(int hour) {
+    double lower = Math.min(of.chargeShare[hour], of.chargeShare[hour + 1]);
+    return lower < of.emptyShare[hour] + NEAR_EMPTY_SHARE;
   }
 
   boolean isChargeKnown(int hour) {
