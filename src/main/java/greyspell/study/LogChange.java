@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param drawFactor on both
  * @param bankFactor on what the bank holds
  * @param chargingFactor on what comes back of the charge
+ * @param isLoadAsSeen whether the load of the log is taken where it has one
  */
 record LogChange(
     double arrayFactor,
@@ -25,8 +26,45 @@ record LogChange(
     double standbyW,
     double drawFactor,
     double bankFactor,
-    double chargingFactor) {
+    double chargingFactor,
+    boolean isLoadAsSeen) {
   static final LogChange NONE = new LogChange(1.0, null, 1.0, 0.0, 0.0, 1.0, 1.0, 1.0);
+
+  /** With the load that is asked for. */
+  LogChange(
+      double arrayFactor,
+      @Nullable Shade shade,
+      double loadFactor,
+      double alwaysOnLoadW,
+      double standbyW,
+      double drawFactor,
+      double bankFactor,
+      double chargingFactor) {
+    this(
+        arrayFactor,
+        shade,
+        loadFactor,
+        alwaysOnLoadW,
+        standbyW,
+        drawFactor,
+        bankFactor,
+        chargingFactor,
+        false);
+  }
+
+  /** With the load that the log has seen, hour by hour; factor and watts where it has none. */
+  LogChange withLoadAsSeen() {
+    return new LogChange(
+        arrayFactor,
+        shade,
+        loadFactor,
+        alwaysOnLoadW,
+        standbyW,
+        drawFactor,
+        bankFactor,
+        chargingFactor,
+        true);
+  }
 
   /** As these findings say. */
   static LogChange of(List<Finding> findings, @Nullable Shade shade) {

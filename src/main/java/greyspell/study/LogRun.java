@@ -11,6 +11,7 @@ import greyspell.power.Charger;
 import greyspell.scenario.Scenario;
 import greyspell.storage.BankSpec;
 import greyspell.storage.step.BankLimits;
+import greyspell.weather.MonitorLog.LoadAt;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -30,7 +31,8 @@ final class LogRun {
   private final double[] directShare;
   private final double[] generatorWh;
   private final double startShare;
-  private final boolean isLoadOnBus;
+  private final double[] loadWh;
+  private final LoadAt loadAt;
 
   /**
    * Of a span of the weather.
@@ -39,7 +41,8 @@ final class LogRun {
    * @param directShare of the light, by hour of the span
    * @param generatorWh at its own terminals, NaN where not known
    * @param startShare of the bank's content
-   * @param isLoadOnBus whether what the log calls load holds the system's own draw
+   * @param loadWh as the log has seen it; NaN where it has not, or where the lights were out
+   * @param loadAt where it was measured
    */
   LogRun(
       Scenario home,
@@ -49,7 +52,8 @@ final class LogRun {
       double[] directShare,
       double[] generatorWh,
       double startShare,
-      boolean isLoadOnBus) {
+      double[] loadWh,
+      LoadAt loadAt) {
     this.home = home;
     this.run = run;
     this.light = light;
@@ -58,7 +62,8 @@ final class LogRun {
     this.directShare = directShare;
     this.generatorWh = generatorWh;
     this.startShare = startShare;
-    this.isLoadOnBus = isLoadOnBus;
+    this.loadWh = loadWh;
+    this.loadAt = loadAt;
   }
 
   /**
@@ -134,6 +139,7 @@ final class LogRun {
 
   private void change(Forcing.Columns c, LogChange change) {
     Shade shade = change.shade();
+    boolean isLoadOnBus = loadAt == LoadAt.BUS;
     long firstHourOfDay = from % 24;
     for (int h = 0; h < hours; h++) {
       double factor = change.arrayFactor();
@@ -156,7 +162,45 @@ final class LogRun {
         c.acAskedWh[h] = Math.max(0.0, c.acAskedWh[h] + change.alwaysOnLoadW());
       }
     }
+    if (change.isLoadAsSeen()) {
+      takeSeenLoad(c);
+    }
     addGenerator(c);
+  }
+
+  private void takeSeenLoad(Forcing.Columns c) {
+    for (int h = 0; h < hours; h++) {
+      double seenWh = loadWh[h];
+      if (Double.isNaN(seenWh)) {
+        continue;
+      }
+      double dcWh =
+          switch (loadAt) {
+            case SOCKETS -> c.dcAskedWh[h];
+            case HOUSE -> Math.min(c.dcAskedWh[h], seenWh);
+            case BUS -> seenWh;
+          };
+      double acWh =
+          switch (loadAt) {
+            case SOCKETS -> seenWh;
+            case HOUSE -> seenWh - dcWh;
+            case BUS -> 0.0;
+          };
+      scale(c.acAskedWh, h, acWh, c.acShouldRunWh, c.acCanWaitWh);
+      scale(c.dcAskedWh, h, dcWh, c.dcShouldRunWh, c.dcCanWaitWh);
+      c.standingWh[h] = loadAt == LoadAt.BUS ? 0.0 : c.standingWh[h];
+    }
+  }
+
+  /** The whole to what was seen, its classes along with it. */
+  private static void scale(double[] askedWh, int h, double toWh, double[]... classesWh) {
+    double factor = askedWh[h] > 0.0 ? toWh / askedWh[h] : 0.0;
+    for (double[] wh : classesWh) {
+      if (wh.length > 0) {
+        wh[h] *= factor;
+      }
+    }
+    askedWh[h] = toWh;
   }
 
   private void addGenerator(Forcing.Columns c) {

@@ -10,6 +10,7 @@ import greyspell.scenario.Scenario;
 import greyspell.study.LogRun.Books;
 import greyspell.study.LogStudy.Explained;
 import greyspell.study.LogWeeks.Span;
+import greyspell.weather.MonitorLog;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -29,9 +30,12 @@ final class LogSimulated {
   private final double[] expectedShare;
   private final double[] fittedShare;
   private final int hours;
+  private final int begin;
+  private final boolean isLoadSeen;
 
   LogSimulated(
       Scenario home,
+      MonitorLog log,
       HomeRun run,
       HomeLight light,
       LogWeeks weeksOf,
@@ -63,12 +67,23 @@ final class LogSimulated {
                 Arrays.copyOfRange(weeksOf.directShare(), weeksOf.calendarHour(seen, span.from() + start), weeksOf.calendarHour(seen, span.to() - 1) + 1),
                 Arrays.copyOfRange(seen.generatorWh(), span.from() + start, span.to()),
                 chargeShare[start],
-                weeksOf.isLoadOnBus());
+                loadWh(seen, span, start, diagnosis),
+                log.loadAt());
     fill(LogChange.NONE, expectedShare);
-    fill(LogChange.of(named, LogStudy.shade(diagnosis)), fittedShare);
+    isLoadSeen = diagnosis.load() != null;
+    LogChange all = LogChange.of(named, LogStudy.shade(diagnosis));
+    fill(isLoadSeen ? all.withLoadAsSeen() : all, fittedShare);
   }
 
-  private final int begin;
+  /** NaN where the lights were out: the house asked for more than it got. */
+  private static double[] loadWh(
+      SeenHours seen, Span span, int start, LogDiagnosis diagnosis) {
+    double[] wh = Arrays.copyOfRange(seen.loadWh(), span.from() + start, span.to());
+    for (int h = 0; h < wh.length && diagnosis.lightsOut().hours() > 0; h++) {
+      wh[h] = wh[h] < 1.0 ? Double.NaN : wh[h];
+    }
+    return wh;
+  }
 
   private void fill(LogChange change, double[] toShare) {
     if (trial == null) {
@@ -104,14 +119,20 @@ final class LogSimulated {
       var share = new double[hours];
       Arrays.fill(share, Double.NaN);
       fill(LogChange.of(List.of(finding), LogStudy.shade(diagnosis)), share);
-      all.add(new Explained(List.of(finding.about()), errorShare(share)));
+      all.add(new Explained(List.of(finding.about()), false, errorShare(share)));
+    }
+    if (isLoadSeen) {
+      var share = new double[hours];
+      Arrays.fill(share, Double.NaN);
+      fill(LogChange.NONE.withLoadAsSeen(), share);
+      all.add(new Explained(List.of(), true, errorShare(share)));
     }
     return LogStudy.sorted(all);
   }
 
   @Nullable Explained together() {
     List<About> about = named.stream().map(Finding::about).toList();
-    return named.isEmpty() ? null : new Explained(about, errorShare(fittedShare));
+    return named.isEmpty() ? null : new Explained(about, isLoadSeen, errorShare(fittedShare));
   }
 
   @Nullable ChargeLines chargeLines() {

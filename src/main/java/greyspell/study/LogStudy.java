@@ -62,9 +62,11 @@ public record LogStudy(
    * What the simulation comes to with something put right.
    *
    * @param about what was changed, one or all
+   * @param isLoadAsSeen whether the load of the log was taken, hour by hour
    * @param chargeErrorShare root mean square of simulated less seen charge
    */
-  public record Explained(List<About> about, double chargeErrorShare) {}
+  public record Explained(
+      List<About> about, boolean isLoadAsSeen, double chargeErrorShare) {}
 
   /** Where the sun stands in some hours of the day over the log's weeks. */
   public record SunStands(double fromAzimuthDeg, double toAzimuthDeg, double highestDeg) {}
@@ -163,7 +165,7 @@ public record LogStudy(
       LogCautions.house(home, log, cautions);
       LogCautions.weather(clock, clock != null && clock.matchCorrelation() < LOWEST_MATCH, cautions);
       LogCautions.span(seen, span, cautions);
-      var simulated = new LogSimulated(home, run, light, weeksOf, seen, span, diagnosis);
+      var simulated = new LogSimulated(home, log, run, light, weeksOf, seen, span, diagnosis);
       Shade shade = shade(diagnosis);
       return new LogStudy(
           home,

@@ -11,7 +11,6 @@ import greyspell.sky.Radiation;
 import greyspell.storage.BankSpec;
 import greyspell.storage.step.BankDetail;
 import greyspell.weather.MonitorLog;
-import greyspell.weather.MonitorLog.LoadAt;
 import greyspell.weather.MonitorLog.SolarAt;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -245,9 +244,5 @@ final class LogWeeks {
       direct[h] = all[h] > 0.0 ? direct[h] / all[h] : 0.0;
     }
     return direct;
-  }
-
-  boolean isLoadOnBus() {
-    return log.loadAt() == LoadAt.BUS;
   }
 }

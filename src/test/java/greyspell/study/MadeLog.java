@@ -72,7 +72,7 @@ final class MadeLog {
     double[] direct =
         Arrays.copyOfRange(
             new LogWeeks(truth, run, light, null).directShare(), first, first + 24 * days);
-    var trial = new LogRun(truth, run, light, first, direct, new double[24 * days], startShare, false);
+    var trial = new LogRun(truth, run, light, first, direct, new double[24 * days], startShare, new double[24 * days], greyspell.weather.MonitorLog.LoadAt.SOCKETS);
     Forcing forcing = trial.forcing(fault);
     for (int h = 0; h < 24 * days; h++) {
       double noise = Math.exp(lightNoiseShare * random.nextGaussian());

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param sun null without the weather of the same weeks, or without solar power in the log
  * @param load null without load in the log
  * @param bank null without charge in the log
+ * @param lightsOut hours in which the house got nothing
  * @param findings whatever could be looked at, told or not
  * @param byHour the day's 24 hours
  */
@@ -18,6 +19,7 @@ public record LogDiagnosis(
     @Nullable SunFit sun,
     @Nullable LoadCompared load,
     @Nullable BankFit bank,
+    LightsOut lightsOut,
     List<Finding> findings,
     List<HourOfDay> byHour) {
   /** Reads everything. */
@@ -28,7 +30,8 @@ public record LogDiagnosis(
     LoadCompared load = LoadCompared.of(weeks);
     boolean isFlowSeen = isSolarSeen || Weeks.isAnyKnown(weeks.of.batteryWh);
     BankFit bank = isChargeSeen && isFlowSeen ? BankFit.of(weeks, load != null) : null;
-    return new LogDiagnosis(sun, load, bank, findings(sun, load, bank), byHour(weeks, sun));
+    return new LogDiagnosis(
+        sun, load, bank, weeks.lightsOut(), findings(sun, load, bank), byHour(weeks, sun));
   }
 
   /** The clock alone, before anything else is read; null without weather or with too little sun. */

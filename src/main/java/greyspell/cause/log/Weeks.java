@@ -10,7 +10,7 @@ public final class Weeks {
   /** Most hours that a clock is looked for before and after. */
   public static final int WIDER_H = 14;
 
-  private static final double NEAR_EMPTY_SHARE = 0.03;
+  private static final double NEAR_EMPTY_SHARE = 0.06;
 
   /** Hourly arrays, and the bank. */
   public static final class Columns {
@@ -59,12 +59,16 @@ public final class Weeks {
   final int hours;
   final Columns of;
   private final int firstDay;
+  private final double[] emptyShare;
+  private final LightsOut lightsOut;
 
   /** The first hour counts from 1970 on the site's clock. */
   public Weeks(long firstHour, Columns columns) {
     this.firstHour = firstHour;
     of = columns;
     hours = columns.solarWh.length;
+    emptyShare = columns.emptyShare.clone();
+    lightsOut = LightsOut.raise(columns, emptyShare);
     firstDay = (int) Math.floorDiv(firstHour, 24L);
   }
 
@@ -105,10 +109,15 @@ public final class Weeks {
     return Double.isNaN(wh) || wh < 1.0;
   }
 
+  /** Hours in which the house got nothing. */
+  public LightsOut lightsOut() {
+    return lightsOut;
+  }
+
   /** Whether loads may have been cut off in this hour. */
   boolean isNearEmpty(int hour) {
     double lower = Math.min(of.chargeShare[hour], of.chargeShare[hour + 1]);
-    return lower < of.emptyShare[hour] + NEAR_EMPTY_SHARE;
+    return lower < emptyShare[hour] + NEAR_EMPTY_SHARE;
   }
 
   boolean isChargeKnown(int hour) {
