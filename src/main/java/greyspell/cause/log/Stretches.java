@@ -91,7 +91,7 @@ final class Stretches {
     double[] charge = weeks.of.chargeShare;
     int left = -1;
     for (int b = 0; b <= weeks.hours; b++) {
-      if (Double.isNaN(charge[b]) || (b > 0 && !isKnown(b - 1))) {
+      if (Double.isNaN(charge[b]) || (b > 0 && (!isKnown(b - 1) || weeks.isNearEmpty(b - 1)))) {
         left = -1;
       } else if (charge[b] >= FULL_SHARE) {
         if (left >= 0 && b - left >= SHORTEST_BETWEEN_FULL_H) {

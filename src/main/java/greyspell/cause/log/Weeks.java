@@ -10,7 +10,7 @@ public final class Weeks {
   /** Most hours that a clock is looked for before and after. */
   public static final int WIDER_H = 14;
 
-  private static final double NEAR_EMPTY_SHARE = 0.06;
+  private static final double NEAR_EMPTY_SHARE = 0.03;
 
   /** Hourly arrays, and the bank. */
   public static final class Columns {
