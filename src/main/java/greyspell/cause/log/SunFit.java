@@ -84,7 +84,7 @@ public record SunFit(Estimate factor, @Nullable Shade shade, Left left) {
     return byHour;
   }
 
-  private record Fit(double factor, double lostShare, double rest) {}
+  private record Fit(double factor, double lostShare, double restShare) {}
 
   /** Weighted sums by day and hour of the day. */
   private static final class Sums {
@@ -186,8 +186,8 @@ public record SunFit(Estimate factor, @Nullable Shade shade, Left left) {
             continue;
           }
           Fit fit = fit(once, from, to);
-          if (fit.lostShare > LEAST_SHADE && fit.rest < least) {
-            least = fit.rest;
+          if (fit.lostShare > LEAST_SHADE && fit.restShare < least) {
+            least = fit.restShare;
             bestFrom = from;
             bestTo = to;
           }
