@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ReturnCurve {
   private static final double SHIFT = 0.44;
+  private static final double MOST_DEVIATIONS = 2.5;
 
   private final double[] falling;
   private final @Nullable GumbelTail tail;
@@ -65,6 +66,24 @@ public final class ReturnCurve {
    */
   public double counted(int onceIn) {
     return falling[Math.min(mayPass(onceIn), falling.length - 1)];
+  }
+
+  /**
+   * True if the tail is not to be trusted: the sample's skewness speaks against its shape, or what
+   * is counted once in 2, 5 or 10 winters lies further from it than luck would put it.
+   */
+  public boolean isTailDoubtful() {
+    GumbelTail fitted = tail;
+    if (fitted == null || fitted.isStrange()) {
+      return fitted != null;
+    }
+    for (int onceIn : SpellClimate.ONCE_IN) {
+      double offBy = Math.abs(counted(onceIn) - fitted.value(onceIn));
+      if (mayPass(onceIn) > 0 && offBy > MOST_DEVIATIONS * fitted.deviation(onceIn)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Null where winters are too few, or one of them is beyond any size. */

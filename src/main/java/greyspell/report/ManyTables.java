@@ -162,12 +162,9 @@ final class ManyTables {
     return "The tail is Gumbel's, fitted by L-moments; its band counts the luck of "
         + book.count()
         + " winters only."
-        + (tail.isStrange()
-            ? " These winters are more "
-                + (tail.skew() > GumbelTail.GUMBEL_SKEW ? "skew" : "even")
-                + " than such a tail would make them: trust the counted row, and the fitted one least beyond "
-                + book.count()
-                + " winters."
+        + (climate.bank().isTailDoubtful()
+            ? " These winters do not follow it well: go by the counted row, and take the fitted one as no more than"
+                + " a hint."
             : "");
   }
 

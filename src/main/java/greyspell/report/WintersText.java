@@ -73,6 +73,9 @@ public final class WintersText {
 
   private static void cautions(StringBuilder out, ManyWinters many) {
     var all = new ArrayList<String>(many.cautions());
+    if (all.isEmpty()) {
+      return;
+    }
     out.append('\n');
     for (String caution : all.subList(0, Math.min(MOST_CAUTIONS, all.size()))) {
       Columns.wrap(out, "  Caution  ", caution);
