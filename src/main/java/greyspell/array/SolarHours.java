@@ -69,6 +69,36 @@ public final class SolarHours {
     return sum;
   }
 
+  /**
+   * So many strings like this one side by side on one cable: everything times the count, the heat
+   * of the cable times its square.
+   *
+   * @param ohmShare resistance of their cable over that of this string's
+   */
+  public SolarHours strings(int count, double ohmShare) {
+    var all = new SolarHours(hours());
+    double heatShare = (double) count * count * ohmShare;
+    times(nominalWh, count, all.nominalWh);
+    for (ArrayLoss loss : ArrayLoss.values()) {
+      times(lossWh(loss), count, all.lossWh(loss));
+    }
+    double[] wiringWh = all.lossWh(ArrayLoss.ARRAY_WIRING);
+    for (int h = 0; h < cableHeatWh.length; h++) {
+      double heatWh = cableHeatWh[h], keptWh = count * (availableWh[h] + heatWh);
+      double allHeatWh = Math.min(heatShare * heatWh, keptWh);
+      wiringWh[h] += allHeatWh - count * heatWh;
+      all.cableHeatWh[h] = allHeatWh;
+      all.availableWh[h] = keptWh - allHeatWh;
+    }
+    return all;
+  }
+
+  private static void times(double[] from, int count, double[] to) {
+    for (int h = 0; h < to.length; h++) {
+      to[h] = from[h] * count;
+    }
+  }
+
   private static void add(double[] from, double[] to) {
     for (int h = 0; h < to.length; h++) {
       to[h] += from[h];

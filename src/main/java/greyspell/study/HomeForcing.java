@@ -58,6 +58,7 @@ final class HomeForcing {
   private final List<StudyResult.PlaneBooks> planeBooks = new ArrayList<>();
 
   private final Without without;
+  private boolean isByStrings;
   private @Nullable LoadHours load;
   private @Nullable LoadLog log;
   private @Nullable LoadWeather loadWeather;
@@ -96,6 +97,12 @@ final class HomeForcing {
     ask(columns);
     keep(columns);
     return new Forcing(weather.calendar(), columns);
+  }
+
+  /** The same to rounding, much sooner where only the numbers of strings change: for sizing. */
+  Forcing makeByStrings() {
+    isByStrings = true;
+    return make();
   }
 
   /**
@@ -261,6 +268,17 @@ final class HomeForcing {
     if (bankV != null && scenario.controller().kind() == ControllerKind.PWM) {
       return inLight(array, model, wires, bankV);
     }
+    if (isByStrings) {
+      // one string is worked out in this light, and serves any number of them
+      ArraySpec string = array.withStrings(array.module(), array.inSeries(), 1);
+      double stringOhm = wires.arrayOhm(string);
+      double ohmShare = stringOhm > 0.0 ? wires.arrayOhm(array) / stringOhm : 1.0;
+      return kept(string, model, wires).strings(array.inParallel(), ohmShare);
+    }
+    return kept(array, model, wires);
+  }
+
+  private SolarHours kept(ArraySpec array, PowerModel model, Wires wires) {
     var key =
         new PlaneKey(
             array,

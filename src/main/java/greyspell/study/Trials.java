@@ -169,6 +169,25 @@ public final class Trials {
         .make();
   }
 
+  /**
+   * {@link #forcing} of a variant that differs in its numbers of strings: the same to rounding,
+   * worked out from one string.
+   */
+  Forcing forcingByStrings(int part, Scenario variant) {
+    return new HomeForcing(
+            checked(variant),
+            parts.get(part),
+            Without.NOTHING,
+            new ArrayList<>(),
+            new ArrayList<>())
+        .makeByStrings();
+  }
+
+  /** Years of weather in one part. */
+  int years(int part) {
+    return parts.get(part).weather().calendar().years();
+  }
+
   /** Bank, inverter, generator and rules as the loop needs them. */
   public Design design(int part, Scenario variant, Set<Effect> leftOut) {
     return new HomeDesign(checked(variant), new Without(leftOut))
