@@ -9,6 +9,7 @@ import greyspell.report.SweepSummary;
 import greyspell.report.SweepTable;
 import greyspell.sweep.Sweep;
 import greyspell.sweep.SweepQuestion;
+import greyspell.sweep.SweepWinters;
 import greyspell.sweep.Variation;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -43,8 +44,6 @@ import picocli.CommandLine.Spec;
     },
     mixinStandardHelpOptions = true)
 final class SweepCommand implements Callable<Integer> {
-  private static final int MOST_WINTERS = 300;
-
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
@@ -74,8 +73,15 @@ final class SweepCommand implements Callable<Integer> {
   @Option(
       names = "--winters",
       paramLabel = "N",
-      description = "Draw N winters for each home instead of the weather that it names.")
+      description =
+          "Draw N winters for each home, the same for all its runs, instead of what it says of weather.")
   private @Nullable Integer winters;
+
+  @Option(
+      names = "--how",
+      paramLabel = "KIND",
+      description = "Where winters come from: measured, spliced or made, as in run.")
+  private @Nullable String how;
 
   @Option(
       names = "--max-runs",
@@ -101,7 +107,7 @@ final class SweepCommand implements Callable<Integer> {
             scenarios.stream().map(SweepQuestion.Home::of).toList(),
             vary.stream().map(Variation::parse).toList(),
             sideBySide,
-            checkedWinters(),
+            winters(),
             library.folder());
     checkSize(question);
     var table = new SweepTable(question);
@@ -138,15 +144,15 @@ final class SweepCommand implements Callable<Integer> {
     }
   }
 
-  private @Nullable Integer checkedWinters() {
-    if (winters != null && (winters < 1 || winters > MOST_WINTERS)) {
+  private SweepWinters winters() {
+    if (winters != null && (winters < 1 || winters > SweepWinters.MOST)) {
       throw BadInput.of(
           Place.of("--winters"),
           "found " + winters,
-          "must be 1 to " + MOST_WINTERS,
-          "Every winter is kept in memory for all the runs.");
+          "must be 1 to " + SweepWinters.MOST,
+          "All of them are kept in memory for all the runs.");
     }
-    return winters;
+    return new SweepWinters(winters, WintersOption.kind(how));
   }
 
   private void checkSize(SweepQuestion question) {

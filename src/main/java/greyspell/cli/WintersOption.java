@@ -49,11 +49,11 @@ final class WintersOption {
           "must be 1 to " + MOST,
           "100 tell of the winter that comes once in ten years.");
     }
-    return WintersWanted.of(home, count).withHow(kind());
+    return WintersWanted.of(home, count).withHow(kind(how));
   }
 
-  private @Nullable WinterKind kind() {
-    String word = how;
+  /** Of its word; null for none. */
+  static @Nullable WinterKind kind(@Nullable String word) {
     if (word == null) {
       return null;
     }

@@ -7,8 +7,6 @@ import greyspell.scenario.Scenario;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.Trials;
 import greyspell.study.VariantFigures;
-import greyspell.study.WintersWanted;
-import greyspell.weather.ensemble.WinterSource;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
@@ -94,7 +92,8 @@ public final class Sweep {
     SweepRow row(int run) {
       try {
         Scenario home = question.text(run).scenario(question.library());
-        var figures = VariantFigures.of(trials(home), home);
+        boolean areDrawn = question.winters().areDrawn(home);
+        var figures = VariantFigures.of(trials(home), areDrawn ? home.steady() : home);
         ElectricalCheck check = ElectricalCheck.of(home, null);
         return row(run, home.name(), figures, check, "");
       } catch (BadInput e) {
@@ -124,7 +123,7 @@ public final class Sweep {
     private synchronized Trials trials(Scenario home) {
       Trials kept = trials;
       if (kept == null) {
-        kept = make(home);
+        kept = question.winters().trials(home);
         trials = kept;
       }
       Scenario first = kept.home();
@@ -132,16 +131,7 @@ public final class Sweep {
           first.site().equals(home.site())
               && first.weather().equals(home.weather())
               && first.sky().equals(home.sky());
-      return isSame ? kept : make(home);
-    }
-
-    private Trials make(Scenario home) {
-      Integer wanted = question.winters();
-      if (wanted == null) {
-        return Trials.of(home, (what, share) -> {});
-      }
-      WinterSource source = WintersWanted.of(home, wanted).source(home);
-      return Trials.of(home, source, Math.min(wanted, source.years()), (what, share) -> {});
+      return isSame ? kept : question.winters().trials(home);
     }
 
     private synchronized void finish() {

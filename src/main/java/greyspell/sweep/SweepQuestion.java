@@ -15,14 +15,14 @@ import org.jspecify.annotations.Nullable;
  * home by home; of the keys varied the first one changes slowest.
  *
  * @param isSideBySide the first values of all keys belong together, then the second ones, and so on
- * @param winters how many are drawn, null to run through the scenarios' own weather
+ * @param winters in which the homes stand
  * @param library folder of the equipment library, null to look for it
  */
 public record SweepQuestion(
     List<Home> homes,
     List<Variation> variations,
     boolean isSideBySide,
-    @Nullable Integer winters,
+    SweepWinters winters,
     @Nullable Path library) {
   private static final Set<String> OF_THE_LIGHT = Set.of("home", "site", "weather", "sky", "seed");
 

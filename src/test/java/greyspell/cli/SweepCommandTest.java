@@ -6,7 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import greyspell.outcome.WinterBook;
+import greyspell.outcome.WinterRecord;
+import greyspell.outcome.WinterSum;
+import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
+import greyspell.study.ManyWinters;
+import greyspell.study.WintersWanted;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -132,12 +138,26 @@ class SweepCommandTest {
   }
 
   @Test
-  void drawnWintersAreCounted() throws IOException {
-    JsonNode rows =
-        rows(sweep(CABIN, "--winters", "12", "--vary", "bank.in_parallel=1, 3", "--json"));
-    assertEquals(12, rows.get(0).get("whole_winters").asInt());
-    double small = rows.get(0).get("unmet_hours_per_year").asDouble();
-    assertTrue(small > rows.get(1).get("unmet_hours_per_year").asDouble());
+  void drawnWintersAreThoseOfRun() throws IOException {
+    String path = "bank.in_parallel";
+    JsonNode rows = rows(sweep(CABIN, "--winters", "12", "--vary", path + "=1, 3", "--json"));
+    Scenario home =
+        ScenarioEdit.of(Path.of(CABIN)).set(path, "3").scenario(Path.of("shared"));
+    WinterBook book =
+        ManyWinters.run(home, WintersWanted.of(home, 12), 1, (what, share) -> {}).book();
+    JsonNode row = rows.get(1);
+    assertEquals(12, row.get("whole_winters").asInt());
+    assertEquals(book.darkCount(), row.get("dark_winters").asInt());
+    int hours = 0;
+    double wh = 0.0;
+    for (WinterRecord winter : book.winters()) {
+      hours += winter.unmetHours();
+      wh += winter.wh(WinterSum.UNMET);
+    }
+    holds(hours / 12.0, row, "unmet_hours_per_year");
+    holds(wh / 12000.0, row, "unmet_kwh_per_year");
+    assertEquals(book.worstFirst().get(0).name(), row.get("worst_winter").asText());
+    assertTrue(rows.get(0).get("dark_winters").asInt() >= book.darkCount());
   }
 
   @Test

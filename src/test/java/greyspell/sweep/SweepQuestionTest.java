@@ -23,7 +23,7 @@ class SweepQuestionTest {
         files.stream().map(SweepQuestion.Home::of).toList(),
         Stream.of(vary).map(Variation::parse).toList(),
         isSideBySide,
-        null,
+        SweepWinters.NOT_SAID,
         null);
   }
 
