@@ -41,7 +41,7 @@ final class AutonomyReader {
         LONGEST_D);
   }
 
-  private static Monthly darkDays(Forcing forcing, double[] needWh, BankLimits bank) {
+  static Monthly darkDays(Forcing forcing, double[] needWh, BankLimits bank) {
     HourCalendar calendar = forcing.calendar();
     var needSumWh = new double[12];
     var lockedSum = new double[12];

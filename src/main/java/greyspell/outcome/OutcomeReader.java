@@ -2,8 +2,10 @@ package greyspell.outcome;
 
 import greyspell.balance.BusNeed;
 import greyspell.balance.Design;
+import greyspell.balance.Forcing;
 import greyspell.balance.Ledger;
 import greyspell.calendar.HourCalendar;
+import greyspell.calendar.Monthly;
 import greyspell.outcome.Outcome.MonthBooks;
 import greyspell.outcome.Outcome.WinterBooks;
 import java.util.ArrayList;
@@ -32,6 +34,15 @@ public final class OutcomeReader {
         GreySpells.ranked(ledger, needWh),
         AutonomyReader.read(ledger.forcing(), needWh, design),
         design.bank().windowWh());
+  }
+
+  /**
+   * Days that a full bank lasts with no sun, at the mean need of each month: of {@link
+   * Autonomy#darkDays}.
+   */
+  public static Monthly darkDays(Forcing forcing, Design design) {
+    return AutonomyReader.darkDays(
+        forcing, BusNeed.wh(forcing, design.inverter()), design.bank());
   }
 
   /** The books of each winter alone, half winters at the ends included and marked. */

@@ -76,8 +76,20 @@ final class HomeLight {
     return kept;
   }
 
+  /** What falls on a plane, whatever stands there. */
   PlaneIrradiance on(ArraySpec plane) {
-    return PlaneIrradiance.of(
-        radiation, sun, weather, home.site(), home.sky(), plane.tiltDeg(), plane.azimuthDeg());
+    return kept.get(
+        new Face(plane.tiltDeg(), plane.azimuthDeg()),
+        () ->
+            PlaneIrradiance.of(
+                radiation,
+                sun,
+                weather,
+                home.site(),
+                home.sky(),
+                plane.tiltDeg(),
+                plane.azimuthDeg()));
   }
+
+  private record Face(double tiltDeg, double azimuthDeg) {}
 }

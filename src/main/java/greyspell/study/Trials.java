@@ -107,6 +107,11 @@ public final class Trials {
     return parts.size();
   }
 
+  /** The hours of one part of the weather. */
+  public HourCalendar calendar(int part) {
+    return parts.get(part).weather().calendar();
+  }
+
   /** A variant's books, summed up. */
   public Trial run(Scenario variant) {
     return run(variant, Set.of());

@@ -1,0 +1,287 @@
+package greyspell.study;
+
+import greyspell.balance.BusHours;
+import greyspell.balance.Design;
+import greyspell.balance.Forcing;
+import greyspell.balance.LaneLoop;
+import greyspell.balance.Ledger;
+import greyspell.balance.SteadyState;
+import greyspell.balance.UnmetDays;
+import greyspell.calendar.HourCalendar;
+import greyspell.calendar.Monthly;
+import greyspell.outcome.OutcomeReader;
+import greyspell.power.step.InverterLimits;
+import greyspell.scenario.Scenario;
+import greyspell.sizing.Frontier;
+import greyspell.sizing.Tally;
+import greyspell.sizing.Target;
+import greyspell.storage.step.BankLimits;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Numbers of panels and banks of one home, each pair told as {@code run} tells it: by sums alone
+ * where nothing is left out by that, else by the full loop. Hours are made once for a number of
+ * panels; a pair is given up as soon as a target is broken, the part of the weather that broke the
+ * last one first.
+ */
+final class SizeGrid implements Frontier.Grid {
+  private static final int HOURS_OF_DAY = 24;
+  private static final int YEARS_TO_KEEP = 60;
+
+  private final Trials trials;
+  private final List<Scenario> panels;
+  private final BankSteps banks;
+  private final List<Target> targets;
+  private final boolean isBySums;
+  private final InverterLimits inverter;
+  private final int[] order;
+  private final Map<Long, Tally> tallies = new HashMap<>();
+  private final Map<Integer, Hours> kept;
+  private int runs;
+
+  /** The hours of a number of panels, part by part. */
+  private record Hours(List<Forcing> forcings, List<BusHours> bus) {}
+
+  private record Part(byte[] unmetHoursOfDay, int generatorHours) {}
+
+  /**
+   * A grid.
+   *
+   * @param panels variants of the home, by rising number of panels
+   */
+  SizeGrid(Trials trials, List<Scenario> panels, BankSteps banks, List<Target> targets) {
+    this.trials = trials;
+    this.panels = List.copyOf(panels);
+    this.banks = banks;
+    this.targets = List.copyOf(targets);
+    Scenario some = panels.get(0);
+    Design design = trials.design(0, some, Set.of());
+    isBySums =
+        LaneLoop.isFor(trials.forcing(0, some, Set.of()), design)
+            && !HomeRun.followsVoltage(some, design);
+    inverter = design.inverter();
+    order = IntStream.range(0, trials.parts()).toArray();
+    int most = Math.max(2, YEARS_TO_KEEP / trials.years());
+    kept =
+        new LinkedHashMap<>(16, 0.75f, true) {
+          @Override
+          protected boolean removeEldestEntry(Map.Entry<Integer, Hours> eldest) {
+            return size() > most;
+          }
+        };
+  }
+
+  @Override
+  public int panels() {
+    return panels.size();
+  }
+
+  @Override
+  public int banks() {
+    return banks.count();
+  }
+
+  /** Whether sums are all that is needed. */
+  boolean isBySums() {
+    return isBySums;
+  }
+
+  /** Parts of the weather that were run so far, all pairs together. */
+  int runs() {
+    return runs;
+  }
+
+  Scenario home(int panel, int bank) {
+    return banks.on(panels.get(panel), bank);
+  }
+
+  @Override
+  public boolean isMet(int panel, int bank) {
+    boolean isAskedOfHours = false;
+    for (Target target : targets) {
+      if (target.isByRule() && !target.isMet(nothing(), darkDays(panel, bank))) {
+        return false;
+      }
+      isAskedOfHours |= !target.isByRule();
+    }
+    if (!isAskedOfHours) {
+      return true;
+    }
+    Tally known = tallies.get(key(panel, bank));
+    return known == null ? isMetPartByPart(panel, bank) : holds(known);
+  }
+
+  /** Unmet hours; for the standards' rule alone what is missing of a year's days. */
+  @Override
+  public double missedBy(int panel, int bank) {
+    boolean isAskedOfHours = targets.stream().anyMatch(t -> !t.isByRule());
+    return isAskedOfHours ? tally(panel, bank).unmetHours() : 365.0 - darkDays(panel, bank);
+  }
+
+  private boolean holds(Tally tally) {
+    return targets.stream().allMatch(t -> t.isByRule() || t.isMet(tally, 0.0));
+  }
+
+  private boolean isMetPartByPart(int panel, int bank) {
+    Tally tally = nothing();
+    int atOnce = order.length == 1 ? 1 : Runtime.getRuntime().availableProcessors();
+    for (int from = 0; from < order.length; from += atOnce) {
+      int[] next = IntStream.range(from, Math.min(order.length, from + atOnce)).toArray();
+      List<Part> parts = parts(panel, bank, IntStream.of(next).map(k -> order[k]).toArray());
+      for (int k = 0; k < next.length; k++) {
+        tally = and(tally, order[next[k]], parts.get(k));
+        if (!holds(tally)) {
+          bringForward(next[k]);
+          return false;
+        }
+      }
+    }
+    if (order.length == 1) {
+      tallies.put(key(panel, bank), tally);
+    }
+    return true;
+  }
+
+  /** What breaks one pair will soon break the next. */
+  private void bringForward(int place) {
+    int part = order[place];
+    System.arraycopy(order, 0, order, 1, place);
+    order[0] = part;
+  }
+
+  /** All the weather. */
+  Tally tally(int panel, int bank) {
+    Tally known = tallies.get(key(panel, bank));
+    if (known == null) {
+      known = nothing();
+      int[] all = IntStream.range(0, trials.parts()).toArray();
+      List<Part> parts = parts(panel, bank, all);
+      for (int part : all) {
+        known = and(known, part, parts.get(part));
+      }
+      tallies.put(key(panel, bank), known);
+    }
+    return known;
+  }
+
+  private Tally nothing() {
+    return Tally.none(trials.years(), trials.winters().size());
+  }
+
+  private Tally and(Tally tally, int part, Part counted) {
+    return tally.and(
+        calendar(part),
+        trials.home().site().isNorthern(),
+        counted.unmetHoursOfDay,
+        counted.generatorHours);
+  }
+
+  private HourCalendar calendar(int part) {
+    return trials.calendar(part);
+  }
+
+  private List<Part> parts(int panel, int bank, int[] parts) {
+    runs += parts.length;
+    if (!isBySums) {
+      Scenario variant = home(panel, bank);
+      return IntStream.of(parts).parallel().mapToObj(p -> counted(books(p, variant))).toList();
+    }
+    BankLimits limits = banks.banks().get(bank).limits();
+    double moreWh = banks.banks().get(bank).standbyW() - panels.get(panel).bank().standbyW();
+    List<BusHours> bus = hours(panel).bus();
+    Double startShare = panels.get(panel).startChargeFraction();
+    return IntStream.of(parts)
+        .parallel()
+        .mapToObj(p -> bySums(bus.get(p).drawing(moreWh), limits, startShare))
+        .toList();
+  }
+
+  private Ledger books(int part, Scenario variant) {
+    return trials.books(part, variant, Set.of());
+  }
+
+  private static Part counted(Ledger ledger) {
+    var days = new byte[ledger.hours() / HOURS_OF_DAY];
+    int generatorHours = 0;
+    for (int h = 0; h < ledger.hours(); h++) {
+      days[h / HOURS_OF_DAY] += ledger.isUnmet(h) ? 1 : 0;
+      generatorHours += ledger.isFull() && ledger.isGeneratorOn(h) ? 1 : 0;
+    }
+    return new Part(days, generatorHours);
+  }
+
+  private static Part bySums(BusHours hours, BankLimits bank, @Nullable Double startShare) {
+    var days = new byte[hours.hours() / HOURS_OF_DAY];
+    if (startShare == null) {
+      SteadyState.run(
+          bank.windowWh(), startWh -> UnmetDays.run(hours, bank, startWh, days));
+    } else {
+      UnmetDays.run(hours, bank, startShare * bank.windowWh(), days);
+    }
+    return new Part(days, 0);
+  }
+
+  private Hours hours(int panel) {
+    Hours known = kept.get(panel);
+    if (known == null) {
+      Scenario variant = panels.get(panel);
+      List<Forcing> forcings =
+          IntStream.range(0, trials.parts())
+              .parallel()
+              .mapToObj(p -> trials.forcing(p, variant, Set.of()))
+              .toList();
+      List<BusHours> bus =
+          isBySums ? forcings.stream().map(f -> BusHours.of(f, inverter)).toList() : List.of();
+      known = new Hours(forcings, bus);
+      kept.put(panel, known);
+    }
+    return known;
+  }
+
+  /** Of each part of the weather, with the home's own bank. */
+  List<Forcing> forcings(int panel) {
+    return hours(panel).forcings();
+  }
+
+  /** Of each part, with the home's own bank; empty where sums are not enough. */
+  List<BusHours> busHours(int panel) {
+    return hours(panel).bus();
+  }
+
+  /** Days that a full bank lasts without sun in the month in which it lasts shortest. */
+  double darkDays(int panel, int bank) {
+    Scenario variant = home(panel, bank);
+    double moreWh = variant.bank().standbyW() - panels.get(panel).bank().standbyW();
+    var sum = new double[12];
+    for (int part = 0; part < trials.parts(); part++) {
+      Forcing.Columns columns = forcings(panel).get(part).columns();
+      double[] standingWh = columns.standingWh.clone();
+      for (int h = 0; h < standingWh.length; h++) {
+        standingWh[h] += moreWh;
+      }
+      columns.standingWh = standingWh;
+      Monthly days =
+          OutcomeReader.darkDays(
+              new Forcing(calendar(part), columns),
+              new Design(variant.bank().limits(), inverter));
+      for (int m = 0; m < 12; m++) {
+        sum[m] += days.in(m + 1);
+      }
+    }
+    double least = Double.POSITIVE_INFINITY;
+    for (double days : sum) {
+      least = Math.min(least, days / trials.parts());
+    }
+    return least;
+  }
+
+  private static long key(int panel, int bank) {
+    return ((long) panel << 32) + bank;
+  }
+}

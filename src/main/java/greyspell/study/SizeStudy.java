@@ -1,0 +1,314 @@
+package greyspell.study;
+
+import greyspell.array.ArraySpec;
+import greyspell.balance.BusHours;
+import greyspell.balance.BusNeed;
+import greyspell.balance.Forcing;
+import greyspell.balance.SequentPeak;
+import greyspell.calendar.Monthly;
+import greyspell.power.step.InverterLimits;
+import greyspell.quantity.BadInput;
+import greyspell.quantity.Place;
+import greyspell.scenario.Scenario;
+import greyspell.scenario.Scenario.Costs;
+import greyspell.sizing.Frontier;
+import greyspell.sizing.Frontier.Pair;
+import greyspell.sizing.HandMethod;
+import greyspell.sizing.Target;
+import greyspell.storage.BankSpec;
+import greyspell.storage.Chemistry;
+import greyspell.study.SizeResult.Deficit;
+import greyspell.study.SizeResult.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What size of bank and panels a home needs for a target: the smallest bank with its panels, the
+ * fewest panels with its bank, and the pairs between. Panels are whole strings that the rules
+ * allow, and every pair is told as {@code run} tells it.
+ */
+public final class SizeStudy {
+  private final Scenario home;
+  private final Trials trials;
+  private final SizeWanted wanted;
+  private final PanelSteps steps;
+  private final BankSteps banks;
+  private final SizeGrid grid;
+  private final Frontier search;
+  private final int presentPanel;
+  private final int presentBank;
+
+  /** The home's own panels, where the string rules refuse them, stand behind all steps. */
+  private SizeStudy(Scenario home, Trials trials, SizeWanted wanted) {
+    this.home = home;
+    this.trials = trials;
+    this.wanted = wanted;
+    steps = PanelSteps.of(home, wanted.room());
+    banks = wanted.banks(home);
+    var panels = new ArrayList<Scenario>();
+    steps.steps().forEach(step -> panels.add(step.home()));
+    presentPanel = steps.present() >= 0 ? steps.present() : panels.size();
+    if (steps.present() < 0) {
+      panels.add(home);
+    }
+    presentBank = banks.areWholePacks() ? home.bank().packs() - 1 : nearest();
+    grid = new SizeGrid(trials, panels, withPresent(), wanted.targets());
+    search = new Frontier(new Buildable());
+  }
+
+  /**
+   * Sizes a home.
+   *
+   * @param home its generator left out if it is to do without
+   * @param trials of the same home, in the weather that counts
+   */
+  public static SizeResult of(
+      Scenario home, Trials trials, SizeWanted wanted, Study.Steps progress) {
+    for (Target target : wanted.targets()) {
+      if (target.needsWinters() && trials.winters().isEmpty()) {
+        throw BadInput.of(
+            Place.of(home.file()),
+            "the weather holds no whole winter",
+            "must hold one for a target that counts winters",
+            "Name several years of weather, or let winters be drawn: --winters 30.");
+      }
+    }
+    return new SizeStudy(home, trials, wanted).result(progress);
+  }
+
+  private int nearest() {
+    int best = 0;
+    for (int k = 1; k < banks.count(); k++) {
+      double now = Math.abs(banks.banks().get(k).capacityWh() - home.bank().capacityWh());
+      double was = Math.abs(banks.banks().get(best).capacityWh() - home.bank().capacityWh());
+      best = now < was ? k : best;
+    }
+    return best;
+  }
+
+  /** The present bank stands behind all others where it is none of them. */
+  private BankSteps withPresent() {
+    var all = new ArrayList<>(banks.banks());
+    all.add(home.bank());
+    return new BankSteps(all, banks.areWholePacks());
+  }
+
+  private int ownBank() {
+    return banks.count();
+  }
+
+  /** Only what may be bought: neither refused panels nor the present bank twice. */
+  private final class Buildable implements Frontier.Grid {
+    @Override
+    public int panels() {
+      return steps.count();
+    }
+
+    @Override
+    public int banks() {
+      return banks.count();
+    }
+
+    @Override
+    public boolean isMet(int panel, int bank) {
+      return grid.isMet(panel, bank);
+    }
+
+    @Override
+    public double missedBy(int panel, int bank) {
+      return grid.missedBy(panel, bank);
+    }
+  }
+
+  private SizeResult result(Study.Steps progress) {
+    progress.step("the home as it is", 0.2);
+    Point present = point(presentPanel, ownBank());
+    boolean isEnough = grid.isMet(presentPanel, ownBank());
+    progress.step("banks for its panels", 0.3);
+    int least = search.leastBank(presentPanel, Math.min(presentBank, banks.count() - 1));
+    progress.step("panels for its bank", 0.4);
+    Point fewest = fewestPanels();
+    progress.step("along the frontier", 0.6);
+    var frontier = new ArrayList<Point>();
+    for (Pair corner : search.corners()) {
+      frontier.add(point(corner.panel(), corner.bank()));
+    }
+    progress.step("by hand beside it", 0.9);
+    HandMethod hand = hand();
+    Pair handPair = handPair(hand);
+    return new SizeResult(
+        home,
+        wanted.targets(),
+        trials.years(),
+        trials.winters().size(),
+        steps,
+        banks,
+        present,
+        isEnough,
+        least == banks.count() ? null : point(presentPanel, least),
+        least == banks.count() ? point(presentPanel, banks.count() - 1) : null,
+        fewest,
+        frontier,
+        cheapest(frontier),
+        missingPrices(frontier),
+        hand,
+        handPair == null ? null : point(handPair.panel(), handPair.bank()),
+        handPair != null && grid.isMet(handPair.panel(), handPair.bank()),
+        deficit(),
+        grid.isBySums(),
+        search.tried(),
+        steps.count() * banks.count());
+  }
+
+  private @Nullable Point fewestPanels() {
+    if (steps.steps().isEmpty()) {
+      return null;
+    }
+    int near = Math.max(0, Math.min(presentPanel, steps.count() - 1));
+    int panel = search.fewestPanels(presentBankOnAxis(), near);
+    return panel == steps.count() ? null : point(panel, presentBankOnAxis());
+  }
+
+  /** Its own place where it is one of the steps; else behind them. */
+  private int presentBankOnAxis() {
+    return banks.areWholePacks() && presentBank < banks.count() ? presentBank : ownBank();
+  }
+
+  private Point point(int panel, int bank) {
+    Scenario at = grid.home(panel, bank);
+    BankSpec spec = at.bank();
+    int modules = at.arrays().stream().mapToInt(ArraySpec::modules).sum();
+    boolean isWhole = banks.areWholePacks() || bank == ownBank();
+    return new Point(
+        at,
+        modules,
+        at.arrays().stream().mapToDouble(ArraySpec::ratedPowerW).sum(),
+        at.controller().count(),
+        isWhole ? Integer.valueOf(spec.packs()) : null,
+        spec.capacityWh(),
+        grid.tally(panel, bank),
+        cost(modules, at.controller().count(), spec));
+  }
+
+  // ---- prices -----------------------------------------------------------------------------------
+
+  /** Of the whole pair; controllers that are there already cost nothing. */
+  private @Nullable Double cost(int modules, int controllers, BankSpec bank) {
+    Costs costs = home.costs();
+    int more = controllers - home.controller().count();
+    if (costs.perModuleCost() == null
+        || costs.perPackCost() == null
+        || (more > 0 && costs.perControllerCost() == null)) {
+      return null;
+    }
+    double packs = bank.capacityWh() / (home.bank().capacityWh() / home.bank().packs());
+    Double perController = costs.perControllerCost();
+    return modules * costs.perModuleCost()
+        + packs * costs.perPackCost()
+        + (perController == null ? 0.0 : more * perController);
+  }
+
+  private static @Nullable Point cheapest(List<Point> frontier) {
+    Point best = null;
+    double bestCost = Double.POSITIVE_INFINITY;
+    for (Point point : frontier) {
+      Double cost = point.cost();
+      if (cost == null) {
+        return null;
+      }
+      if (cost < bestCost) {
+        best = point;
+        bestCost = cost;
+      }
+    }
+    return best;
+  }
+
+  private List<String> missingPrices(List<Point> frontier) {
+    var missing = new ArrayList<String>();
+    if (home.costs().perModuleCost() == null) {
+      missing.add("per_module");
+    }
+    if (home.costs().perPackCost() == null) {
+      missing.add("per_pack");
+    }
+    if (home.costs().perControllerCost() == null
+        && frontier.stream().anyMatch(p -> p.controllers() > home.controller().count())) {
+      missing.add("per_controller");
+    }
+    return missing;
+  }
+
+  // ---- the hand method --------------------------------------------------------------------------
+
+  /** Of a usual day, lead-acid; common practice, no source. Lithium is not held to one. */
+  private static final double LEAD_DAILY_DEPTH = 0.2;
+
+  private static final double MARGIN = 0.1;
+
+  private HandMethod hand() {
+    List<Forcing> parts = grid.forcings(presentPanel);
+    InverterLimits inverter = trials.design(0, home, Set.of()).inverter();
+    var needWh = new double[12];
+    var arrayWh = new double[12];
+    var lockedShare = new double[12];
+    var hours = new int[12];
+    for (Forcing forcing : parts) {
+      double[] need = BusNeed.wh(forcing, inverter);
+      for (int h = 0; h < need.length; h++) {
+        int m = forcing.calendar().month(h) - 1;
+        needWh[m] += need[h];
+        arrayWh[m] += forcing.solarBusWh()[h] + forcing.otherWh(h);
+        lockedShare[m] += forcing.lockedShare()[h];
+        hours[m]++;
+      }
+    }
+    double mostLocked = 0.0;
+    for (int m = 0; m < 12; m++) {
+      needWh[m] *= 24.0 / hours[m];
+      arrayWh[m] *= 24.0 / hours[m];
+      mostLocked = Math.max(mostLocked, lockedShare[m] / hours[m]);
+    }
+    BankSpec bank = home.bank();
+    double depth = bank.fullFraction() - bank.reserveFraction();
+    boolean isLithium = bank.chemistry() == Chemistry.LITHIUM_IRON_PHOSPHATE;
+    return HandMethod.of(
+        new HandMethod.Asked(
+            bank.nominalV(),
+            bank.capacityWh() / bank.packs(),
+            Monthly.of(needWh),
+            Monthly.of(arrayWh),
+            home.arrays().stream().mapToInt(ArraySpec::modules).sum(),
+            wanted.reserveDays(),
+            depth,
+            isLithium ? depth : LEAD_DAILY_DEPTH,
+            bank.life().endOfLifeShare(),
+            mostLocked < 1.0 ? 1.0 / (1.0 - mostLocked) : Double.POSITIVE_INFINITY,
+            MARGIN,
+            wanted.wantedRatio()));
+  }
+
+  /** The first step with as many modules as the hand method wants; null if none can be built. */
+  private @Nullable Pair handPair(HandMethod hand) {
+    if (!banks.areWholePacks() || hand.packs() > banks.count()) {
+      return null;
+    }
+    for (int panel = 0; panel < steps.count(); panel++) {
+      if (steps.steps().get(panel).modules() >= hand.modules() - 1e-9) {
+        return new Pair(panel, hand.packs() - 1);
+      }
+    }
+    return null;
+  }
+
+  private Deficit deficit() {
+    double deepestWh = grid.isBySums() ? 0.0 : Double.NaN;
+    for (BusHours hours : grid.busHours(presentPanel)) {
+      deepestWh =
+          Math.max(deepestWh, SequentPeak.leastWindowWh(hours, 1.0, home.bank().limits()));
+    }
+    return new Deficit(deepestWh);
+  }
+}
