@@ -237,11 +237,6 @@ public final class Trials {
     otherSkies.keySet().removeIf(key -> key.part == part);
   }
 
-  /** The calendar of one part. */
-  HourCalendar calendar(int part) {
-    return parts.get(part).weather().calendar();
-  }
-
   private record SkyKey(int part, UsualSky.LeftOut out) {}
 
   private Scenario checked(Scenario variant) {
