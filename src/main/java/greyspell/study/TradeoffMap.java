@@ -2,7 +2,6 @@ package greyspell.study;
 
 import greyspell.balance.BusHours;
 import greyspell.balance.Design;
-import greyspell.balance.Forcing;
 import greyspell.balance.LaneLoop;
 import greyspell.scenario.Scenario;
 import greyspell.sizing.PanelRow;
@@ -110,12 +109,35 @@ public final class TradeoffMap {
       Trials trials, List<Scenario> homes, List<BankSpec> banks, int threads) {
     Scenario home = trials.home();
     Design design = trials.design(0, home, Set.of());
+    return PanelStorageMap.of(
+        rows(trials, homes, design),
+        design.inverter(),
+        stores(home, banks),
+        home.startChargeFraction(),
+        threads);
+  }
+
+  /** Sums of homes that differ in any way but bank and inverter. */
+  static PanelStorageMap unlike(Trials trials, List<Scenario> homes, List<BankSpec> banks) {
+    Design design = trials.design(0, trials.home(), Set.of());
+    var rows = new ArrayList<PanelRow>();
+    for (Scenario home : homes) {
+      rows.add(new PanelRow(() -> hours(trials, home, design), 1.0));
+    }
+    return PanelStorageMap.of(
+        rows,
+        design.inverter(),
+        stores(trials.home(), banks),
+        trials.home().startChargeFraction(),
+        2);
+  }
+
+  private static List<Store> stores(Scenario home, List<BankSpec> banks) {
     var stores = new ArrayList<Store>();
     for (BankSpec bank : banks) {
       stores.add(new Store(bank.limits(), bank.standbyW() - home.bank().standbyW()));
     }
-    return PanelStorageMap.of(
-        rows(trials, homes, design), design.inverter(), stores, home.startChargeFraction(), threads);
+    return stores;
   }
 
   private static List<PanelRow> rows(Trials trials, List<Scenario> homes, Design design) {

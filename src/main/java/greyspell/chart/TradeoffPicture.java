@@ -1,0 +1,472 @@
+package greyspell.chart;
+
+import greyspell.chart.Canvas.Anchor;
+import greyspell.chart.LabelPlacer.Box;
+import greyspell.study.Tradeoff;
+import greyspell.study.TradeoffAxes;
+import greyspell.study.TradeoffMap;
+import greyspell.study.WhatHelps;
+import greyspell.study.WhatHelps.Zone;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Panels across, storage up: lines of equal unmet hours and of equal cost, what stands, the least
+ * banks that keep to the target, what helps more where, and what cannot be had.
+ */
+public final class TradeoffPicture extends Picture {
+  private static final double HEIGHT = 610.0;
+  private static final double LEFT = 64.0;
+  private static final double RIGHT = Look.WIDTH - 62.0;
+  private static final double ABOVE = 40.0;
+  private static final double BELOW = 96.0;
+  private static final int PANELS_TINT = 0xFAEBC4;
+  private static final int STORAGE_TINT = 0xDDEEE8;
+  private static final int COST = 0x7A5A12;
+  private static final int FINE = 160;
+
+  /** Levels that people can picture, hours a year; the first stands for none. */
+  private static final double[] LEVELS = {0.5, 6, 24, 72, 168, 336, 720, 1440, 2880, 5760};
+
+  private final Tradeoff tradeoff;
+  private final TradeoffMap map;
+  private final TradeoffAxes axes;
+  private final Contours hours;
+  private double top;
+  private double bottom;
+
+  private TradeoffPicture(Tradeoff t) {
+    super("tradeoff", TradeoffSay.title(t), note(t), describe(t), HEIGHT);
+    tradeoff = t;
+    map = t.map();
+    axes = map.axes();
+    hours = grid((i, j) -> Math.log1p(map.unmetHours(i, j)));
+  }
+
+  public static TradeoffPicture of(Tradeoff tradeoff) {
+    return new TradeoffPicture(tradeoff);
+  }
+
+  private interface Cell {
+    double at(int panel, int bank);
+  }
+
+  private Contours grid(Cell cell) {
+    var values = new double[map.panels()][map.banks()];
+    var across = new double[map.panels()];
+    var up = new double[map.banks()];
+    for (int i = 0; i < across.length; i++) {
+      across[i] = axes.modules(i);
+      for (int j = 0; j < up.length; j++) {
+        up[j] = axes.storageWh(j);
+        values[i][j] = cell.at(i, j);
+      }
+    }
+    return new Contours(across, up, values);
+  }
+
+  private static String note(Tradeoff t) {
+    return "Dark lines: hours of an average year in which something goes unserved, over "
+        + TradeoffSay.weather(t)
+        + ". Tinted: what the next step should be, "
+        + (t.helps().isPerMoney() ? "the same money in panels or in packs" : "a string against a pack")
+        + ". Dots: the smallest bank in whole packs that keeps to "
+        + Say.hours((int) Math.round(t.asked().targetHours()))
+        + " a year."
+        + (t.costs().isKnown() ? " Thin dashed lines: the same cost beyond what stands." : "");
+  }
+
+  private static String describe(Tradeoff t) {
+    TradeoffAxes axes = t.map().axes();
+    int last = t.map().panels() - 1, most = t.map().banks() - 1;
+    return "Map of panels against storage. What stands, "
+        + TradeoffSay.point(axes, axes.presentPanels(), axes.presentBank())
+        + ", leaves "
+        + Say.hours((int) Math.round(t.map().unmetHours(axes.presentPanels(), axes.presentBank())))
+        + " a year unserved; "
+        + TradeoffSay.point(axes, last, most)
+        + " leave "
+        + Say.hours((int) Math.round(t.map().unmetHours(last, most)))
+        + ". "
+        + TradeoffSay.exchange(t)
+        + ".";
+  }
+
+  private double x(double modules) {
+    double least = axes.modules(0), most = axes.modules(map.panels() - 1);
+    return most > least ? LEFT + (modules - least) / (most - least) * (RIGHT - LEFT) : LEFT;
+  }
+
+  private double y(double wh) {
+    double least = axes.storageWh(0), most = axes.storageWh(map.banks() - 1);
+    return most > least ? bottom - (wh - least) / (most - least) * (bottom - top) : bottom;
+  }
+
+  private double modules(double x) {
+    double least = axes.modules(0), most = axes.modules(map.panels() - 1);
+    return least + (x - LEFT) / (RIGHT - LEFT) * (most - least);
+  }
+
+  private double storageWh(double y) {
+    double least = axes.storageWh(0), most = axes.storageWh(map.banks() - 1);
+    return least + (bottom - y) / (bottom - top) * (most - least);
+  }
+
+  @Override
+  void plot(Canvas canvas, double plotTop, double height) {
+    top = plotTop + ABOVE;
+    bottom = plotTop + height - BELOW;
+    var placer = new LabelPlacer(new Box(LEFT, top, RIGHT, bottom));
+    tint(canvas);
+    var cuts = new TradeoffCuts(tradeoff, LEFT, top, RIGHT, bottom);
+    cuts.hatch(canvas, this::x, this::modules, this::storageWh);
+    frame(canvas);
+    takePoints(placer);
+    costLines(canvas, placer);
+    hourLines(canvas, placer);
+    flipLine(canvas);
+    dots(canvas);
+    points(canvas, placer);
+    zoneNames(canvas, placer);
+    cuts.names(canvas, bottom + 58.0);
+  }
+
+  // what helps more where
+
+  private void tint(Canvas canvas) {
+    byte[] shade = new byte[FINE * FINE];
+    WhatHelps helps = tradeoff.helps();
+    Contours panels = grid(helps::panelsSaveWh), packs = grid(helps::packSavesWh);
+    for (int row = 0; row < FINE; row++) {
+      for (int column = 0; column < FINE; column++) {
+        double m = modules(LEFT + (column + 0.5) / FINE * (RIGHT - LEFT));
+        double wh = storageWh(top + (row + 0.5) / FINE * (bottom - top));
+        Zone zone = WhatHelps.zone(panels.at(m, wh), packs.at(m, wh), helps.leastWh());
+        shade[row * FINE + column] = (byte) zone.ordinal();
+      }
+    }
+    canvas.cells(
+        LEFT,
+        top,
+        (RIGHT - LEFT) / FINE,
+        (bottom - top) / FINE,
+        FINE,
+        FINE,
+        shade,
+        new int[] {PANELS_TINT, STORAGE_TINT, Look.PAPER});
+  }
+
+  private void flipLine(Canvas canvas) {
+    WhatHelps helps = tradeoff.helps();
+    Contours difference =
+        grid(
+            (i, j) ->
+                helps.zone(i, j) == Zone.NEITHER
+                    ? Double.NaN
+                    : helps.panelsSaveWh(i, j) - helps.packSavesWh(i, j));
+    for (Contours.Path path : difference.lines(0.0)) {
+      draw(canvas, path, Look.SUN_EDGE, 2.2, true);
+    }
+  }
+
+  private void zoneNames(Canvas canvas, LabelPlacer placer) {
+    WhatHelps helps = tradeoff.helps();
+    Contours panels = grid(helps::panelsSaveWh), packs = grid(helps::packSavesWh);
+    for (Zone zone : Zone.values()) {
+      String words = TradeoffSay.helps(zone);
+      double wide = TextWidth.of(words, Look.LABEL, true) + 10.0;
+      boolean isDone = false;
+      for (int k = 0; k < 2400 && !isDone; k++) {
+        // places in an order that spreads over the whole map
+        double x = LEFT + 8.0 + wide * 0.5 + halton(k, 2) * (RIGHT - LEFT - wide - 16.0);
+        double y = top + 16.0 + halton(k, 3) * (bottom - top - 32.0);
+        boolean isInside = true;
+        for (double dx : new double[] {-wide * 0.55, 0.0, wide * 0.55}) {
+          for (double dy : new double[] {-14.0, 14.0}) {
+            double m = modules(x + dx), wh = storageWh(y + dy);
+            isInside &=
+                WhatHelps.zone(panels.at(m, wh), packs.at(m, wh), helps.leastWh()) == zone;
+          }
+        }
+        if (isInside
+            && placer.takeIfFree(new Box(x - wide * 0.5, y - 9.0, x + wide * 0.5, y + 9.0))) {
+          canvas.text(x, y + 4.0, words, Look.LABEL, true, Look.FAINT_INK, Anchor.MIDDLE);
+          isDone = true;
+        }
+      }
+    }
+  }
+
+  private static double halton(int k, int base) {
+    double value = 0.0, part = 1.0 / base;
+    for (int rest = k + 1; rest > 0; rest /= base, part /= base) {
+      value += part * (rest % base);
+    }
+    return value;
+  }
+
+  // lines
+
+  private void hourLines(Canvas canvas, LabelPlacer placer) {
+    double target = tradeoff.asked().targetHours();
+    var levels = new ArrayList<Double>();
+    for (double level : LEVELS) {
+      if (Math.abs(level - target) > 0.3 * target) {
+        levels.add(level);
+      }
+    }
+    levels.add(target);
+    var lines = new ArrayList<Labelled>();
+    for (double level : levels) {
+      boolean isTarget = level == target;
+      List<Contours.Path> paths = hours.lines(Math.log1p(level));
+      for (Contours.Path path : paths) {
+        draw(canvas, path, Look.HOUSE, isTarget ? 3.0 : 1.5, false);
+      }
+      if (!paths.isEmpty()) {
+        lines.add(new Labelled(paths.get(0), level, isTarget));
+      }
+    }
+    for (Labelled line : lines) {
+      label(canvas, placer, line.path, hoursWords(line.level), line.isTarget, Look.HOUSE);
+    }
+  }
+
+  private record Labelled(Contours.Path path, double level, boolean isTarget) {}
+
+  private static String hoursWords(double level) {
+    return level < 1.0 ? "none" : Say.number(level, 0) + " h";
+  }
+
+  private void costLines(Canvas canvas, LabelPlacer placer) {
+    if (!tradeoff.costs().isKnown()) {
+      return;
+    }
+    Contours cost = grid(tradeoff.costs()::extraCost);
+    double most = tradeoff.costs().extraCost(map.panels() - 1, map.banks() - 1);
+    double step = Look.step(most);
+    String currency = tradeoff.home().costs().currency();
+    for (double level = step; level < most; level += step) {
+      for (Contours.Path path : cost.lines(level)) {
+        draw(canvas, path, COST, 1.0, true);
+        label(canvas, placer, path, "+" + Say.number(level, 0) + " " + currency, false, COST);
+      }
+    }
+  }
+
+  private void draw(Canvas canvas, Contours.Path path, int colour, double width, boolean isDashed) {
+    int n = path.count();
+    var px = new double[n];
+    var py = new double[n];
+    int kept = 0;
+    for (int k = 0; k < n; k++) {
+      if (Double.isFinite(path.xAcross()[k]) && Double.isFinite(path.yUp()[k])) {
+        px[kept] = x(path.xAcross()[k]);
+        py[kept++] = y(path.yUp()[k]);
+      }
+    }
+    if (!isDashed) {
+      canvas.path(px, py, kept, colour, width);
+      return;
+    }
+    dashes(canvas, px, py, kept, colour, width);
+  }
+
+  /** Dashes that go on over the corners of a line. */
+  private static void dashes(
+      Canvas canvas, double[] px, double[] py, int n, int colour, double width) {
+    double on = 6.0, period = 10.0, gone = 0.0;
+    var ends = new ArrayList<Double>();
+    for (int k = 1; k < n; k++) {
+      double length = Math.hypot(px[k] - px[k - 1], py[k] - py[k - 1]), from = 0.0;
+      while (from < length) {
+        double phase = gone % period;
+        double part = Math.min(length - from, (phase < on ? on : period) - phase);
+        part = Math.max(part, 1e-6);
+        if (phase < on) {
+          for (double s : new double[] {from, from + part}) {
+            double share = Math.min(1.0, s / length);
+            ends.add(px[k - 1] + share * (px[k] - px[k - 1]));
+            ends.add(py[k - 1] + share * (py[k] - py[k - 1]));
+          }
+        }
+        from += part;
+        gone += part;
+      }
+    }
+    double[] all = ends.stream().mapToDouble(Double::doubleValue).toArray();
+    canvas.segments(all, all.length / 4, colour, width);
+  }
+
+  private void label(
+      Canvas canvas, LabelPlacer placer, Contours.Path path, String words, boolean isBold, int colour) {
+    double wide = TextWidth.of(words, Look.TICK, isBold) + 6.0;
+    for (double share : new double[] {0.5, 0.62, 0.38, 0.74, 0.26, 0.86, 0.14, 0.94, 0.06}) {
+      int k = (int) Math.round(share * (path.count() - 1));
+      double px = x(path.xAcross()[k]), py = y(path.yUp()[k]);
+      var box = new Box(px - wide * 0.5, py - 8.0, px + wide * 0.5, py + 8.0);
+      if (placer.takeIfFree(box)) {
+        canvas.rect(px - wide * 0.5, py - 7.5, wide, 15.0, Look.PAPER);
+        canvas.text(px, py + 4.0, words, Look.TICK, isBold, colour, Anchor.MIDDLE);
+        return;
+      }
+    }
+  }
+
+  // points
+
+  private void takePoints(LabelPlacer placer) {
+    double px = x(axes.modules(axes.presentPanels())), py = y(axes.storageWh(axes.presentBank()));
+    placer.take(new Box(px - 12.0, py - 12.0, px + 12.0, py + 12.0));
+    for (int i = 0; i < map.panels(); i++) {
+      int bank = tradeoff.frontier().get(i);
+      if (bank >= 0) {
+        double dx = x(axes.modules(i)), dy = y(axes.storageWh(bank));
+        placer.take(new Box(dx - 6.0, dy - 6.0, dx + 6.0, dy + 6.0));
+      }
+    }
+  }
+
+  private void dots(Canvas canvas) {
+    for (int i = 0; i < map.panels(); i++) {
+      int bank = tradeoff.frontier().get(i);
+      if (bank >= 0) {
+        boolean isAllowed = tradeoff.isAllowed(i, bank);
+        canvas.circle(
+            x(axes.modules(i)),
+            y(axes.storageWh(bank)),
+            4.5,
+            isAllowed ? Look.HOUSE : Look.PAPER,
+            Look.HOUSE,
+            1.5);
+      }
+    }
+  }
+
+  private void points(Canvas canvas, LabelPlacer placer) {
+    int p = axes.presentPanels(), c = axes.presentBank();
+    double px = x(axes.modules(p)), py = y(axes.storageWh(c));
+    canvas.diamond(px, py, 8.0, Look.UNMET, Look.PAPER);
+    plate(
+        canvas,
+        placer,
+        px,
+        py,
+        "now: " + Say.number(map.unmetHours(p, c), 0) + " h",
+        Look.UNMET);
+    int cheapest = tradeoff.cheapestPanels();
+    if (cheapest >= 0) {
+      int bank = tradeoff.frontier().get(cheapest);
+      double qx = x(axes.modules(cheapest)), qy = y(axes.storageWh(bank));
+      double cost = tradeoff.costs().extraCost(cheapest, bank);
+      canvas.circle(qx, qy, 9.0, Look.PAPER, Look.INK, 2.0);
+      canvas.circle(qx, qy, 4.5, Look.HOUSE, Look.HOUSE, 1.0);
+      plate(
+          canvas,
+          placer,
+          qx,
+          qy,
+          "cheapest: "
+              + (cost < 0.0 ? "" : "+")
+              + Say.number(cost, 0)
+              + " "
+              + tradeoff.home().costs().currency(),
+          Look.INK);
+    }
+  }
+
+  private static void plate(
+      Canvas canvas, LabelPlacer placer, double x, double y, String words, int colour) {
+    double wide = TextWidth.of(words, Look.LABEL, true) + 8.0;
+    Box box = placer.place(x, y, 13.0, wide, 18.0);
+    if (box == null) {
+      box = new Box(x + 13.0, y - 9.0, x + 13.0 + wide, y + 9.0);
+    }
+    canvas.rect(box.left, box.top, wide, 18.0, Look.PAPER);
+    canvas.text(
+        box.left + wide * 0.5, box.top + 13.0, words, Look.LABEL, true, colour, Anchor.MIDDLE);
+  }
+
+  // axes
+
+  private void frame(Canvas canvas) {
+    for (double[] l :
+        new double[][] {
+          {LEFT, top, RIGHT, top},
+          {LEFT, bottom, RIGHT, bottom},
+          {LEFT, top, LEFT, bottom},
+          {RIGHT, top, RIGHT, bottom}
+        }) {
+      canvas.line(l[0], l[1], l[2], l[3], Look.AXIS, 1.0, false);
+    }
+    modulesAxis(canvas);
+    storageAxis(canvas);
+  }
+
+  private void modulesAxis(Canvas canvas) {
+    double lastX = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < map.panels(); i++) {
+      double x = x(axes.modules(i));
+      canvas.line(x, bottom, x, bottom + 5.0, Look.AXIS, 1.0, false);
+      canvas.line(x, top, x, top - 5.0, Look.AXIS, 1.0, false);
+      boolean isPresent = i == axes.presentPanels();
+      if (isPresent || (x - lastX > 40.0 && isFarFromPresent(x))) {
+        lastX = x;
+        int colour = isPresent ? Look.UNMET : Look.INK;
+        canvas.text(
+            x, bottom + 18.0, Say.number(axes.modules(i), 0), Look.TICK, isPresent, colour, Anchor.MIDDLE);
+        canvas.text(
+            x,
+            top - 9.0,
+            Say.number(axes.ratedW(i) / 1000.0, 1),
+            Look.TICK,
+            isPresent,
+            colour,
+            Anchor.MIDDLE);
+      }
+    }
+    double middle = (LEFT + RIGHT) * 0.5;
+    canvas.text(middle, bottom + 35.0, "panels, modules", Look.LABEL, false, Look.INK, Anchor.MIDDLE);
+    canvas.text(middle, top - 25.0, "panels, kW", Look.LABEL, false, Look.INK, Anchor.MIDDLE);
+  }
+
+  private boolean isFarFromPresent(double x) {
+    return Math.abs(x - x(axes.modules(axes.presentPanels()))) > 30.0;
+  }
+
+  private void storageAxis(Canvas canvas) {
+    double mostWh = axes.storageWh(map.banks() - 1), leastWh = axes.storageWh(0);
+    double stepWh = Look.step((mostWh - leastWh) / 1000.0) * 500.0;
+    for (double wh = Math.ceil(leastWh / stepWh) * stepWh; wh <= mostWh; wh += stepWh) {
+      canvas.line(LEFT, y(wh), LEFT - 5.0, y(wh), Look.AXIS, 1.0, false);
+      canvas.text(
+          LEFT - 9.0,
+          y(wh) + 4.0,
+          Say.number(wh / 1000.0, stepWh < 1000.0 ? 1 : 0),
+          Look.TICK,
+          false,
+          Look.INK,
+          Anchor.END);
+    }
+    canvas.text(Look.MARGIN, top - 9.0, "bank, kWh", Look.LABEL, false, Look.INK, Anchor.START);
+    double packWh = axes.packWh();
+    int every = Math.max(1, (int) Math.ceil(18.0 / ((bottom - top) * packWh / (mostWh - leastWh))));
+    for (int packs = (int) Math.ceil(leastWh / packWh); packs * packWh <= mostWh + 1.0; packs++) {
+      boolean isPresent = Math.abs(packs * packWh - axes.storageWh(axes.presentBank())) < 1.0;
+      if (packs % every == 0 || isPresent) {
+        double y = y(packs * packWh);
+        canvas.line(RIGHT, y, RIGHT + 5.0, y, Look.AXIS, 1.0, false);
+        canvas.text(
+            RIGHT + 9.0,
+            y + 4.0,
+            String.valueOf(packs),
+            Look.TICK,
+            isPresent,
+            isPresent ? Look.UNMET : Look.INK,
+            Anchor.START);
+      }
+    }
+    canvas.text(
+        Look.WIDTH - Look.MARGIN, top - 9.0, "packs", Look.LABEL, false, Look.INK, Anchor.END);
+  }
+}
