@@ -33,8 +33,7 @@ final class LaneSteps {
   }
 
   /** What a Wh lacking on the bus leaves unserved, where each lane draws something of its own. */
-  static void drawnShare(
-      double[] servedShare, double[] ownDrawWh, double servedWh, double needWh) {
+  static void drawnShare(double[] servedShare, double[] ownDrawWh, double servedWh, double needWh) {
     for (int j = 0; j < servedShare.length; j++) {
       servedShare[j] = servedWh / (needWh + ownDrawWh[j] + Double.MIN_NORMAL);
     }

@@ -3,8 +3,9 @@ package greyspell.balance;
 import greyspell.storage.step.BankLimits;
 
 /**
- * The balance of {@link HourLoop} for one design, with nothing kept but the unmet hours of each day:
- * enough for unmet hours, days of loss and dark winters alike. Equal to the ledger's: UnmetDaysTest.
+ * The balance of {@link HourLoop} for one design, with nothing kept but the unmet hours of each
+ * day: enough for unmet hours, days of loss and dark winters alike. Equal to the ledger's:
+ * UnmetDaysTest.
  */
 public final class UnmetDays {
   private static final int HOURS_OF_DAY = 24;

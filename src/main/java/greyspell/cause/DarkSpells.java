@@ -8,8 +8,8 @@ import java.util.List;
 /**
  * Gathers the shortfalls of a ledger into dark spells. One opens with the first hour that is not
  * served and reaches back to the hour after the bank was last full, or fullest since the spell
- * before, but a month at most; it closes when the bank is back at half and a day has passed in which all was served. One
- * year that starts as it ends is taken round and round.
+ * before, but a month at most; it closes when the bank is back at half and a day has passed in
+ * which all was served. One year that starts as it ends is taken round and round.
  */
 public final class DarkSpells {
   private static final double FULL_SHARE = 0.99;

@@ -25,9 +25,9 @@ import java.util.stream.IntStream;
  * phi_i share of cause i                      as v  sums to v(all) - v(none), exactly
  * </pre>
  *
- * Beyond eight causes orders are drawn, each with its reverse; the shares still sum to the whole, and
- * each has the standard error of its mean over the pairs. Several effects can be shared at once, for
- * the same sets: v(S) is then an array.
+ * Beyond eight causes orders are drawn, each with its reverse; the shares still sum to the whole,
+ * and each has the standard error of its mean over the pairs. Several effects can be shared at
+ * once, for the same sets: v(S) is then an array.
  *
  * <p>Source: Shapley (1953), A value for n-person games, Contributions to the Theory of Games II
  * (from memory). Held by ShapleySharesPublishedTest, ShapleySharesLawTest.
@@ -96,8 +96,7 @@ public final class ShapleyShares {
       }
     }
     var result =
-        new ShapleyShares(
-            causes, false, valued(sets.stream().mapToInt(s -> s).toArray(), value));
+        new ShapleyShares(causes, false, valued(sets.stream().mapToInt(s -> s).toArray(), value));
     result.average(orders);
     return result;
   }

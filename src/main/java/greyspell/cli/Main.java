@@ -33,7 +33,9 @@ import picocli.CommandLine.Spec;
     versionProvider = Main.Version.class)
 public final class Main implements Runnable {
   private static final List<String> COMMANDS =
-      List.of("new", "check", "strings", "load", "run", "effects", "weather", "sweep");
+      List.of(
+          "new", //
+          "check", "strings", "load", "run", "effects", "ladder", "sweep", "weather");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;
@@ -96,6 +98,7 @@ public final class Main implements Runnable {
       case "load" -> new LoadCommand();
       case "effects" -> new EffectsCommand();
       case "sweep" -> new SweepCommand();
+      case "ladder" -> new LadderCommand();
       case "weather" -> new WeatherCommand();
       default -> throw new IllegalArgumentException(name);
     };

@@ -73,7 +73,8 @@ final class RunCommand implements Callable<Integer> {
   @Option(
       names = "--warn-above",
       paramLabel = "HOURS",
-      description = "End with exit code 1 if any whole winter, or any drawn one, has more unmet hours than this.")
+      description =
+          "End with exit code 1 if any whole winter, or any drawn one, has more unmet hours than this.")
   private @Nullable Integer warnAboveHours;
 
   @Mixin private WintersOption winters = new WintersOption();

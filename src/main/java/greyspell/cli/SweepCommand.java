@@ -90,9 +90,7 @@ final class SweepCommand implements Callable<Integer> {
       description = "Refuse more runs than this (default ${DEFAULT-VALUE}).")
   private int maxRuns;
 
-  @Option(
-      names = "--warn-refused",
-      description = "End with exit code 1 if any run was refused.")
+  @Option(names = "--warn-refused", description = "End with exit code 1 if any run was refused.")
   private boolean warnRefused;
 
   @Option(names = "--json", description = "Print the rows for other programs.")
@@ -117,9 +115,7 @@ final class SweepCommand implements Callable<Integer> {
       run(question, table, file);
       file.finish(table.columns());
       tell(table.columns(), file.rows());
-      return warnRefused && SweepSummary.refused(table.columns(), file.rows()) > 0
-          ? Main.FOUND
-          : 0;
+      return warnRefused && SweepSummary.refused(table.columns(), file.rows()) > 0 ? Main.FOUND : 0;
     }
   }
 

@@ -61,8 +61,8 @@ public final class ReturnCurve {
   }
 
   /**
-   * The least size that is passed by at most one winter in {@code onceIn} of those that were
-   * looked at. Where there are fewer winters than that it is the largest of all.
+   * The least size that is passed by at most one winter in {@code onceIn} of those that were looked
+   * at. Where there are fewer winters than that it is the largest of all.
    */
   public double counted(int onceIn) {
     return falling[Math.min(mayPass(onceIn), falling.length - 1)];

@@ -19,9 +19,9 @@ import java.util.TreeMap;
 
 /**
  * The rows of a sweep on their way to its table. Each finished row is appended to a file beside the
- * table at once, so that a sweep that is stopped at any moment goes on where it was: the file begins
- * with a line that names the question, and rows of another question are not taken over. A last line
- * that was being written when it stopped is dropped.
+ * table at once, so that a sweep that is stopped at any moment goes on where it was: the file
+ * begins with a line that names the question, and rows of another question are not taken over. A
+ * last line that was being written when it stopped is dropped.
  */
 public final class SweepFile implements AutoCloseable {
   private static final String ENDING = ".unfinished";

@@ -16,7 +16,11 @@ public final class SweepSummary {
   public static String text(List<String> columns, List<List<String>> rows) {
     int at = columns.indexOf(SweepTable.UNMET_HOURS);
     var hours =
-        rows.stream().map(row -> row.get(at)).filter(c -> !c.isEmpty()).mapToDouble(Double::parseDouble).summaryStatistics();
+        rows.stream()
+            .map(row -> row.get(at))
+            .filter(c -> !c.isEmpty())
+            .mapToDouble(Double::parseDouble)
+            .summaryStatistics();
     int refused = refused(columns, rows);
     var text = new StringBuilder();
     text.append(rows.size() == 1 ? "1 run" : rows.size() + " runs");
@@ -29,7 +33,8 @@ public final class SweepSummary {
       text.append(refused == 1 ? "1 run was" : refused + " runs were");
       text.append(" refused; the column \"fault\" says why. The first:\n  ");
       int fault = columns.indexOf(SweepTable.FAULT);
-      text.append(rows.stream().map(r -> r.get(fault)).filter(f -> !f.isEmpty()).findFirst().orElse(""));
+      text.append(
+          rows.stream().map(r -> r.get(fault)).filter(f -> !f.isEmpty()).findFirst().orElse(""));
       text.append('\n');
     }
     return text.toString();

@@ -56,8 +56,7 @@ public final class SweepTable {
     for (Variation variation : question.variations()) {
       String unit = SweepValues.sharedUnit(variation.values());
       units.add(unit);
-      columns.add(
-          variation.path() + (unit == null || unit.isEmpty() ? "" : " (" + unit + ")"));
+      columns.add(variation.path() + (unit == null || unit.isEmpty() ? "" : " (" + unit + ")"));
     }
     columns.addAll(FIGURES);
   }
@@ -127,11 +126,14 @@ public final class SweepTable {
   private static String unquoted(String value) {
     char first = value.isEmpty() ? ' ' : value.charAt(0);
     boolean isQuoted =
-        value.length() > 1 && (first == '"' || first == '\'') && value.charAt(value.length() - 1) == first;
+        value.length() > 1
+            && (first == '"' || first == '\'')
+            && value.charAt(value.length() - 1) == first;
     return isQuoted ? value.substring(1, value.length() - 1) : value;
   }
 
-  // ---- CSV ----------------------------------------------------------------------------------------
+  // ---- CSV
+  // ----------------------------------------------------------------------------------------
 
   /** One line, without its line break. */
   public static String line(List<String> cells) {

@@ -44,7 +44,9 @@ final class WinterVerdict {
   static String headline(WinterBook book) {
     int dark = book.darkCount();
     if (dark == 0) {
-      return "No shortfall in " + winters(book.count()) + (isHelped(book) ? ", with the generator's help." : ".");
+      return "No shortfall in "
+          + winters(book.count())
+          + (isHelped(book) ? ", with the generator's help." : ".");
     }
     double emptyWh = 0.0;
     for (WinterRecord w : book.winters()) {
@@ -61,8 +63,7 @@ final class WinterVerdict {
   private static String usual(WinterBook book) {
     Band unmet = WinterBands.of(book).wh(WinterSum.UNMET);
     WinterRecord worst = book.worstFirst().get(0);
-    String size =
-        Say.kwh(worst.wh(WinterSum.UNMET)) + " over " + Say.hours(worst.unmetHours());
+    String size = Say.kwh(worst.wh(WinterSum.UNMET)) + " over " + Say.hours(worst.unmetHours());
     if (book.count() == 1) {
       return ": it was " + size + " short";
     }
@@ -156,13 +157,20 @@ final class WinterVerdict {
     int count = book.count(), mayFail = curve.mayPass(WinterBook.SHOWN_ONCE_IN);
     double needWh = curve.counted(WinterBook.SHOWN_ONCE_IN);
     String through =
-        mayFail == 0 ? (count == 1 ? "this winter" : "all " + count) : (count - mayFail) + " of " + count;
+        mayFail == 0
+            ? (count == 1 ? "this winter" : "all " + count)
+            : (count - mayFail) + " of " + count;
     if (!(needWh < Double.POSITIVE_INFINITY)) {
-      more.add("No bank, however large, carries " + through + ": too much of it is locked by cold or lost at rest.");
+      more.add(
+          "No bank, however large, carries "
+              + through
+              + ": too much of it is locked by cold or lost at rest.");
       return;
     }
     more.add(
-        (book.isRidingExact() ? "A bank of " : "Without what generator, rules and voltage change, a bank of about ")
+        (book.isRidingExact()
+                ? "A bank of "
+                : "Without what generator, rules and voltage change, a bank of about ")
             + Say.kwh(needWh)
             + " usable, full when the winter begins, rides through "
             + through

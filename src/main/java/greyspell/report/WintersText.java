@@ -82,7 +82,8 @@ public final class WintersText {
     }
     int left = all.size() - MOST_CAUTIONS;
     if (left > 0) {
-      Columns.wrap(out, "  ", "and " + Say.count(left, "more caution", "more cautions") + " on the page");
+      Columns.wrap(
+          out, "  ", "and " + Say.count(left, "more caution", "more cautions") + " on the page");
     }
   }
 
@@ -95,6 +96,10 @@ public final class WintersText {
     Columns.wrap(
         out,
         "",
-        "Written to " + (parent == null ? "." : parent) + "; open " + ReportFiles.PAGE + " to read on");
+        "Written to "
+            + (parent == null ? "." : parent)
+            + "; open "
+            + ReportFiles.PAGE
+            + " to read on");
   }
 }

@@ -49,6 +49,35 @@ public final class EquipmentReader {
     return controller;
   }
 
+  /**
+   * Name of the smallest generator of the library with at least this rated power, else of the
+   * largest; empty if there is none.
+   *
+   * @param scenario beside or above which the library is looked for
+   * @param folder of the library; null to look for it
+   */
+  public static String generatorFor(Path scenario, @Nullable Path folder, double neededW) {
+    var reader =
+        new EquipmentReader(
+            folder != null ? folder : Library.find(scenario, ScenarioReader.programFolder()));
+    String best = "";
+    double bestW = 0.0;
+    for (String name : reader.library.names(PowerKeys.GENERATOR, reader.border)) {
+      double ratedW =
+          reader
+              .block(PowerKeys.GENERATOR, name, "generator", "generators.yaml")
+              .measure(PowerKeys.GENERATOR_POWER);
+      boolean isEnough = ratedW >= neededW;
+      if (best.isEmpty()
+          || (isEnough && (bestW < neededW || ratedW < bestW))
+          || (!isEnough && bestW < neededW && ratedW > bestW)) {
+        best = name;
+        bestW = ratedW;
+      }
+    }
+    return best;
+  }
+
   private Block block(Shape shape, String name, String key, String option) {
     Node entry = library.entry(shape, name, Place.of(option), key, border);
     border.throwIfAny("");

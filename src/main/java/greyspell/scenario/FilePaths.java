@@ -77,9 +77,7 @@ final class FilePaths {
                       + Border.shown(path.toString()),
               "The path is relative to the scenario file's folder.");
     } catch (InvalidPathException e) {
-      block
-          .border()
-          .fault(place, Border.found(key.name, text), "must be the path of a file", "");
+      block.border().fault(place, Border.found(key.name, text), "must be the path of a file", "");
     }
     return "";
   }

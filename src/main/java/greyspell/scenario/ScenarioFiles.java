@@ -36,8 +36,7 @@ public final class ScenarioFiles {
    * @param folder given by the user, null to look for it as the reader does
    */
   public static List<Path> library(Path scenario, @Nullable Path folder) {
-    Path found =
-        folder == null ? Library.find(scenario, ScenarioReader.programFolder()) : folder;
+    Path found = folder == null ? Library.find(scenario, ScenarioReader.programFolder()) : folder;
     if (found == null) {
       return List.of();
     }

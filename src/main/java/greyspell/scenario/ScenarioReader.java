@@ -198,9 +198,7 @@ public final class ScenarioReader {
 
   private WeatherChoice weather(Block home) {
     Block block = home.block(Vocabulary.HOME_WEATHER);
-    return block == null
-        ? WeatherBinder.NONE
-        : new WeatherBinder(paths, border).weather(block);
+    return block == null ? WeatherBinder.NONE : new WeatherBinder(paths, border).weather(block);
   }
 
   private SkyChoices sky(Block home) {

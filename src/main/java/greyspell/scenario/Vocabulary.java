@@ -8,9 +8,9 @@ import java.util.List;
 
 /**
  * The keys of the scenario file and of the equipment library: here those of the whole file, its
- * place and sky. Those of its blocks stand in {@link WeatherKeys}, {@link ArrayKeys}, {@link BatteryKeys} with
- * {@link BankKeys}, {@link PowerKeys}, {@link ApplianceKeys} with {@link LoadKeys} and {@link
- * WireKeys}; nothing else declares one.
+ * place and sky. Those of its blocks stand in {@link WeatherKeys}, {@link ArrayKeys}, {@link
+ * BatteryKeys} with {@link BankKeys}, {@link PowerKeys}, {@link ApplianceKeys} with {@link
+ * LoadKeys} and {@link WireKeys}; nothing else declares one.
  */
 final class Vocabulary {
   private Vocabulary() {}

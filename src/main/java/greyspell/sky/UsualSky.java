@@ -5,8 +5,8 @@ import greyspell.quantity.Check;
 import java.util.List;
 
 /**
- * What the sky of a season is usually like, and the light of each hour with part of the cloud, or the
- * shortness of the days, left out.
+ * What the sky of a season is usually like, and the light of each hour with part of the cloud, or
+ * the shortness of the days, left out.
  *
  * <pre>
  * c = G / Gc                                      share of the cloudless light that came
@@ -22,10 +22,10 @@ import java.util.List;
  * Gc   the same without a cloud         W/m2      {@link CloudlessHours}
  * </pre>
  *
- * <p>Own bookkeeping: the parts of c multiply, u times c / u, so that the usual cloud and what came beyond it stand apart.
- * A day without any sun has the usual share of its season. Of one year alone the usual sky is the
- * mean of its own month around the day. What was measured of beam and sky light is not used: the
- * light is split anew. Held by UsualSkyTest.
+ * <p>Own bookkeeping: the parts of c multiply, u times c / u, so that the usual cloud and what came
+ * beyond it stand apart. A day without any sun has the usual share of its season. Of one year alone
+ * the usual sky is the mean of its own month around the day. What was measured of beam and sky
+ * light is not used: the light is split anew. Held by UsualSkyTest.
  */
 public final class UsualSky {
   private static final int DAYS = 366;
@@ -138,8 +138,7 @@ public final class UsualSky {
         came += cloudlessWm2[h] > 0.0 ? cameWm2[h] : 0.0;
         cloudless += cloudlessWm2[h];
       }
-      shares[d] =
-          cloudless > 0.0 ? came / cloudless : usualShare[calendar.dayOfYear(d * 24) - 1];
+      shares[d] = cloudless > 0.0 ? came / cloudless : usualShare[calendar.dayOfYear(d * 24) - 1];
     }
     return shares;
   }

@@ -60,7 +60,9 @@ final class CauseRuns {
     this.parts = parts;
   }
 
-  /** Of the home that the trials are of; parts of the weather in which all was served are left out. */
+  /**
+   * Of the home that the trials are of; parts of the weather in which all was served are left out.
+   */
   static CauseRuns of(Trials trials, List<Stretches> parts) {
     var runs = new CauseRuns(trials, List.copyOf(parts));
     runs.pick();
@@ -141,9 +143,11 @@ final class CauseRuns {
       screenRuns += 1 + had.size();
     }
     double leastWh = LEAST_SHARE * wholeWh;
-    had.sort(Comparator.comparingDouble((WinterCause c) -> -saved[c.ordinal()]).thenComparing(c -> c));
+    had.sort(
+        Comparator.comparingDouble((WinterCause c) -> -saved[c.ordinal()]).thenComparing(c -> c));
     for (WinterCause cause : had) {
-      boolean isLarge = saved[cause.ordinal()] >= leastWh && causes.size() < ShapleyShares.MOST_EXACT - 1;
+      boolean isLarge =
+          saved[cause.ordinal()] >= leastWh && causes.size() < ShapleyShares.MOST_EXACT - 1;
       (isLarge ? causes : smaller).add(cause);
     }
     if (smaller.size() == 1) {

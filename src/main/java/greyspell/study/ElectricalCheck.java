@@ -54,6 +54,11 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     public Group {
       findings = List.copyOf(findings);
     }
+
+    /** Whether these are the findings about wires. */
+    public boolean isWires() {
+      return title.equals(WIRES);
+    }
   }
 
   /**

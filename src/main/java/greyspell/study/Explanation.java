@@ -52,8 +52,8 @@ public record Explanation(
    * @param darkWinters of them with something unserved
    * @param meanUnmetWh a year, over all hours
    * @param meanUnmetHours a year, over all hours
-   * @param mayStillFailShare where no winter was dark: up to this share of winters may be, with 95 %
-   *     confidence; null where one was
+   * @param mayStillFailShare where no winter was dark: up to this share of winters may be, with 95
+   *     % confidence; null where one was
    */
   public record Verdict(
       Said said,
@@ -92,7 +92,12 @@ public record Explanation(
    * @param unmetWh a day
    */
   public record MonthLine(
-      int month, double solarWh, double otherWh, double needWh, double curtailedWh, double unmetWh) {}
+      int month,
+      double solarWh,
+      double otherWh,
+      double needWh,
+      double curtailedWh,
+      double unmetWh) {}
 
   /**
    * One dark spell.
@@ -126,8 +131,7 @@ public record Explanation(
    * @param isExact over all sets of causes; else over drawn orders, with an error
    * @param runs of the home that were made
    */
-  public record Shares(
-      double wholeWh, List<Part> parts, double restWh, boolean isExact, int runs) {
+  public record Shares(double wholeWh, List<Part> parts, double restWh, boolean isExact, int runs) {
     public Shares {
       parts = List.copyOf(parts);
     }

@@ -64,7 +64,9 @@ final class HomeWeather {
   static BadInput tooFew(WeatherSeries years, String what, int least) {
     return BadInput.of(
         Place.of(years.source().file()),
-        "found " + years.calendar().years() + (years.calendar().isTypical() ? " typical year" : " years"),
+        "found "
+            + years.calendar().years()
+            + (years.calendar().isTypical() ? " typical year" : " years"),
         what + " winters need at least " + least + " measured years",
         "Name more files under weather, or let winters be made.");
   }

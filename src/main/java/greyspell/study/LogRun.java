@@ -129,7 +129,8 @@ final class LogRun {
     c.chargeShare = cut(all.chargeShare);
     c.resistanceFactor = cut(all.resistanceFactor);
     c.otherBusWh = cut(all.otherBusWh);
-    c.asleep = all.asleep.length == 0 ? all.asleep : Arrays.copyOfRange(all.asleep, from, from + hours);
+    c.asleep =
+        all.asleep.length == 0 ? all.asleep : Arrays.copyOfRange(all.asleep, from, from + hours);
     c.arrayLosses = cut(all.arrayLosses);
     c.standingParts = cut(all.standingParts);
     c.controllerParts = cut(all.controllerParts);

@@ -64,7 +64,10 @@ final class LogSimulated {
                 run,
                 light,
                 weeksOf.calendarHour(seen, span.from() + start),
-                Arrays.copyOfRange(weeksOf.directShare(), weeksOf.calendarHour(seen, span.from() + start), weeksOf.calendarHour(seen, span.to() - 1) + 1),
+                Arrays.copyOfRange(
+                    weeksOf.directShare(),
+                    weeksOf.calendarHour(seen, span.from() + start),
+                    weeksOf.calendarHour(seen, span.to() - 1) + 1),
                 Arrays.copyOfRange(seen.generatorWh(), span.from() + start, span.to()),
                 chargeShare[start],
                 loadWh(seen, span, start, diagnosis),
@@ -76,8 +79,7 @@ final class LogSimulated {
   }
 
   /** NaN where the lights were out: the house asked for more than it got. */
-  private static double[] loadWh(
-      SeenHours seen, Span span, int start, LogDiagnosis diagnosis) {
+  private static double[] loadWh(SeenHours seen, Span span, int start, LogDiagnosis diagnosis) {
     double[] wh = Arrays.copyOfRange(seen.loadWh(), span.from() + start, span.to());
     for (int h = 0; h < wh.length && diagnosis.lightsOut().hours() > 0; h++) {
       wh[h] = wh[h] < 1.0 ? Double.NaN : wh[h];

@@ -25,8 +25,8 @@ import org.jspecify.annotations.Nullable;
  * What a monitor's log says of a home: the clock first, then what fits and what differs, then which
  * difference explains the charge. Nothing of the scenario is changed.
  *
- * @param hasWeather whether the weather holds the log's weeks; else only load, the system's own draw
- *     and the bank were looked at
+ * @param hasWeather whether the weather holds the log's weeks; else only load, the system's own
+ *     draw and the bank were looked at
  * @param clock null where it could not be told from the weather
  * @param sunClock from the symmetry of clear days, where there is no weather; null else
  * @param shiftMinutes that were added to the log's times
@@ -65,8 +65,7 @@ public record LogStudy(
    * @param isLoadAsSeen whether the load of the log was taken, hour by hour
    * @param chargeErrorShare root mean square of simulated less seen charge
    */
-  public record Explained(
-      List<About> about, boolean isLoadAsSeen, double chargeErrorShare) {}
+  public record Explained(List<About> about, boolean isLoadAsSeen, double chargeErrorShare) {}
 
   /** Where the sun stands in some hours of the day over the log's weeks. */
   public record SunStands(double fromAzimuthDeg, double toAzimuthDeg, double highestDeg) {}
@@ -163,7 +162,8 @@ public record LogStudy(
       Weeks weeks = weeksOf.sameWeather(seen, span);
       LogDiagnosis diagnosis = LogDiagnosis.of(weeks);
       LogCautions.house(home, log, cautions);
-      LogCautions.weather(clock, clock != null && clock.matchCorrelation() < LOWEST_MATCH, cautions);
+      LogCautions.weather(
+          clock, clock != null && clock.matchCorrelation() < LOWEST_MATCH, cautions);
       LogCautions.span(seen, span, cautions);
       var simulated = new LogSimulated(home, log, run, light, weeksOf, seen, span, diagnosis);
       Shade shade = shade(diagnosis);

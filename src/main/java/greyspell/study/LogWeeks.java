@@ -53,10 +53,7 @@ final class LogWeeks {
 
   SeenHours seen(long shiftMinutes) {
     return SeenHours.of(
-        log,
-        light.weather().source().utcOffsetH(),
-        shiftMinutes,
-        home.bank().contentWh());
+        log, light.weather().source().utcOffsetH(), shiftMinutes, home.bank().contentWh());
   }
 
   /** Part of a log's hours. */
@@ -114,7 +111,8 @@ final class LogWeeks {
   int hourOfSeason(long epochHour) {
     LocalDate date = LocalDate.ofEpochDay(Math.floorDiv(epochHour, (long) DAY));
     int year = calendar.firstYear();
-    int day = Math.min(date.getDayOfMonth(), LocalDate.of(year, date.getMonthValue(), 1).lengthOfMonth());
+    int day =
+        Math.min(date.getDayOfMonth(), LocalDate.of(year, date.getMonthValue(), 1).lengthOfMonth());
     return calendar.hourOf(
         year, date.getMonthValue(), day, (int) Math.floorMod(epochHour, (long) DAY));
   }

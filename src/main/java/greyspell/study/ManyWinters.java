@@ -69,7 +69,9 @@ public record ManyWinters(
     String place =
         rank == 1
             ? "the hardest"
-            : rank == book.count() ? "the mildest" : "the " + TypicalRank.ordinal(rank) + " hardest";
+            : rank == book.count()
+                ? "the mildest"
+                : "the " + TypicalRank.ordinal(rank) + " hardest";
     return winter.name()
         + (others == 0 ? ", the only winter," : ", " + place + " of " + book.count() + " winters,")
         + " is the one shown in full: ranked by what went unserved, those alike by the bank that"

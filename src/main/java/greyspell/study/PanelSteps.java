@@ -199,8 +199,7 @@ public record PanelSteps(List<Step> steps, String end, int present) {
         String first = built.missing().get(0);
         return "not judged. " + first.substring(0, first.length() - 1);
       }
-      for (Finding.Severity severity :
-          List.of(Finding.Severity.FAIL, Finding.Severity.UNKNOWN)) {
+      for (Finding.Severity severity : List.of(Finding.Severity.FAIL, Finding.Severity.UNKNOWN)) {
         for (Finding finding : built.findings()) {
           if (finding.severity() == severity) {
             return finding.subject() + ", " + finding.text();

@@ -31,6 +31,5 @@ public record TradeoffAsked(
   public static final double USUAL_TARGET_HOURS = 24.0;
 
   public static final TradeoffAsked USUAL =
-      new TradeoffAsked(
-          null, null, null, 1, null, null, null, null, null, USUAL_TARGET_HOURS);
+      new TradeoffAsked(null, null, null, 1, null, null, null, null, null, USUAL_TARGET_HOURS);
 }

@@ -86,7 +86,8 @@ public record TradeoffAxes(
     int at = largest(last, plane), modules = all.get(all.size() - 1).modules();
     ArraySpec grown = last.arrays().get(at);
     for (int more = 1; modules + more * grown.inSeries() <= mostModules; more++) {
-      all.add(new Step(modules + more * grown.inSeries(), with(last, at, grown.inParallel() + more)));
+      all.add(
+          new Step(modules + more * grown.inSeries(), with(last, at, grown.inParallel() + more)));
     }
   }
 
@@ -119,7 +120,8 @@ public record TradeoffAxes(
     double packWh = bank.capacityWh() / bank.packs();
     double mostWh =
         asked.mostStorageWh() == null
-            ? Math.max(USUAL_TIMES * bank.capacityWh(), bank.capacityWh() + LEAST_PACKS_MORE * packWh)
+            ? Math.max(
+                USUAL_TIMES * bank.capacityWh(), bank.capacityWh() + LEAST_PACKS_MORE * packWh)
             : Math.max(bank.capacityWh(), asked.mostStorageWh());
     int perPack = Math.max(1, (int) Math.round(USUAL_BANKS * packWh / mostWh));
     double stepWh = packWh / perPack;
@@ -130,15 +132,15 @@ public record TradeoffAxes(
     }
     double leastWh = asked.leastStorageWh() == null ? 0.0 : asked.leastStorageWh();
     // steps are counted from the home's own bank, so that it is one of them
-    int below = (int) Math.floor((bank.capacityWh() - Math.max(leastWh, stepWh * 0.5)) / stepWh + ROUNDING);
+    int below =
+        (int) Math.floor((bank.capacityWh() - Math.max(leastWh, stepWh * 0.5)) / stepWh + ROUNDING);
     int above = (int) Math.floor((mostWh - bank.capacityWh()) / stepWh + ROUNDING);
     below = Math.max(0, below);
     var banks = new ArrayList<BankSpec>();
     for (int k = -below; k <= above; k++) {
       banks.add(k == 0 ? bank : bank.withCapacityWh(bank.capacityWh() + k * stepWh));
     }
-    return new TradeoffAxes(
-        panels, presentPanels, banks, below, perPack, buildable, end, note);
+    return new TradeoffAxes(panels, presentPanels, banks, below, perPack, buildable, end, note);
   }
 
   /** Strings of one plane more or less, whatever the rules say of them. */
@@ -147,7 +149,9 @@ public record TradeoffAxes(
     ArraySpec grown = home.arrays().get(at);
     int rest = home.arrays().stream().mapToInt(ArraySpec::modules).sum() - grown.modules();
     var steps = new ArrayList<Step>();
-    for (int strings = 1; strings <= USUAL_TIMES * grown.inParallel() + LEAST_PACKS_MORE; strings++) {
+    for (int strings = 1;
+        strings <= USUAL_TIMES * grown.inParallel() + LEAST_PACKS_MORE;
+        strings++) {
       Scenario variant = strings == grown.inParallel() ? home : with(home, at, strings);
       steps.add(new Step(rest + strings * grown.inSeries(), variant));
     }

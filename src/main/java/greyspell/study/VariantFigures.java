@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What one variant of a home comes to, in the few figures of a table's row. They are those that
- * {@code run} tells of the changed scenario; where winters are drawn, those of all of them together.
+ * {@code run} tells of the changed scenario; where winters are drawn, those of all of them
+ * together.
  *
  * @param unmet an average year of all hours
  * @param wholeWinters how many winters count
@@ -114,8 +115,7 @@ public record VariantFigures(
       generatorHours += f.beyond().generatorHours();
       starts += f.beyond().generatorStarts();
       curtailedWh += f.curtailedWh();
-      lowestShare =
-          usableWh > 0.0 ? Math.min(lowestShare, f.lowestChargeWh() / usableWh) : 0.0;
+      lowestShare = usableWh > 0.0 ? Math.min(lowestShare, f.lowestChargeWh() / usableWh) : 0.0;
       if (winter.winter().isWhole()) {
         whole++;
         dark += f.unmetHours() > 0 ? 1 : 0;

@@ -165,9 +165,7 @@ final class WeatherNotes {
     if (weather.windMs() == null) {
       assumptions.add(
           new Assumption(
-              "weather.wind",
-              "1 m/s",
-              has + "no wind; as for the nominal cell temperature"));
+              "weather.wind", "1 m/s", has + "no wind; as for the nominal cell temperature"));
     }
     if (weather.snowDepthM() == null) {
       assumptions.add(

@@ -4,8 +4,8 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * A cause that takes a share of what was not served. Each stands for a run without it, whole winters
- * long.
+ * A cause that takes a share of what was not served. Each stands for a run without it, whole
+ * winters long.
  */
 public enum WinterCause {
   SHORT_DAYS(true, Effect.SHORT_DAYS),
@@ -16,16 +16,11 @@ public enum WinterCause {
   SHADE(false, Effect.SHADE),
   PANEL_LOSSES(
       false, Effect.INCIDENCE, Effect.CELL_TEMPERATURE, Effect.MISMATCH, Effect.MODULE_AGE),
-  CONTROLLER(
-      false, Effect.CONTROLLER_LIMIT, Effect.TRACKING_WINDOW, Effect.HELD_AT_BANK_VOLTAGE),
+  CONTROLLER(false, Effect.CONTROLLER_LIMIT, Effect.TRACKING_WINDOW, Effect.HELD_AT_BANK_VOLTAGE),
   WIRING(false, Effect.ARRAY_WIRING, Effect.BUS_WIRING),
   STANDBY(false, Effect.STANDBY),
   CONVERSION(
-      false,
-      Effect.CONTROLLER_LOSS,
-      Effect.INVERTER_LOSS,
-      Effect.CELL_LOSS,
-      Effect.SELF_DISCHARGE),
+      false, Effect.CONTROLLER_LOSS, Effect.INVERTER_LOSS, Effect.CELL_LOSS, Effect.SELF_DISCHARGE),
   COLD_BANK(false, Effect.COLD_BANK, Effect.COLD_CHARGING),
   TIRED_BANK(false, Effect.BANK_HEALTH),
   BANK_LIMITS(false, Effect.BANK_RATE, Effect.ABSORPTION, Effect.TWO_TANKS),

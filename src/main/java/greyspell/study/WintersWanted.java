@@ -102,7 +102,8 @@ public record WintersWanted(
   private WintersDrawn made(WeatherPath means) {
     ClimateFile.Contents contents = ClimateFile.read(means.path(), means.resolvedPath());
     WinterSource source =
-        EnsembleSource.of(contents.climate(), contents.choices().withMemory(memory), wanted(), seed);
+        EnsembleSource.of(
+            contents.climate(), contents.choices().withMemory(memory), wanted(), seed);
     return new WintersDrawn(
         WinterKind.MADE, EnsembleSource.noting(source, contents.notes()), List.of());
   }
@@ -129,8 +130,10 @@ public record WintersWanted(
         years.calendar().isTypical()
             ? "The weather file is a typical year, pieced together from usual months: the bad winters are not in it."
             : switch (years.calendar().years()) {
-              case 1 -> "The weather file is a single year: too little to tell a bad winter from a usual one.";
-              case 2 -> "The weather file has two years: too little to tell a bad winter from a usual one.";
+              case 1 ->
+                  "The weather file is a single year: too little to tell a bad winter from a usual one.";
+              case 2 ->
+                  "The weather file has two years: too little to tell a bad winter from a usual one.";
               default -> "";
             };
     return (told.isEmpty() ? "" : told + " ")
@@ -175,7 +178,6 @@ public record WintersWanted(
 
   /** The sun is the house's, the clock the file's. */
   private static ClimateSite site(Scenario home, WeatherSeries years) {
-    return ClimateSite.of(
-        years.source(), home.site().latitudeDeg(), home.site().longitudeDeg());
+    return ClimateSite.of(years.source(), home.site().latitudeDeg(), home.site().longitudeDeg());
   }
 }

@@ -70,8 +70,14 @@ public record SweepQuestion(
       if (variation.values().size() != first) {
         throw BadInput.of(
             Place.of("--side-by-side"),
-            "found " + first + " values of " + variations.get(0).path() + " and "
-                + variation.values().size() + " of " + variation.path(),
+            "found "
+                + first
+                + " values of "
+                + variations.get(0).path()
+                + " and "
+                + variation.values().size()
+                + " of "
+                + variation.path(),
             "must be as many of each",
             "Or leave --side-by-side out: then every value meets every other.");
       }

@@ -21,7 +21,8 @@ public final class SweepValues {
   private static final String NUMBER = "([-+]?[0-9]*\\.?[0-9]+)";
   private static final String UNIT = "\\s*([^0-9\\s.][^0-9]*?)?\\s*";
   private static final Pattern RANGE =
-      Pattern.compile(NUMBER + UNIT + "\\.\\.\\s*" + NUMBER + UNIT + "(?:step\\s*" + NUMBER + UNIT + ")?");
+      Pattern.compile(
+          NUMBER + UNIT + "\\.\\.\\s*" + NUMBER + UNIT + "(?:step\\s*" + NUMBER + UNIT + ")?");
 
   private static final Pattern VALUE =
       Pattern.compile(NUMBER + "\\s*([^0-9\\s.,:{\\[\"-][^0-9,:]*)?");
@@ -80,7 +81,8 @@ public final class SweepValues {
     }
     BigDecimal count = to.subtract(from).abs().divide(step, 0, RoundingMode.DOWN);
     if (count.compareTo(BigDecimal.valueOf(MOST)) >= 0) {
-      throw refused(path, "found " + count.toPlainString() + " steps", "at most " + MOST + " values");
+      throw refused(
+          path, "found " + count.toPlainString() + " steps", "at most " + MOST + " values");
     }
     var values = new ArrayList<String>();
     for (int i = 0; i <= count.intValue(); i++) {

@@ -80,7 +80,8 @@ public final class MonitorReader {
     try (var lines = new Lines(Files.newInputStream(file))) {
       String head = lines.head();
       if (head.isBlank()) {
-        throw faults.alone(0, 0, "the file is empty", "must be a monitor's CSV", "Export it again.");
+        throw faults.alone(
+            0, 0, "the file is empty", "must be a monitor's CSV", "Export it again.");
       }
       if (head.indexOf('\0') >= 0 || head.startsWith("PK")) {
         throw faults.alone(

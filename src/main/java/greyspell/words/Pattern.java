@@ -23,7 +23,8 @@ final class Pattern {
       if (close < 0) {
         throw new IllegalArgumentException("no end of a place in: " + pattern);
       }
-      out.append(pattern, at, open).append(place(pattern, pattern.substring(open + 1, close), values));
+      out.append(pattern, at, open)
+          .append(place(pattern, pattern.substring(open + 1, close), values));
       at = close + 1;
     }
     return out.append(pattern, at, pattern.length()).toString();

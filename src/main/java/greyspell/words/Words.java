@@ -16,8 +16,9 @@ import java.util.TreeSet;
 
 /**
  * One language with its units: says sentences by key and writes numbers as its readers do. The
- * patterns stand in {@code words_xx.properties} (sentences of the causes, numbers, dates) and {@code
- * page_xx.properties} (the pages), UTF-8; WordsTest holds that all languages have the same keys.
+ * patterns stand in {@code words_xx.properties} (sentences of the causes, numbers, dates) and
+ * {@code page_xx.properties} (the pages), UTF-8; WordsTest holds that all languages have the same
+ * keys.
  */
 public final class Words {
   /** Languages that are complete. */
@@ -110,7 +111,11 @@ public final class Words {
       return parts.isEmpty() ? "" : parts.get(0);
     }
     int last = parts.size() - 1;
-    return String.join(", ", parts.subList(0, last)) + " " + say("list.and") + " " + parts.get(last);
+    return String.join(", ", parts.subList(0, last))
+        + " "
+        + say("list.and")
+        + " "
+        + parts.get(last);
   }
 
   public String show(SaidValue value) {
@@ -248,7 +253,8 @@ public final class Words {
   /** Fuel: "23 litres" or "6.1 gallons". */
   public String fuel(double fuelL) {
     boolean isUs = units == Units.US;
-    return say(isUs ? "unit.gallons" : "unit.litres", number(isUs ? fuelL / LITRES_PER_GALLON : fuelL));
+    return say(
+        isUs ? "unit.gallons" : "unit.litres", number(isUs ? fuelL / LITRES_PER_GALLON : fuelL));
   }
 
   /** "60 m" or "197 ft". */

@@ -10,7 +10,8 @@ import java.util.function.IntToDoubleFunction;
 class ShapleySharesPublishedTest implements PublishedChecks {
   private static final String AIRPORT =
       "Littlechild and Owen (1973), Management Science 20, 370: runways (worked example from memory)";
-  private static final String GLOVES = "Shapley (1953), market of one left and two right gloves (from memory)";
+  private static final String GLOVES =
+      "Shapley (1953), market of one left and two right gloves (from memory)";
   private static final String VOTES =
       "Shapley and Shubik (1954), American Political Science Review 48, 787: majority games (from memory)";
 
@@ -22,7 +23,13 @@ class ShapleySharesPublishedTest implements PublishedChecks {
     double[] pays = {2, 3, 4, 9};
     ShapleyShares airport = game(4, set -> longest(runways, set));
     for (int i = 0; i < runways.length; i++) {
-      add(AIRPORT, "runways of 8, 11, 13, 18: pays for " + (int) runways[i], pays[i], 1e-12, airport, i);
+      add(
+          AIRPORT,
+          "runways of 8, 11, 13, 18: pays for " + (int) runways[i],
+          pays[i],
+          1e-12,
+          airport,
+          i);
     }
     ShapleyShares gloves = game(3, set -> (set & 1) == 1 && (set & 6) != 0 ? 1.0 : 0.0);
     add(GLOVES, "the one left glove", 2.0 / 3.0, 1e-12, gloves, 0);
@@ -36,7 +43,8 @@ class ShapleySharesPublishedTest implements PublishedChecks {
   private void add(
       String source, String what, double expected, double tolerance, ShapleyShares game, int i) {
     checks.add(
-        new PublishedCheck("cause", source, what, "1", expected, tolerance, () -> game.share(i, 0)));
+        new PublishedCheck(
+            "cause", source, what, "1", expected, tolerance, () -> game.share(i, 0)));
   }
 
   private static ShapleyShares game(int players, IntToDoubleFunction value) {

@@ -47,11 +47,14 @@ class SweepCommandTest {
   /** A changed scenario beside the weather that the shipped one names, run whole. */
   private JsonNode run(ScenarioEdit edit) throws IOException {
     Path folder = Files.createDirectories(temp.resolve("scenarios"));
-    String text = edit.text().replace("../weather-samples", Path.of("weather-samples").toAbsolutePath().toString());
+    String text =
+        edit.text()
+            .replace("../weather-samples", Path.of("weather-samples").toAbsolutePath().toString());
     Path home = Files.writeString(folder.resolve("changed.yaml"), text);
     String out = temp.resolve("out").toString();
     Cli got =
-        Cli.run("run", home.toString(), "--json", "--no-pictures", "--out", out, "--library", "shared");
+        Cli.run(
+            "run", home.toString(), "--json", "--no-pictures", "--out", out, "--library", "shared");
     assertEquals(0, got.code, got.err);
     return new ObjectMapper().readTree(got.out);
   }
@@ -112,7 +115,8 @@ class SweepCommandTest {
     holds(worstKwh, row, "worst_winter_unmet_kwh");
     assertEquals(told.get("electrical").get("verdict").asText(), row.get("checks").asText());
     assertTrue(rows.get(0).get("generator_hours_per_year").asDouble() > 0.0);
-    assertFalse(rows.get(0).get("generator_hours_per_year").equals(row.get("generator_hours_per_year")));
+    assertFalse(
+        rows.get(0).get("generator_hours_per_year").equals(row.get("generator_hours_per_year")));
   }
 
   @Test
@@ -141,8 +145,7 @@ class SweepCommandTest {
   void drawnWintersAreThoseOfRun() throws IOException {
     String path = "bank.in_parallel";
     JsonNode rows = rows(sweep(CABIN, "--winters", "12", "--vary", path + "=1, 3", "--json"));
-    Scenario home =
-        ScenarioEdit.of(Path.of(CABIN)).set(path, "3").scenario(Path.of("shared"));
+    Scenario home = ScenarioEdit.of(Path.of(CABIN)).set(path, "3").scenario(Path.of("shared"));
     WinterBook book =
         ManyWinters.run(home, WintersWanted.of(home, 12), 1, (what, share) -> {}).book();
     JsonNode row = rows.get(1);
@@ -162,8 +165,7 @@ class SweepCommandTest {
 
   @Test
   void absurdSizesAreRefusedWithTheirCount() {
-    Cli got =
-        sweep(CABIN, "--vary", "seed=1..1000 step 1", "--vary", "reserve=1..50 % step 1");
+    Cli got = sweep(CABIN, "--vary", "seed=1..1000 step 1", "--vary", "reserve=1..50 % step 1");
     assertEquals(Main.BAD_INPUT, got.code);
     assertTrue(got.err.contains("found 50000 runs: 1 home x 1000 x 50"), got.err);
     assertTrue(got.err.contains("--max-runs 50000"), got.err);
@@ -201,7 +203,8 @@ class SweepCommandTest {
     Files.deleteIfExists(table());
     var command = new ArrayList<String>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(List.of("-cp", System.getProperty("java.class.path"), "greyspell.cli.Main", "sweep"));
+    command.addAll(
+        List.of("-cp", System.getProperty("java.class.path"), "greyspell.cli.Main", "sweep"));
     command.addAll(List.of(asked));
     command.addAll(List.of("--out", table().toString(), "--library", "shared"));
     Process process =

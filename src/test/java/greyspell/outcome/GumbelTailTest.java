@@ -54,8 +54,7 @@ class GumbelTailTest {
       skew.addValue(tail.skew());
       strange += tail.isStrange() ? 1 : 0;
     }
-    assertEquals(
-        GumbelTail.SKEW_SD_ROOT_N, skew.getStandardDeviation() * Math.sqrt(winters), 0.06);
+    assertEquals(GumbelTail.SKEW_SD_ROOT_N, skew.getStandardDeviation() * Math.sqrt(winters), 0.06);
     double share = (double) strange / SAMPLES;
     assertTrue(share > 0.02 && share < 0.08, "share " + share);
   }

@@ -39,7 +39,9 @@ public final class SomeWinters {
     }
     return new WinterBook(
         kind,
-        kind == Kind.MADE ? "made from monthly means, seed 7" : winters + " whole winters of a file",
+        kind == Kind.MADE
+            ? "made from monthly means, seed 7"
+            : winters + " whole winters of a file",
         List.of("the differences between years are added by rule"),
         windowWh,
         true,

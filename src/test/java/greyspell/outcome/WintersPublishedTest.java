@@ -67,12 +67,17 @@ class WintersPublishedTest implements PublishedChecks {
     return checks;
   }
 
-  private static void interval(
-      List<PublishedCheck> checks, int k, int n, double low, double high) {
+  private static void interval(List<PublishedCheck> checks, int k, int n, double low, double high) {
     String what = k + " of " + n + ", exact 95 % interval, ";
     checks.add(
         new PublishedCheck(
-            ROOM, NEWCOMBE, what + "lower end", "1", low, HALF_FOURTH, () -> Odds.of(k, n).lowShare()));
+            ROOM,
+            NEWCOMBE,
+            what + "lower end",
+            "1",
+            low,
+            HALF_FOURTH,
+            () -> Odds.of(k, n).lowShare()));
     checks.add(
         new PublishedCheck(
             ROOM,

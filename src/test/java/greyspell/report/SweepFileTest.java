@@ -73,8 +73,11 @@ class SweepFileTest {
     byte[] whole = Files.readAllBytes(part);
     String text = new String(whole, StandardCharsets.UTF_8);
     int head = text.indexOf('\n') + 1;
-    int first = head + text.substring(head, text.indexOf('\n', head) + 1)
-        .getBytes(StandardCharsets.UTF_8).length;
+    int first =
+        head
+            + text.substring(head, text.indexOf('\n', head) + 1)
+                .getBytes(StandardCharsets.UTF_8)
+                .length;
     for (int cut = 0; cut <= whole.length; cut++) {
       Files.write(part, Arrays.copyOf(whole, cut));
       try (SweepFile file = open("abc")) {

@@ -379,10 +379,7 @@ final class ScenarioDocs {
   private static String leftOut(Key key) {
     return switch (key.need) {
       case REQUIRED -> "**must be there**";
-      case OPTIONAL ->
-          MAY_BE.contains(key.kind)
-              ? "may be"
-              : "not known";
+      case OPTIONAL -> MAY_BE.contains(key.kind) ? "may be" : "not known";
       case DEFAULT ->
           key.usual.isEmpty()
               ? "empty"

@@ -58,7 +58,8 @@ class ScenarioReaderTest {
         List.of(new Horizon.Point(135, 8), new Horizon.Point(180, 4), new Horizon.Point(225, 12)),
         home.site().horizon().points());
     assertEquals("sample.csv", home.weather().file());
-    assertEquals(temp.resolve("sample.csv").toString(), home.weather().files().get(0).resolvedPath());
+    assertEquals(
+        temp.resolve("sample.csv").toString(), home.weather().files().get(0).resolvedPath());
     var array = home.arrays().get(0);
     assertEquals(180.0, array.azimuthDeg());
     assertEquals(8, array.modules());

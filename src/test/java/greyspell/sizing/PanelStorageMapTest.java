@@ -19,7 +19,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.jspecify.annotations.Nullable;
 
-/** The map against the ledger loop, cell by cell: from the steady state and from a stated charge. */
+/**
+ * The map against the ledger loop, cell by cell: from the steady state and from a stated charge.
+ */
 class PanelStorageMapTest {
   private static final double A_MILLIONTH_OF_A_KWH = 1e-3;
   private static final int DAYS = 150;
@@ -92,8 +94,7 @@ class PanelStorageMapTest {
       forcings.add(isIdeal ? unlocked(forcing) : forcing);
     }
     var factors = new double[] {0.3, 1.0, 1.0 + 2.0 * random.nextDouble()};
-    List<BusHours> same =
-        forcings.stream().map(f -> BusHours.of(f, like.inverter())).toList();
+    List<BusHours> same = forcings.stream().map(f -> BusHours.of(f, like.inverter())).toList();
     var rows = new ArrayList<PanelRow>();
     java.util.function.Supplier<List<BusHours>> shared = () -> same;
     for (double factor : factors) {

@@ -12,7 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class UsualSkyTest {
-  private static final Site SITE = 
+  private static final Site SITE =
       new Site("test", 53.2, 6.1, 60.0, 1.0, Monthly.constant(0.2), Horizon.OPEN, null, null);
   private static final SkyChoices CHOICES = SkyChoices.usual();
   private final WeatherSeries weather =
@@ -20,8 +20,7 @@ final class UsualSkyTest {
   private final SunPath sun = SunPath.of(SITE, weather.calendar());
   private final Radiation came = Radiation.of(weather, sun, SITE, CHOICES);
   private final UsualSky sky = UsualSky.of(List.of(came), List.of(sun), SITE, CHOICES);
-  private final double[] cloudlessWm2 =
-      CloudlessHours.globalWm2(sun, SITE.elevationM(), CHOICES);
+  private final double[] cloudlessWm2 = CloudlessHours.globalWm2(sun, SITE.elevationM(), CHOICES);
 
   @Test
   void withoutAnyCloudTheSkyIsClear() {

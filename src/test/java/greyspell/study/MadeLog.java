@@ -65,14 +65,23 @@ final class MadeLog {
             plan.policy());
     Scenario truth = with(home, varied, seed);
     HomeLight light = HomeLight.of(truth, weather);
-    HomeRun run =
-        HomeRun.of(truth, light, Without.NOTHING, new ArrayList<>(), new ArrayList<>());
+    HomeRun run = HomeRun.of(truth, light, Without.NOTHING, new ArrayList<>(), new ArrayList<>());
     HourCalendar calendar = weather.calendar();
     int first = calendar.hourOf(from.getYear(), from.getMonthValue(), from.getDayOfMonth(), 0);
     double[] direct =
         Arrays.copyOfRange(
             new LogWeeks(truth, run, light, null).directShare(), first, first + 24 * days);
-    var trial = new LogRun(truth, run, light, first, direct, new double[24 * days], startShare, new double[24 * days], greyspell.weather.MonitorLog.LoadAt.SOCKETS);
+    var trial =
+        new LogRun(
+            truth,
+            run,
+            light,
+            first,
+            direct,
+            new double[24 * days],
+            startShare,
+            new double[24 * days],
+            greyspell.weather.MonitorLog.LoadAt.SOCKETS);
     Forcing forcing = trial.forcing(fault);
     for (int h = 0; h < 24 * days; h++) {
       double noise = Math.exp(lightNoiseShare * random.nextGaussian());
@@ -118,7 +127,8 @@ final class MadeLog {
           continue;
         }
         out.append(at).append(',');
-        out.append(String.format(Locale.ROOT, "%.1f", 100.0 * Math.min(1.0, Math.max(0.0, charge))));
+        out.append(
+            String.format(Locale.ROOT, "%.1f", 100.0 * Math.min(1.0, Math.max(0.0, charge))));
         if (isSolarWritten) {
           out.append(',').append(Math.round(Math.max(0.0, solar)));
         }

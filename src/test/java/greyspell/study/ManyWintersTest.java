@@ -142,7 +142,9 @@ class ManyWintersTest {
     WintersWanted wanted = WintersWanted.of(home, null);
     var seven = ManyWinters.run(home, wanted, 2, SILENT).book();
     assertSame(
-        seven.winters().get(3), ManyWinters.run(home, wanted, 2, SILENT).book().winters().get(3), 0);
+        seven.winters().get(3),
+        ManyWinters.run(home, wanted, 2, SILENT).book().winters().get(3),
+        0);
     Scenario other = home("alder-fold", "{means: means.csv, winters: 4, seed: 8}");
     var eight = ManyWinters.run(other, WintersWanted.of(other, null), 2, SILENT).book();
     assertTrue(
@@ -178,7 +180,8 @@ class ManyWintersTest {
     assertEquals("stopped", told.getMessage());
   }
 
-  // ---- which winters -----------------------------------------------------------------------------
+  // ---- which winters
+  // -----------------------------------------------------------------------------
 
   @Test
   void byWhatThereIs() throws IOException {
@@ -216,8 +219,7 @@ class ManyWintersTest {
     BadInput told = assertThrows(BadInput.class, () -> wanted.draw(home));
     assertEquals("found 1 typical year", told.faults().get(0).found());
     assertThrows(
-        BadInput.class,
-        () -> WintersWanted.of(home, 5).withHow(WinterKind.MEASURED).draw(home));
+        BadInput.class, () -> WintersWanted.of(home, 5).withHow(WinterKind.MEASURED).draw(home));
     assertNull(ManyWinters.run(home, WintersWanted.of(home, 2), 1, SILENT).typical());
   }
 

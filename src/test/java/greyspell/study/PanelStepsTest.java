@@ -139,7 +139,11 @@ final class PanelStepsTest {
     Scenario two = edited("whin-cabin", "SR-B50\n", "SR-B50\n", "in_parallel: 2", "in_parallel: 3");
     assertEquals(
         two.arrays(),
-        PanelSteps.of(home("whin-cabin"), new Room(null, null, true)).steps().get(2).home().arrays());
+        PanelSteps.of(home("whin-cabin"), new Room(null, null, true))
+            .steps()
+            .get(2)
+            .home()
+            .arrays());
   }
 
   @ParameterizedTest

@@ -16,7 +16,14 @@ class TradeoffMapTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"alder-fold", "grandfell-farm", "kelp-point", "peat-hut", "whin-cabin", "harrow-combe"})
+      strings = {
+        "alder-fold",
+        "grandfell-farm",
+        "kelp-point",
+        "peat-hut",
+        "whin-cabin",
+        "harrow-combe"
+      })
   void aCellIsWhatRunTells(String name) {
     Scenario home = ScenarioReader.read(Path.of("scenarios", name + ".yaml"));
     Trials trials = Trials.of(home, (what, done) -> {});

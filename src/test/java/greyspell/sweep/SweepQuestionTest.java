@@ -41,8 +41,12 @@ class SweepQuestionTest {
     }
     assertEquals(
         Arrays.asList(
-            List.of("1", "3"), List.of("1", "4"), List.of("1", "5"), List.of("2", "3"),
-            List.of("2", "4"), List.of("2", "5")),
+            List.of("1", "3"),
+            List.of("1", "4"),
+            List.of("1", "5"),
+            List.of("2", "3"),
+            List.of("2", "4"),
+            List.of("2", "5")),
         seen);
   }
 
@@ -86,8 +90,7 @@ class SweepQuestionTest {
   @Test
   void aPathThatNoHomeKnowsIsRefusedOneThatSomeLackIsNot() {
     String told =
-        assertThrows(
-                BadInput.class, () -> of(false, List.of(CABIN, FARM), "arrays[0].tlit=3 deg"))
+        assertThrows(BadInput.class, () -> of(false, List.of(CABIN, FARM), "arrays[0].tlit=3 deg"))
             .getMessage();
     assertTrue(told.contains("Nearest: \"arrays[0].tilt\""), told);
     var question = of(false, List.of(CABIN, FARM), "arrays[1].tilt=30 deg");

@@ -25,9 +25,10 @@ import org.apache.commons.math3.linear.SingularMatrixException;
  * </pre>
  *
  * Weighted least squares (Gauss-Newton), weight 1 / s^2 with s^2 = 0.01^2 + (0.03 G / C)^2, large
- * rests counted less (Huber 1964, from memory). The spread is that of {@link DayDraws}, with what is
- * taken beforehand drawn anew too, and 1 % for each meter. A meter that counts down from a capacity
- * that was typed in shows nothing of a tired bank; the report says so. Own method, no source.
+ * rests counted less (Huber 1964, from memory). The spread is that of {@link DayDraws}, with what
+ * is taken beforehand drawn anew too, and 1 % for each meter. A meter that counts down from a
+ * capacity that was typed in shows nothing of a tired bank; the report says so. Own method, no
+ * source.
  *
  * @param capacityFactor c
  * @param alwaysOnW x; not known where the load is not in the log
@@ -172,8 +173,7 @@ public record BankFit(
                 }
                 return s / c;
               });
-      return Estimate.of(
-          mean / n, Math.hypot(spread, 1.7 * METER_SHARE * meanDraw), (int) n, days);
+      return Estimate.of(mean / n, Math.hypot(spread, 1.7 * METER_SHARE * meanDraw), (int) n, days);
     }
 
     /**

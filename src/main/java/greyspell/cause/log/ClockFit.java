@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
  * y   solar power seen              Wh      x   expected, one hour after the other      Wh
  * </pre>
  *
- * Clouds that came at a certain hour, not only noon, fix the lag. A shift of half an hour or more is
- * told and put right, in steps of half an hour; less moves nothing that is told here. Own method, no
- * source.
+ * Clouds that came at a certain hour, not only noon, fix the lag. A shift of half an hour or more
+ * is told and put right, in steps of half an hour; less moves nothing that is told here. Own
+ * method, no source.
  *
  * @param shiftH to be added to the log's times
  * @param firstHalfH the same from the first half of the days alone, NaN if that is too little

@@ -10,8 +10,7 @@ package greyspell.cause.log;
  * @param days that these hours lie in
  * @param whyNot empty, or why this log is not enough to tell
  */
-public record Estimate(
-    double value, double low, double high, int hours, int days, String whyNot) {
+public record Estimate(double value, double low, double high, int hours, int days, String whyNot) {
   private static final double SIDE = 1.96;
 
   /** Not to be told, for this reason. */

@@ -11,8 +11,4 @@ package greyspell.cause.log;
  * @param expectedLoadW mean in the same hours
  */
 public record HourOfDay(
-    int hour,
-    double clearSolarFactor,
-    int clearHours,
-    double seenLoadW,
-    double expectedLoadW) {}
+    int hour, double clearSolarFactor, int clearHours, double seenLoadW, double expectedLoadW) {}

@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /**
  * Hours in which the house got nothing, by the load itself: a meter that has drifted shows an empty
- * bank as a fifth full. Below the charge shown then, and a little above, nothing is read of load and
- * bank, back to the last full bank and on to the next.
+ * bank as a fifth full. Below the charge shown then, and a little above, nothing is read of load
+ * and bank, back to the last full bank and on to the next.
  *
  * <pre>
  * out   load seen below a tenth of its median, expected above a quarter of its own

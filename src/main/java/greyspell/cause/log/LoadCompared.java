@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * Yn, Xn   the same in the three hours of the day in which least is expected       W
  * </pre>
  *
- * Hours with the bank nearly empty, in which loads may have been cut off, are left out. Spread by {@link
- * DayDraws}, with 1 % for the meter. Own method, no source.
+ * Hours with the bank nearly empty, in which loads may have been cut off, are left out. Spread by
+ * {@link DayDraws}, with 1 % for the meter. Own method, no source.
  *
  * @param factor f
  * @param alwaysOnW w, beside what the factor brings

@@ -59,7 +59,10 @@ public record LogDiagnosis(
       all.add(Finding.of(About.ALWAYS_ON_LOAD, load.alwaysOnW()));
     }
     if (bank != null) {
-      all.add(Finding.of(load == null ? About.DRAW : About.STANDBY, load == null ? bank.drawFactor() : bank.alwaysOnW()));
+      all.add(
+          Finding.of(
+              load == null ? About.DRAW : About.STANDBY,
+              load == null ? bank.drawFactor() : bank.alwaysOnW()));
       all.add(Finding.of(About.BANK, bank.capacityFactor()));
       all.add(Finding.of(About.CHARGING, bank.chargeFactor()));
     }

@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * Grey light comes from everywhere and tells a from b. Every run of hours of at least two that
- * leaves a quarter of the direct light outside is tried; the one with the least rest is kept if b is
- * above {@value #LEAST_SHADE}, above four of its standard deviations, and rests on ten hours of sun.
- * Spread by {@link DayDraws}, with 1 % for the meter. Own method, no source.
+ * leaves a quarter of the direct light outside is tried; the one with the least rest is kept if b
+ * is above {@value #LEAST_SHADE}, above four of its standard deviations, and rests on ten hours of
+ * sun. Spread by {@link DayDraws}, with 1 % for the meter. Own method, no source.
  *
  * @param factor a
  * @param shade null where no hours fall short
@@ -42,14 +42,12 @@ public record SunFit(Estimate factor, @Nullable Shade shade, Left left) {
    * @param unknown not in the log, or a generator ran
    * @param coveredDays days on which the panels gave next to nothing: snow
    */
-  public record Left(
-      int read, int full, int atLimit, int heldBack, int unknown, int coveredDays) {}
+  public record Left(int read, int full, int atLimit, int heldBack, int unknown, int coveredDays) {}
 
   static SunFit of(Weeks weeks) {
     FreeHours free = FreeHours.of(weeks);
     var left =
-        new Left(
-            free.free, free.full, free.atLimit, free.heldBack, free.unknown, free.coveredDays);
+        new Left(free.free, free.full, free.atLimit, free.heldBack, free.unknown, free.coveredDays);
     var sums = new Sums(weeks, free);
     int days = sums.daysRead();
     if (free.free < FEWEST_HOURS || days < FEWEST_DAYS) {
@@ -71,7 +69,9 @@ public record SunFit(Estimate factor, @Nullable Shade shade, Left left) {
         DayDraws.spread(weeks.days(), 21L, (times, r) -> sums.fit(times, from, to).factor);
     double factor = sums.fit(sums.once(), from, to).factor;
     return new SunFit(
-        Estimate.of(factor, Math.hypot(spread, METER_SHARE * factor), free.free, days), shade, left);
+        Estimate.of(factor, Math.hypot(spread, METER_SHARE * factor), free.free, days),
+        shade,
+        left);
   }
 
   /** Seen over expected where the sun shines, by hour of the day; NaN and 0 where it never did. */

@@ -1,0 +1,28 @@
+package greyspell.ladder;
+
+import greyspell.study.Unmet;
+
+/**
+ * One assumption at two ends of its range, all else as it is.
+ *
+ * @param what the assumption
+ * @param lowWords its lower end
+ * @param highWords its upper end
+ * @param low what goes unserved there
+ * @param high what goes unserved there
+ * @param firstLow the first rung that costs money there; empty if there is none
+ * @param firstHigh the first rung that costs money there
+ */
+public record Bar(
+    String what,
+    String lowWords,
+    String highWords,
+    Unmet low,
+    Unmet high,
+    String firstLow,
+    String firstHigh) {
+  /** How far apart the ends lie, unserved or given by an engine. */
+  public double widthWh() {
+    return Math.abs(high.wh() + high.generatorWh() - low.wh() - low.generatorWh());
+  }
+}
