@@ -1,11 +1,13 @@
 package greyspell.chart;
 
+import java.util.List;
+
 /**
- * Colours, sizes and spacing of all pictures. The colours differ in lightness as well as in hue (so
+ * Colours, faces, sizes and spacing of all pictures and of the pages that are made from them. The colours differ in lightness as well as in hue (so
  * that they hold for colour-blind readers and on a black-and-white printer), and what matters most
  * differs in hatch or shape besides.
  */
-final class Look {
+public final class Look {
   static final int PAPER = 0xFFFFFF;
   static final int INK = 0x1D2A33;
   static final int FAINT_INK = 0x55636D;
@@ -21,6 +23,12 @@ final class Look {
   static final int CHARGE_EDGE = 0x2F7A68;
   static final int UNMET = 0xA3210F;
   static final int UNMET_PALE = 0xF7D9D2;
+
+  /** Of every picture and page, on a screen. */
+  public static final String FACE = "system-ui,'DejaVu Sans',Arial,sans-serif";
+
+  /** Unit of all spacing on a page, px. */
+  public static final int SPACE = 8;
 
   static final double WIDTH = 760.0;
   static final double MARGIN = 14.0;
@@ -38,7 +46,43 @@ final class Look {
     0xF8F4E3
   };
 
+  /**
+   * A colour by the name that a page's style sheet gives it.
+   *
+   * @param light on paper and on a light screen, 0xRRGGBB
+   * @param dark on a dark screen
+   */
+  public record Tone(String name, int light, int dark) {
+    /** "#1d2a33". */
+    public static String hex(int rgb) {
+      return "#" + Integer.toHexString(0x1000000 | rgb).substring(1);
+    }
+  }
+
+  private static final List<Tone> TONES =
+      List.of(
+          new Tone("paper", PAPER, 0x161D22),
+          new Tone("ink", INK, 0xE6EBEE),
+          new Tone("faint", FAINT_INK, 0xA5B1B9),
+          new Tone("axis", AXIS, 0x6F7D86),
+          new Tone("rule", GRID, 0x39454D),
+          new Tone("band", 0xF3F5F6, 0x1F282E),
+          new Tone("sun", SUN, 0xE9B23C),
+          new Tone("sun-edge", SUN_EDGE, 0xE0B860),
+          new Tone("house", HOUSE, 0x6FA8D0),
+          new Tone("always-on", ALWAYS_ON, 0x4F7F99),
+          new Tone("losses", LOSSES, 0x55626B),
+          new Tone("charge", CHARGE, 0x2C5A4F),
+          new Tone("good", CHARGE_EDGE, 0x83CBB9),
+          new Tone("bad", UNMET, 0xF09A8B),
+          new Tone("bad-pale", UNMET_PALE, 0x4A211B));
+
   private Look() {}
+
+  /** All colours by name. */
+  public static List<Tone> tones() {
+    return TONES;
+  }
 
   /** Shades of a charge in ten steps, empty first. */
   static int[] chargeRamp() {

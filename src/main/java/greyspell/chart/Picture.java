@@ -50,7 +50,8 @@ public abstract class Picture {
     return Look.MARGIN + 21.0 * titleLines().size() + 16.0 * noteLines().size() + 12.0;
   }
 
-  final double height() {
+  /** In picture units. */
+  public final double height() {
     return top() + plotHeight;
   }
 

@@ -1,6 +1,7 @@
 package greyspell.chart;
 
 import greyspell.study.StudyResult;
+import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,6 +31,16 @@ public final class Pictures {
   /** SVG text; needs no fonts on this machine. */
   public static String svg(Picture picture) {
     return SvgCanvas.write(picture);
+  }
+
+  /** Width of every picture, in its own units. */
+  public static double width() {
+    return Look.WIDTH;
+  }
+
+  /** Draws on what is 1 unit a picture unit, with the faces of these names. */
+  public static void paint(Picture picture, Graphics2D graphics, String face, String boldFace) {
+    picture.draw(new RasterCanvas(graphics, face, boldFace));
   }
 
   /**

@@ -27,6 +27,13 @@ final class RasterCanvas implements Canvas {
     bold = new Font(Font.SANS_SERIF, Font.BOLD, 12);
   }
 
+  /** With faces that what is drawn on knows by these names. */
+  RasterCanvas(Graphics2D graphics, String face, String boldFace) {
+    this.graphics = graphics;
+    plain = new Font(face, Font.PLAIN, 12);
+    bold = new Font(boldFace, Font.PLAIN, 12);
+  }
+
   static byte[] write(Picture picture) {
     int width = (int) Math.round(Look.WIDTH * SCALE);
     int height = (int) Math.round(picture.height() * SCALE);

@@ -2,8 +2,6 @@ package greyspell.chart;
 
 /** Writes SVG: real text, no scripts, no outside references. */
 final class SvgCanvas implements Canvas {
-  private static final String FACE = "system-ui,'DejaVu Sans',Arial,sans-serif";
-
   private final StringBuilder out = new StringBuilder(32_000);
 
   private SvgCanvas() {}
@@ -18,7 +16,7 @@ final class SvgCanvas implements Canvas {
         .append(number(Look.WIDTH) + " " + height)
         .append("\" width=\"" + number(Look.WIDTH) + "\" height=\"" + height)
         .append("\" role=\"img\" aria-labelledby=\"" + id + "-title " + id + "-desc\"")
-        .append(" font-family=\"" + FACE + "\">\n<title id=\"" + id + "-title\">")
+        .append(" font-family=\"" + Look.FACE + "\">\n<title id=\"" + id + "-title\">")
         .append(escape(picture.title()))
         .append("</title>\n<desc id=\"" + id + "-desc\">")
         .append(escape(picture.description()))

@@ -29,6 +29,15 @@ final class GreySpells {
     return sorted(spells);
   }
 
+  /** Of days alone: what went unserved is not told. */
+  static List<GreySpell> ranked(double[] dayLackWh, boolean isRing) {
+    List<GreySpell> spells = inOrder(dayLackWh, new double[dayLackWh.length], 0);
+    if (isRing) {
+      joinEnds(spells, dayLackWh.length);
+    }
+    return sorted(spells);
+  }
+
   /**
    * Of one winter, whose days stand in the order of time, its ends not joined.
    *

@@ -45,6 +45,16 @@ public final class OutcomeReader {
         forcing, BusNeed.wh(forcing, design.inverter()), design.bank());
   }
 
+  /**
+   * Grey spells from what the panels bring too little each day, most energy short first.
+   *
+   * @param dayLackWh need less sun on the bus; below 0 if more than enough
+   * @param isRing one year that is run round and round
+   */
+  public static List<GreySpell> greySpells(double[] dayLackWh, boolean isRing) {
+    return GreySpells.ranked(dayLackWh, isRing);
+  }
+
   /** The books of each winter alone, half winters at the ends included and marked. */
   public static List<WinterBooks> winters(Ledger ledger, boolean isNorthern) {
     var figures = new FiguresReader(ledger);

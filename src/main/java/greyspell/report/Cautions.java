@@ -11,7 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 
 /** What every page must warn of, one a line in {@code cautions.txt}, after the result's own. */
-final class Cautions {
+public final class Cautions {
   private Cautions() {}
 
   static List<String> all(StudyResult result) {
@@ -21,10 +21,16 @@ final class Cautions {
   }
 
   static List<String> usual() {
+    return usual("en");
+  }
+
+  /** What every page must warn of, in a language by its code. */
+  public static List<String> usual(String language) {
     var lines = new ArrayList<String>();
-    var file = Cautions.class.getResourceAsStream("/greyspell/report/cautions.txt");
+    String name = "/greyspell/report/cautions" + Checklist.ending(language);
+    var file = Cautions.class.getResourceAsStream(name);
     if (file == null) {
-      throw new IllegalStateException("cautions.txt is not in the program");
+      throw new IllegalStateException(name + " is not in the program");
     }
     try (var reader = new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {
       for (String line = reader.readLine(); line != null; line = reader.readLine()) {

@@ -19,15 +19,28 @@ public final class Checklist {
   public record Item(String name, String reason) {}
 
   public static List<Item> items() {
-    return items("checklist.txt");
+    return items("en");
   }
 
   /** What has to be seen to where an engine runs; cautions as much as a checklist. */
   public static List<Item> generator() {
-    return items("generator-checklist.txt");
+    return generator("en");
   }
 
-  private static List<Item> items(String name) {
+  /** The same in a language, by its code. */
+  public static List<Item> items(String language) {
+    return read("checklist" + ending(language));
+  }
+
+  public static List<Item> generator(String language) {
+    return read("generator-checklist" + ending(language));
+  }
+
+  static String ending(String language) {
+    return language.equals("en") ? ".txt" : "_" + language + ".txt";
+  }
+
+  private static List<Item> read(String name) {
     var file = Checklist.class.getResourceAsStream("/greyspell/report/" + name);
     if (file == null) {
       throw new IllegalStateException(name + " is not in the program");

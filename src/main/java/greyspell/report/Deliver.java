@@ -18,7 +18,7 @@ import java.util.List;
  * temporary name, and all take their names at the end. If anything fails, the temporary files go
  * away.
  */
-final class Deliver implements AutoCloseable {
+public final class Deliver implements AutoCloseable {
   private static final String PART = ".part";
 
   private final Path dir;
@@ -28,7 +28,7 @@ final class Deliver implements AutoCloseable {
   private final List<Path> madeDirs = new ArrayList<>();
   private boolean isDone;
 
-  Deliver(Path dir) {
+  public Deliver(Path dir) {
     this.dir = dir;
     makeDir(dir);
   }
@@ -62,7 +62,7 @@ final class Deliver implements AutoCloseable {
     }
   }
 
-  void write(String name, byte[] bytes) {
+  public void write(String name, byte[] bytes) {
     try (var out = open(name)) {
       out.write(bytes);
     } catch (IOException e) {
@@ -74,12 +74,12 @@ final class Deliver implements AutoCloseable {
    * A file that an earlier run may have left and that would contradict this one: taken away at the
    * end unless it is written anew.
    */
-  synchronized void supersede(String name) {
+  public synchronized void supersede(String name) {
     superseded.add(dir.resolve(name));
   }
 
   /** Gives every file its name. */
-  synchronized List<Path> done() {
+  public synchronized List<Path> done() {
     try {
       for (int k = 0; k < parts.size(); k++) {
         if (Files.isDirectory(files.get(k))) {

@@ -34,9 +34,8 @@ public final class LoadAudit {
   private final List<Assumption> assumptions = new ArrayList<>();
   private final int[] daysOfMonth = new int[13];
 
-  private LoadAudit(Scenario home) {
+  private LoadAudit(Scenario home, WeatherSeries weather) {
     this.home = home;
-    WeatherSeries weather = Study.read(home);
     calendar = weather.calendar();
     SunPath sun = HomeLight.sun(home, weather);
     load =
@@ -55,7 +54,12 @@ public final class LoadAudit {
 
   /** Reads the weather, because seasons and temperatures move the load. */
   public static LoadAudit of(Scenario home) {
-    return new LoadAudit(home);
+    return of(home, Study.read(home));
+  }
+
+  /** Over weather that was read already. */
+  public static LoadAudit of(Scenario home, WeatherSeries weather) {
+    return new LoadAudit(home, weather);
   }
 
   private static AlwaysOn system(Scenario home, double[] sunlitShare) {

@@ -1,0 +1,160 @@
+package greyspell.chart;
+
+import greyspell.cause.DarkSpell;
+import greyspell.cause.SpellDay;
+import greyspell.chart.Canvas.Anchor;
+import greyspell.study.Explanation;
+import greyspell.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One spell day by day: above, what the panels brought and what the house needed; below, what was
+ * left in the bank at the day's end. Days with an outage are marked by hatch and by a cross.
+ */
+final class SpellDaysPicture extends Picture {
+  /** More days than this are joined, two or more to a column. */
+  private static final int MOST_COLUMNS = 24;
+
+  private static final double LEFT = 46.0;
+
+  /** Of several days: sums, and the charge at the end of the last. */
+  private record Column(String label, double sunWh, double needWh, double unmetWh, double share) {}
+
+  private final List<Column> columns;
+  private final Words words;
+  private final double mostWh;
+
+  private SpellDaysPicture(
+      String title, String note, String description, List<Column> columns, Words words) {
+    super("worst-spell", title, note, description, 330.0);
+    this.columns = columns;
+    this.words = words;
+    double most = 1.0;
+    for (Column c : columns) {
+      most = Math.max(most, Math.max(c.sunWh, c.needWh));
+    }
+    mostWh = most * 1.06;
+  }
+
+  static SpellDaysPicture of(Explanation.Spell spell, Words words) {
+    DarkSpell dark = spell.spell();
+    List<SpellDay> days = dark.days();
+    int joined = (days.size() + MOST_COLUMNS - 1) / MOST_COLUMNS;
+    var columns = new ArrayList<Column>();
+    var description = new StringBuilder(words.say("picture.spell.describe"));
+    for (int k = 0; k < days.size(); k += joined) {
+      columns.add(column(days.subList(k, Math.min(days.size(), k + joined)), words));
+    }
+    for (SpellDay d : days) {
+      description.append(
+          words.say(
+              "picture.spell.line",
+              words.day(d.date()),
+              words.number(d.solarBusWh() / 1000.0, 1),
+              words.number(d.needWh() / 1000.0, 1),
+              words.percent(d.endChargeShare()),
+              words.number(d.unmetWh() / 1000.0, 1)));
+    }
+    SpellDay first = days.get(0), last = days.get(days.size() - 1);
+    return new SpellDaysPicture(
+        words.say(
+            "picture.spell.title",
+            words.day(first.date()),
+            words.day(last.date()),
+            words.hours(dark.unmetHours()),
+            words.energy(dark.unmetWh())),
+        joined == 1
+            ? words.say("picture.spell.note")
+            : words.say("picture.spell.note_joined", words.days(joined)),
+        description.toString(),
+        columns,
+        words);
+  }
+
+  private static Column column(List<SpellDay> days, Words words) {
+    double sun = 0.0, need = 0.0, unmet = 0.0;
+    for (SpellDay d : days) {
+      sun += d.solarBusWh() + d.otherWh();
+      need += d.needWh();
+      unmet += d.unmetWh();
+    }
+    int n = days.size();
+    return new Column(
+        words.shortDay(days.get(0).date()),
+        sun / n,
+        need / n,
+        unmet / n,
+        days.get(n - 1).endChargeShare());
+  }
+
+  @Override
+  void plot(Canvas canvas, double top, double height) {
+    var key = new WordedKey(canvas, top + 2.0);
+    key.filled(words.say("picture.sun"), Look.SUN);
+    key.filled(words.say("picture.need"), Look.HOUSE);
+    key.hatched(words.say("picture.unmet"), Look.UNMET_PALE, Look.UNMET, true);
+    key.filled(words.say("picture.charge"), Look.CHARGE);
+    double high = top + 46.0, middle = top + 182.0, tank = top + 204.0, low = top + height - 32.0;
+    scale(canvas, high, middle);
+    tankScale(canvas, tank, low);
+    double slot = (Look.WIDTH - Look.MARGIN - LEFT) / columns.size();
+    int every = (int) Math.ceil(46.0 / slot);
+    for (int k = 0; k < columns.size(); k++) {
+      Column c = columns.get(k);
+      double x = LEFT + k * slot;
+      bars(canvas, c, x, slot, high, middle);
+      bank(canvas, c, x, slot, tank, low);
+      if (k % every == 0) {
+        canvas.text(
+            x + slot * 0.5, low + 17.0, c.label, Look.TICK, false, Look.INK, Anchor.MIDDLE);
+      }
+    }
+  }
+
+  private void scale(Canvas canvas, double high, double low) {
+    canvas.text(
+        Look.MARGIN, high - 8.0, words.say("picture.kwh_day"), Look.TICK, false, Look.FAINT_INK, Anchor.START);
+    double stepKwh = Look.step(mostWh / 1000.0);
+    for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
+      double y = low - kwh * 1000.0 / mostWh * (low - high);
+      canvas.line(LEFT, y, Look.WIDTH - Look.MARGIN, y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
+      String figure = words.number(kwh, stepKwh < 1.0 ? 1 : 0);
+      canvas.text(LEFT - 6.0, y + 4.0, figure, Look.TICK, false, Look.FAINT_INK, Anchor.END);
+    }
+  }
+
+  private void tankScale(Canvas canvas, double high, double low) {
+    for (int percent = 0; percent <= 100; percent += 50) {
+      double y = low - percent / 100.0 * (low - high);
+      canvas.line(LEFT, y, Look.WIDTH - Look.MARGIN, y, percent == 0 ? Look.AXIS : Look.GRID, 1.0, false);
+      canvas.text(
+          LEFT - 6.0, y + 4.0, percent + " %", Look.TICK, false, Look.FAINT_INK, Anchor.END);
+    }
+  }
+
+  private void bars(Canvas canvas, Column c, double x, double slot, double high, double low) {
+    double wide = slot * 0.36, left = x + slot * 0.12;
+    double sun = c.sunWh / mostWh * (low - high), need = c.needWh / mostWh * (low - high);
+    canvas.rect(left, low - sun, wide, sun, Look.SUN);
+    double right = left + wide + slot * 0.04;
+    canvas.rect(right, low - need, wide, need, Look.HOUSE);
+    if (c.unmetWh > 0.0) {
+      double tall = Math.min(need, Math.max(2.0, c.unmetWh / mostWh * (low - high)));
+      canvas.rect(right, low - need, wide, tall, Look.UNMET_PALE);
+      canvas.hatch(right, low - need, wide, tall, 4.0, Look.UNMET, true);
+    }
+  }
+
+  private void bank(Canvas canvas, Column c, double x, double slot, double high, double low) {
+    double tall = Math.max(0.0, Math.min(1.0, c.share)) * (low - high);
+    double left = x + slot * 0.12, wide = slot * 0.76;
+    canvas.rect(left, low - tall, wide, tall, Look.CHARGE);
+    canvas.line(left, low - tall, left + wide, low - tall, Look.CHARGE_EDGE, 2.0, false);
+    if (c.unmetWh > 0.0) {
+      double cx = x + slot * 0.5, cy = high + 9.0, r = Math.min(5.0, slot * 0.25);
+      canvas.line(cx - r, cy - r, cx + r, cy + r, Look.UNMET, 2.0, false);
+      canvas.line(cx - r, cy + r, cx + r, cy - r, Look.UNMET, 2.0, false);
+    }
+  }
+}

@@ -1,0 +1,286 @@
+package greyspell.handover;
+
+import greyspell.cause.SpellDay;
+import greyspell.handover.Block.Row;
+import greyspell.outcome.Figures;
+import greyspell.outcome.Figures.Named;
+import greyspell.outcome.Odds;
+import greyspell.outcome.Outcome.MonthBooks;
+import greyspell.outcome.Outcome.WinterBooks;
+import greyspell.study.Explanation;
+import greyspell.study.Explanation.Remedy;
+import greyspell.study.Explanation.WinterLine;
+import greyspell.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Energy books, autonomy, reliability, spells, options, losses. */
+final class BooksPages {
+  private static final int MOST_SPELLS = 20;
+
+  private final Told told;
+  private final Sheet sheet;
+  private final Words words;
+  private final Explanation why;
+
+  private BooksPages(Told told, Sheet sheet) {
+    this.told = told;
+    this.sheet = sheet;
+    words = sheet.words();
+    why = told.explanation();
+  }
+
+  static void add(Told told, Sheet sheet) {
+    var pages = new BooksPages(told, sheet);
+    pages.months();
+    pages.autonomy();
+    pages.reliability();
+    pages.spells();
+    pages.options();
+    pages.losses();
+  }
+
+  // ---- books by month
+
+  private void months() {
+    sheet.section("books");
+    boolean hasMore = told.hasGenerator() || told.home().otherSource() != null;
+    var rows = new ArrayList<Row>();
+    for (int month = 1; month <= 12; month++) {
+      var figures = new ArrayList<Figures>();
+      for (MonthBooks m : told.result().outcome().months()) {
+        if (m.month() == month) {
+          figures.add(m.figures());
+        }
+      }
+      rows.add(books(words.month(month), figures, hasMore));
+    }
+    rows.add(books(words.say("year"), List.of(told.result().outcome().total()), hasMore));
+    var head = new ArrayList<String>(List.of("head.month", "head.used"));
+    if (hasMore) {
+      head.add("head.others");
+    }
+    head.addAll(
+        List.of(
+            "head.left_over",
+            "head.asked",
+            "head.served",
+            "head.always_on",
+            "head.losses",
+            "head.unmet",
+            "head.hours"));
+    sheet.table("section.books", head, rows, false);
+    sheet.small("books.note");
+  }
+
+  private Row books(String name, List<Figures> figures, boolean hasMore) {
+    var sums = new double[8];
+    int hours = 0;
+    for (Figures f : figures) {
+      double lossWh = f.solarUsedWh() + f.beyond().otherUsedWh() + f.beyond().generatorWh()
+              - f.servedWh() - f.standingWh() - (f.endChargeWh() - f.startChargeWh());
+      double[] more = {
+        f.solarUsedWh(),
+        f.beyond().otherUsedWh() + f.beyond().generatorWh(),
+        f.curtailedWh(),
+        f.loadWh(),
+        f.servedWh(),
+        f.standingWh(),
+        lossWh,
+        f.unmetWh()
+      };
+      for (int k = 0; k < sums.length; k++) {
+        sums[k] += more[k];
+      }
+      hours += f.unmetHours();
+    }
+    var cells = new ArrayList<String>();
+    cells.add(name);
+    for (int k = 0; k < sums.length; k++) {
+      if (k != 1 || hasMore) {
+        cells.add(sheet.kwh(sums[k] / told.years()));
+      }
+    }
+    cells.add(words.number(hours / told.years(), hours % (int) told.years() == 0 ? 0 : 1));
+    return new Row(cells, hours > 0);
+  }
+
+  // ---- autonomy
+
+  private void autonomy() {
+    sheet.section("autonomy");
+    var a = told.result().outcome().autonomy();
+    sheet.text("autonomy.dark");
+    var rows = new ArrayList<Row>();
+    for (int m = 1; m <= 12; m++) {
+      rows.add(Row.of(words.month(m), days(a.darkDays().in(m), a.longestD())));
+    }
+    sheet.table("section.autonomy", List.of("head.month", "head.dark_days"), rows, false);
+    sheet.text(
+        "autonomy.grey",
+        days(a.greyP50Days(), a.longestD()),
+        days(a.greyP10Days(), a.longestD()),
+        days(a.greyWorstDays(), a.longestD()));
+  }
+
+  private String days(double days, double longestD) {
+    return days >= longestD
+        ? words.say("autonomy.over", words.number(longestD, 0))
+        : words.number(days, 1);
+  }
+
+  // ---- reliability
+
+  private void reliability() {
+    sheet.section("reliability");
+    int winters = why.verdict().winters(), dark = why.verdict().darkWinters();
+    if (winters > 0) {
+      Odds odds = Odds.of(winters - dark, winters);
+      sheet.text(
+          odds.isOneSided() ? "reliability.one_sided" : "reliability.odds",
+          words.number(winters - dark, 0),
+          words.number(winters, 0),
+          words.percent(odds.lowShare()),
+          words.percent(odds.highShare()));
+    }
+    Figures total = told.result().outcome().total();
+    sheet.fact(
+        "reliability.lost_hours", words.percent(total.lossOfLoadProbabilityHours()));
+    sheet.fact("reliability.lost_days", words.percent(total.lossOfLoadProbabilityDays()));
+    sheet.fact("reliability.unmet", words.energy(total.unmetWh() / told.years()));
+    var rows = new ArrayList<Row>();
+    for (WinterLine w : why.winters()) {
+      rows.add(
+          new Row(
+              List.of(
+                  sheet.winter(w.name()),
+                  sheet.kwh(w.askedWh()),
+                  sheet.kwh(w.unmetWh()),
+                  words.number(w.unmetHours(), 0),
+                  words.number(w.unmetDays(), 0),
+                  words.percent(w.lowestChargeShare()),
+                  words.number(w.generatorHours(), 0),
+                  words.number(w.spells(), 0)),
+              w.unmetHours() > 0));
+    }
+    sheet.table(
+        "reliability.winters",
+        List.of(
+            "head.winter",
+            "head.asked",
+            "head.unmet",
+            "head.hours",
+            "head.days",
+            "head.lowest",
+            "head.generator_hours",
+            "head.spells"),
+        rows,
+        false);
+    sheet.small("reliability.note");
+  }
+
+  // ---- spells and options
+
+  private void spells() {
+    sheet.section("spells");
+    if (why.spells().isEmpty()) {
+      sheet.text("client.no_spell");
+      return;
+    }
+    var rows = new ArrayList<Row>();
+    for (Explanation.Spell s : why.spells().subList(0, Math.min(MOST_SPELLS, why.spells().size()))) {
+      List<SpellDay> days = s.spell().days();
+      rows.add(
+          Row.of(
+              sheet.winter(s.winter()),
+              words.day(days.get(0).date()),
+              words.number(days.size(), 0),
+              words.number(s.spell().unmetHours(), 0),
+              sheet.kwh(s.spell().unmetWh()),
+              s.shares().parts().isEmpty()
+                  ? "–"
+                  : words.say(s.shares().parts().get(0).cause().key())));
+    }
+    sheet.table(
+        "section.spells",
+        List.of(
+            "head.winter",
+            "head.from",
+            "head.days",
+            "head.hours",
+            "head.unmet",
+            "head.main_cause"),
+        rows,
+        false);
+    worst(why.spells().get(0));
+  }
+
+  private void worst(Explanation.Spell spell) {
+    sheet.part("client.worst");
+    var rows = new ArrayList<Row>();
+    for (SpellDay d : spell.spell().days()) {
+      rows.add(
+          new Row(
+              List.of(
+                  words.day(d.date()),
+                  sheet.kwh(d.solarBusWh() + d.otherWh()),
+                  sheet.kwh(d.needWh()),
+                  words.percent(d.endChargeShare()),
+                  sheet.kwh(d.unmetWh()),
+                  words.number(d.unmetHours(), 0)),
+              d.unmetHours() > 0));
+    }
+    sheet.table("client.worst", Keys.SPELL_DAYS, rows, false);
+  }
+
+  private void options() {
+    sheet.section("options");
+    sheet.text("options.tested");
+    var rows = new ArrayList<Row>();
+    for (Remedy r : why.remedies()) {
+      rows.add(
+          new Row(
+              List.of(
+                  words.say(r.said()),
+                  words.say(r.isFound() ? "yes" : "no"),
+                  sheet.kwh(r.afterUnmetWh()),
+                  words.number(r.afterUnmetHours(), 0),
+                  words.number(r.afterDarkWinters(), 0)),
+              false));
+    }
+    sheet.table(
+        "section.options",
+        List.of(
+            "head.change", "head.enough", "head.unmet_after", "head.hours_after", "head.dark_after"),
+        rows,
+        false);
+    sheet.part("play.title");
+    sheet.text("play.note");
+    sheet.add(new Block.Play(told.grid(), PlayPanel.table(told.grid(), words)));
+  }
+
+  // ---- losses
+
+  private void losses() {
+    sheet.section("losses");
+    Figures f = told.result().outcome().total();
+    var rows = new ArrayList<Row>();
+    rows.add(new Row(List.of(words.say("losses.nominal"), sheet.kwh(f.solarNominalWh() / told.years())), true));
+    for (Named loss : f.lossesWh()) {
+      if (Math.abs(loss.wh()) >= 50.0 * told.years()) {
+        rows.add(Row.of(words.say("loss." + loss.name()), sheet.kwh(loss.wh() / told.years())));
+      }
+    }
+    rows.add(Row.of(words.say("losses.clipped"), sheet.kwh(f.clippedWh() / told.years())));
+    rows.add(Row.of(words.say("losses.left_over"), sheet.kwh(f.curtailedWh() / told.years())));
+    rows.add(new Row(List.of(words.say("losses.used"), sheet.kwh(f.solarUsedWh() / told.years())), true));
+    rows.add(new Row(List.of(words.say("losses.served"), sheet.kwh(f.servedWh() / told.years())), true));
+    sheet.table("section.losses", List.of("head.part", "head.kwh_year"), rows, false);
+    sheet.small("losses.note");
+  }
+
+  /** Whole winters of the run itself, which {@code results.json} holds too. */
+  static List<WinterBooks> wholeWinters(Told told) {
+    return told.result().outcome().winters().stream().filter(w -> w.winter().isWhole()).toList();
+  }
+}

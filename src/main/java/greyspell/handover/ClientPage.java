@@ -1,0 +1,258 @@
+package greyspell.handover;
+
+import greyspell.balance.Ledger;
+import greyspell.calendar.HourCalendar;
+import greyspell.cause.Said;
+import greyspell.cause.SpellDay;
+import greyspell.chart.HandoverPictures;
+import greyspell.handover.Block.Figure;
+import greyspell.handover.Block.Row;
+import greyspell.handover.Block.Verdict;
+import greyspell.load.ApplianceSpec;
+import greyspell.load.Priority;
+import greyspell.study.Besides.LoadAnswers;
+import greyspell.study.Explanation;
+import greyspell.study.Explanation.MonthLine;
+import greyspell.study.Explanation.Part;
+import greyspell.study.Explanation.Remedy;
+import greyspell.study.Explanation.Shares;
+import greyspell.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Page one: for those who live in the house. In the order in which people ask. */
+final class ClientPage {
+  private static final int MOST_REMEDIES = 3;
+  private static final int MOST_FREE = 3;
+  private static final int MOST_STORY = 8;
+  private static final int EVENING = 18;
+  private static final int MORNING = 6;
+
+  private final Told told;
+  private final Explanation why;
+  private final Words words;
+  private final Sheet sheet;
+
+  private ClientPage(Told told, Words words) {
+    this.told = told;
+    why = told.explanation();
+    this.words = words;
+    sheet = new Sheet(words);
+  }
+
+  static List<Block> of(Told told, Words words) {
+    var page = new ClientPage(told, words);
+    page.verdict();
+    page.runningOut();
+    page.sunAndNeed();
+    page.worstSpell();
+    page.causes();
+    page.remedies();
+    page.free();
+    page.unsure();
+    page.next();
+    return page.sheet.blocks();
+  }
+
+  private void verdict() {
+    var more = new ArrayList<String>();
+    Double left = why.verdict().mayStillFailShare();
+    if (left != null) {
+      more.add(words.say("client.may_still_fail", words.percent(left)));
+    }
+    sheet.add(
+        new Verdict(words.say(why.verdict().said()), more, why.verdict().darkWinters() == 0));
+    for (Said caution : why.cautions()) {
+      sheet.add(Block.Text.safety(words.say(caution)));
+    }
+  }
+
+  // ---- what running out means
+
+  private void runningOut() {
+    sheet.part("client.running_out");
+    Ledger ledger = told.result().ledger();
+    HourCalendar calendar = told.calendar();
+    double[] air = told.result().weather().airTemperatureC();
+    int hours = 0, dark = 0;
+    double coldestC = Double.MAX_VALUE;
+    for (int h = 0; h < ledger.hours(); h++) {
+      if (ledger.isUnmet(h)) {
+        hours++;
+        int hour = calendar.hourOfDay(h);
+        dark += hour >= EVENING || hour < MORNING ? 1 : 0;
+        coldestC = Math.min(coldestC, air[h]);
+      }
+    }
+    if (hours == 0) {
+      sheet.text("client.all_served");
+    } else {
+      sheet.text(
+          "client.hours",
+          words.hours(hours / told.years()),
+          words.percent((double) dark / hours),
+          words.temperature(coldestC));
+    }
+    needed();
+    if (told.hasGenerator()) {
+      var total = told.result().outcome().total().beyond();
+      double fuelL = told.result().fuelBetween(0, ledger.hours()).fuelL() / told.years();
+      sheet.text(
+          "client.generator", words.hours(total.generatorHours() / told.years()), words.fuel(fuelL));
+    }
+  }
+
+  private void needed() {
+    var must = told.home().load().appliances().stream()
+        .filter(a -> a.priority() == Priority.MUST_RUN)
+        .map(ApplianceSpec::name)
+        .distinct()
+        .toList();
+    if (!must.isEmpty()) {
+      sheet.text("client.must_run", words.list(must));
+    }
+  }
+
+  // ---- sun and need
+
+  private void sunAndNeed() {
+    sheet.part("client.sun_and_need");
+    sheet.text("client.days_not_seasons");
+    sheet.add(
+        new Figure(
+            HandoverPictures.months(why, words),
+            sheet.made("client.sun_and_need", Keys.SUN_NEED, monthRows(), false)));
+  }
+
+  private List<Row> monthRows() {
+    var rows = new ArrayList<Row>();
+    for (MonthLine m : why.months()) {
+      rows.add(
+          new Row(
+              List.of(
+                  words.month(m.month()),
+                  sheet.kwh(m.solarWh() + m.otherWh()),
+                  sheet.kwh(m.curtailedWh()),
+                  sheet.kwh(m.needWh()),
+                  sheet.kwh(m.unmetWh())),
+              m.unmetWh() > 0.0));
+    }
+    return rows;
+  }
+
+  // ---- the worst spell
+
+  private void worstSpell() {
+    sheet.part("client.worst");
+    if (why.spells().isEmpty()) {
+      sheet.text("client.no_spell");
+      return;
+    }
+    Explanation.Spell worst = why.spells().get(0);
+    var story = new StringBuilder();
+    for (Said sentence : worst.story().subList(0, Math.min(MOST_STORY, worst.story().size()))) {
+      story.append(story.isEmpty() ? "" : " ").append(words.say(sentence));
+    }
+    if (!story.isEmpty()) {
+      sheet.add(Block.Text.of(story.toString()));
+    }
+    sheet.add(
+        new Figure(
+            HandoverPictures.spell(worst, words),
+            sheet.made("client.worst", Keys.SPELL_DAYS, spellRows(worst), false)));
+  }
+
+  private List<Row> spellRows(Explanation.Spell spell) {
+    var rows = new ArrayList<Row>();
+    for (SpellDay d : spell.spell().days()) {
+      rows.add(
+          new Row(
+              List.of(
+                  words.day(d.date()),
+                  sheet.kwh(d.solarBusWh() + d.otherWh()),
+                  sheet.kwh(d.needWh()),
+                  words.percent(d.endChargeShare()),
+                  sheet.kwh(d.unmetWh()),
+                  words.number(d.unmetHours(), 0)),
+              d.unmetHours() > 0));
+    }
+    return rows;
+  }
+
+  // ---- causes and remedies
+
+  private void causes() {
+    Shares shares = why.shares();
+    if (shares == null || shares.parts().isEmpty()) {
+      return;
+    }
+    sheet.part("client.causes");
+    double season = 0.0;
+    var rows = new ArrayList<Row>();
+    for (Part part : shares.parts()) {
+      season += part.cause().isSeason() ? part.ofWholeShare() : 0.0;
+      rows.add(
+          Row.of(
+              words.say(part.cause().key()),
+              words.say(part.cause().isSeason() ? "cause.kind.season" : "cause.kind.fixable"),
+              sheet.kwh(part.wh()),
+              words.percent(part.ofWholeShare())));
+    }
+    sheet.text("client.causes.split", words.percent(season));
+    sheet.add(
+        new Figure(
+            HandoverPictures.causes(shares, words),
+            sheet.made("client.causes", Keys.CAUSES, rows, false)));
+  }
+
+  private void remedies() {
+    var paid = why.remedies().stream().filter(r -> r.isFound() && !r.isFree()).toList();
+    sheet.part("client.remedies");
+    if (why.verdict().darkWinters() == 0 && why.spells().isEmpty()) {
+      sheet.text("client.remedies.none_needed");
+      return;
+    }
+    if (paid.isEmpty()) {
+      sheet.text("client.remedies.none_found");
+      return;
+    }
+    sheet.text("client.remedies.tested");
+    sheet.items(said(paid, MOST_REMEDIES));
+  }
+
+  private void free() {
+    List<String> free = said(why.free(), MOST_FREE);
+    if (!free.isEmpty()) {
+      sheet.part("client.free");
+      sheet.items(free);
+    }
+  }
+
+  private List<String> said(List<Remedy> remedies, int most) {
+    return remedies.stream().limit(most).map(r -> words.say(r.said())).toList();
+  }
+
+  // ---- what stays open
+
+  private void unsure() {
+    sheet.part("client.unsure");
+    var items = new ArrayList<String>();
+    items.add(words.say(why.weather()));
+    why.uncertainties().forEach(said -> items.add(words.say(said)));
+    items.add(words.say("client.unsure.peaks"));
+    sheet.items(items);
+  }
+
+  private void next() {
+    sheet.part("client.next");
+    var items = new ArrayList<String>();
+    LoadAnswers loads = told.result().besides().loads();
+    if (loads != null && loads.narrowest() != null) {
+      items.add(words.say("client.next.measure", loads.narrowest()));
+    }
+    items.add(words.say("client.next.family"));
+    items.add(words.say("client.next.licensed"));
+    sheet.items(items);
+    sheet.small("client.words");
+  }
+}

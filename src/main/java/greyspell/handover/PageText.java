@@ -1,0 +1,187 @@
+package greyspell.handover;
+
+import greyspell.chart.Pictures;
+import greyspell.handover.Block.Fact;
+import greyspell.handover.Block.Row;
+import greyspell.words.Words;
+import java.util.List;
+
+/** Blocks as HTML: one form for screens, one for what sets the PDF. */
+final class PageText {
+  private static final String NO_NETWORK =
+      "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'";
+
+  private final Pages pages;
+  private final Words words;
+  private final boolean isPaper;
+  private final Markup out = new Markup();
+
+  private PageText(Pages pages, Words words, boolean isPaper) {
+    this.pages = pages;
+    this.words = words;
+    this.isPaper = isPaper;
+  }
+
+  /** Needs nothing but itself and asks no network. */
+  static String screen(Pages pages, Words words) {
+    return new PageText(pages, words, false).make(StyleSheet.screen());
+  }
+
+  /** Pictures are places that {@link Pdf} fills. */
+  static String paper(Pages pages, Words words, Paper paper) {
+    return new PageText(pages, words, true).make(StyleSheet.paper(paper));
+  }
+
+  private String make(String style) {
+    out.raw("<!DOCTYPE html>\n");
+    out.open("html", "lang", words.language(), "xmlns", "http://www.w3.org/1999/xhtml");
+    out.open("head").empty("meta", "charset", "utf-8");
+    if (!isPaper) {
+      out.empty("meta", "http-equiv", "Content-Security-Policy", "content", NO_NETWORK);
+      out.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+      out.empty("meta", "name", "color-scheme", "content", "light dark");
+    }
+    out.element("title", pages.title());
+    out.empty("meta", "name", "description", "content", pages.title());
+    out.open("style").raw(style).close("style").close("head");
+    out.open("body").open("main");
+    if (isPaper) {
+      out.element("div", pages.home(), "class", "foot-home");
+    }
+    out.open("section", "id", "client", "class", "client");
+    out.element("h1", pages.title());
+    pages.client().forEach(this::block);
+    out.close("section");
+    out.open("section", "id", "technical", "class", "technical");
+    out.element("p", words.say("technical.title"), "class", "part-title");
+    contents();
+    pages.technical().forEach(this::block);
+    out.close("section").close("main");
+    if (!isPaper) {
+      out.open("script").raw(Resource.text("play.js")).close("script");
+    }
+    return out.close("body").close("html").toString();
+  }
+
+  private void contents() {
+    out.open("nav", "class", "contents", "aria-label", words.say("contents.title")).open("ol");
+    for (Block block : pages.technical()) {
+      if (block instanceof Block.Heading h && h.level() == 2) {
+        out.open("li").element("a", h.text(), "href", "#" + h.id()).close("li");
+      }
+    }
+    out.close("ol").close("nav");
+  }
+
+  private void block(Block block) {
+    if (block instanceof Block.Heading b) {
+      out.element("h" + b.level(), b.text(), "id", b.id());
+    } else if (block instanceof Block.Text b) {
+      out.element("p", b.text(), "class", b.kind());
+    } else if (block instanceof Block.Verdict b) {
+      verdict(b);
+    } else if (block instanceof Block.Items b) {
+      out.open("ul");
+      b.items().forEach(item -> out.element("li", item));
+      out.close("ul");
+    } else if (block instanceof Block.Facts b) {
+      facts(b.facts());
+    } else if (block instanceof Block.Table b) {
+      table(b);
+    } else if (block instanceof Block.Figure b) {
+      figure(b);
+    } else if (block instanceof Block.SignLines b) {
+      sign(b.lines());
+    } else if (block instanceof Block.Play b) {
+      play(b);
+    } else if (block instanceof Block.NewPage) {
+      out.element("div", "", "class", "new-page");
+    }
+  }
+
+  private void verdict(Block.Verdict verdict) {
+    out.open("div", "class", verdict.isServed() ? "verdict served" : "verdict");
+    out.element("p", verdict.headline(), "class", "headline");
+    verdict.more().forEach(line -> out.element("p", line));
+    out.close("div");
+  }
+
+  private void facts(List<Fact> facts) {
+    out.open("table", "class", "facts").open("tbody");
+    for (Fact fact : facts) {
+      out.open("tr").element("th", fact.word(), "scope", "row");
+      out.element("td", fact.text()).close("tr");
+    }
+    out.close("tbody").close("table");
+  }
+
+  private void table(Block.Table table) {
+    if (!isPaper) {
+      out.open(
+          "div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", table.caption());
+    }
+    out.open("table", "class", table.isText() ? "rows words" : "rows");
+    out.open("thead").open("tr");
+    table.head().forEach(head -> out.element("th", head, "scope", "col"));
+    out.close("tr").close("thead").open("tbody");
+    for (Row row : table.rows()) {
+      out.open("tr", "class", row.isMarked() ? "marked" : "");
+      for (int k = 0; k < row.cells().size(); k++) {
+        if (k == 0) {
+          out.element("th", row.cells().get(k), "scope", "row");
+        } else {
+          out.element("td", row.cells().get(k));
+        }
+      }
+      out.close("tr");
+    }
+    out.close("tbody").close("table");
+    if (!isPaper) {
+      out.close("div");
+    }
+  }
+
+  private void figure(Block.Figure figure) {
+    String title = figure.picture().title();
+    if (isPaper) {
+      out.open("div", "class", "figure");
+      out.open(
+          "object",
+          "type",
+          Pdf.PICTURE,
+          "data",
+          figure.picture().name(),
+          "title",
+          title,
+          "style",
+          Pdf.placeOf(figure.picture()));
+      out.close("object").close("div");
+      return;
+    }
+    out.open("figure");
+    out.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", title);
+    out.raw(Pictures.svg(figure.picture())).close("div");
+    out.open("details").element("summary", words.say("figure.table"));
+    table(figure.figures());
+    out.close("details").close("figure");
+  }
+
+  private void sign(List<String> lines) {
+    out.open("table", "class", "sign").open("tbody");
+    for (String line : lines) {
+      out.open("tr").element("th", line, "scope", "row").element("td", "\u00A0").close("tr");
+    }
+    out.close("tbody").close("table");
+  }
+
+  private void play(Block.Play play) {
+    if (isPaper) {
+      table(play.table());
+      return;
+    }
+    out.raw(PlayPanel.html(play.grid(), words));
+    out.open("details").element("summary", words.say("play.caption"));
+    table(play.table());
+    out.close("details");
+  }
+}

@@ -1,0 +1,97 @@
+package greyspell.handover;
+
+import greyspell.cause.Said;
+import greyspell.handover.Block.Fact;
+import greyspell.handover.Block.Row;
+import greyspell.handover.Block.Table;
+import greyspell.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Blocks in the making, in one language. */
+final class Sheet {
+  private final Words words;
+  private final List<Block> blocks = new ArrayList<>();
+  private List<Fact> facts = new ArrayList<>();
+
+  Sheet(Words words) {
+    this.words = words;
+  }
+
+  Words words() {
+    return words;
+  }
+
+  List<Block> blocks() {
+    endFacts();
+    return List.copyOf(blocks);
+  }
+
+  void add(Block block) {
+    endFacts();
+    blocks.add(block);
+  }
+
+  /** The key ends in the section's id. */
+  void section(String id) {
+    add(Block.Heading.section(words.say("section." + id), id));
+  }
+
+  void part(String key) {
+    add(Block.Heading.part(words.say(key)));
+  }
+
+  void text(String key, String... values) {
+    add(Block.Text.of(words.say(key, values)));
+  }
+
+  void small(String key, String... values) {
+    add(Block.Text.small(words.say(key, values)));
+  }
+
+  void said(Said said) {
+    add(Block.Text.of(words.say(said)));
+  }
+
+  void items(List<String> items) {
+    if (!items.isEmpty()) {
+      add(new Block.Items(items));
+    }
+  }
+
+  /** Facts that follow each other stand in one list. */
+  void fact(String key, String text) {
+    facts.add(new Fact(words.say(key), text));
+  }
+
+  private void endFacts() {
+    if (!facts.isEmpty()) {
+      blocks.add(new Block.Facts(facts));
+      facts = new ArrayList<>();
+    }
+  }
+
+  /** A table whose head's words stand under these keys; nothing if it has no rows. */
+  void table(String captionKey, List<String> headKeys, List<Row> rows, boolean isText) {
+    if (!rows.isEmpty()) {
+      add(made(captionKey, headKeys, rows, isText));
+    }
+  }
+
+  Table made(String captionKey, List<String> headKeys, List<Row> rows, boolean isText) {
+    return new Table(
+        words.say(captionKey), headKeys.stream().map(key -> words.say(key)).toList(), rows, isText);
+  }
+
+  /** "29.3" in a table of kWh. */
+  String kwh(double wh) {
+    return words.number(wh / 1000.0, 1);
+  }
+
+  /** A winter's name: "2021/22" stays, "winter 18" is said in the language. */
+  String winter(String name) {
+    return name.startsWith("winter ")
+        ? words.say("winter.numbered", name.substring("winter ".length()))
+        : name;
+  }
+}
