@@ -18,12 +18,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ReturnCurve {
   private static final double SHIFT = 0.44;
-  private static final double MOST_DEVIATIONS = 2.5;
+  private static final double MOST_HALF_BANDS = 1.5;
 
   private final double[] falling;
-  private final @Nullable GumbelTail tail;
+  private final @Nullable ExtremeTail tail;
 
-  private ReturnCurve(double[] falling, @Nullable GumbelTail tail) {
+  private ReturnCurve(double[] falling, @Nullable ExtremeTail tail) {
     this.falling = falling;
     this.tail = tail;
   }
@@ -37,8 +37,8 @@ public final class ReturnCurve {
     for (int i = 0; i < n; i++) {
       falling[i] = rising[n - 1 - i];
     }
-    boolean isFit = n >= GumbelTail.LEAST_WINTERS && falling[0] < Double.POSITIVE_INFINITY;
-    return new ReturnCurve(falling, isFit && falling[0] > 0.0 ? GumbelTail.of(largest) : null);
+    boolean isFit = n >= ExtremeTail.LEAST_WINTERS && falling[0] < Double.POSITIVE_INFINITY;
+    return new ReturnCurve(falling, isFit && falling[0] > 0.0 ? ExtremeTail.of(largest) : null);
   }
 
   public int winters() {
@@ -69,17 +69,18 @@ public final class ReturnCurve {
   }
 
   /**
-   * True if the tail is not to be trusted: the sample's skewness speaks against its shape, or what
-   * is counted once in 2, 5 or 10 winters lies further from it than luck would put it.
+   * True if the tail is not to be trusted: what is counted once in 2, 5 or 10 winters lies further
+   * from it than luck would put it.
    */
   public boolean isTailDoubtful() {
-    GumbelTail fitted = tail;
-    if (fitted == null || fitted.isStrange()) {
-      return fitted != null;
+    ExtremeTail fitted = tail;
+    if (fitted == null) {
+      return false;
     }
     for (int onceIn : SpellClimate.ONCE_IN) {
       double offBy = Math.abs(counted(onceIn) - fitted.value(onceIn));
-      if (mayPass(onceIn) > 0 && offBy > MOST_DEVIATIONS * fitted.deviation(onceIn)) {
+      double halfBand = 0.5 * (fitted.high(onceIn) - fitted.low(onceIn));
+      if (mayPass(onceIn) > 0 && offBy > MOST_HALF_BANDS * halfBand) {
         return true;
       }
     }
@@ -87,7 +88,7 @@ public final class ReturnCurve {
   }
 
   /** Null where winters are too few, or one of them is beyond any size. */
-  public @Nullable GumbelTail tail() {
+  public @Nullable ExtremeTail tail() {
     return tail;
   }
 }

@@ -54,7 +54,7 @@ public final class WinterBands {
 
   /** Of the lowest charge of a winter over the usable bank. */
   public Band lowestShare() {
-    return band(WinterRecord::lowestShare);
+    return band(WinterRecord::lowestShareOfAll);
   }
 
   /** Of the lowest charge of a day of the year, from 0, over the usable bank. */

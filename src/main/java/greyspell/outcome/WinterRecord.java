@@ -104,7 +104,7 @@ public final class WinterRecord {
   }
 
   /** The same over the usable bank, 0 to 1. */
-  public double lowestShare() {
+  public double lowestShareOfAll() {
     return windowWh > 0.0 ? lowestChargeWh / windowWh : 0.0;
   }
 

@@ -2,7 +2,7 @@ package greyspell.report;
 
 import greyspell.chart.Say;
 import greyspell.outcome.Band;
-import greyspell.outcome.GumbelTail;
+import greyspell.outcome.ExtremeTail;
 import greyspell.outcome.ReturnCurve;
 import greyspell.outcome.SpellClimate;
 import greyspell.outcome.SpellClimate.HowOften;
@@ -112,7 +112,7 @@ final class ManyTables {
     rows.add(counted("Deepest grey spell, kWh short", climate.depth(), Say::kwhCell));
     rows.add(counted("Bank that rides through, kWh usable", climate.bank(), Say::kwhCell));
     rows.add(mayPass());
-    GumbelTail tail = climate.bank().tail();
+    ExtremeTail tail = climate.bank().tail();
     if (tail != null) {
       rows.add(fitted(tail, "By the fitted tail, kWh", tail::value));
       rows.add(fitted(tail, "  from, 90 % band", tail::low));
@@ -137,12 +137,16 @@ final class ManyTables {
     cells.add("  winters that it still fails");
     for (int onceIn : SpellClimate.ONCE_IN) {
       int fail = climate.bank().mayPass(onceIn);
-      cells.add(fail > 0 ? fail + " of " + book.count() : NOT_TOLD);
+      cells.add(fail > 0 ? ofAll(fail) : NOT_TOLD);
     }
     return new Row(cells, false);
   }
 
-  private static Row fitted(GumbelTail tail, String word, DoubleFunction<Double> size) {
+  private String ofAll(int winters) {
+    return Say.number(winters, 0) + " of " + Say.number(book.count(), 0);
+  }
+
+  private static Row fitted(ExtremeTail tail, String word, DoubleFunction<Double> size) {
     var cells = new ArrayList<String>();
     cells.add(word);
     for (int onceIn : SpellClimate.ONCE_IN) {
@@ -153,15 +157,17 @@ final class ManyTables {
 
   /** What the tail's line may be worth; empty if there is nothing to say. */
   String tailNote() {
-    GumbelTail tail = climate.bank().tail();
+    ExtremeTail tail = climate.bank().tail();
     if (tail == null) {
-      return book.count() < GumbelTail.LEAST_WINTERS
-          ? "Of fewer than " + GumbelTail.LEAST_WINTERS + " winters no tail is fitted."
+      return book.count() < ExtremeTail.LEAST_WINTERS
+          ? "Of fewer than " + ExtremeTail.LEAST_WINTERS + " winters no tail is fitted."
           : "";
     }
-    return "The tail is Gumbel's, fitted by L-moments; its band counts the luck of "
-        + book.count()
-        + " winters only."
+    return "The tail is "
+        + (tail.shape() == 0.0 ? "Gumbel's" : "a generalized extreme-value distribution")
+        + ", fitted by L-moments; its band counts the luck of "
+        + WinterVerdict.winters(book.count())
+        + " only."
         + (climate.bank().isTailDoubtful()
             ? " These winters do not follow it well: go by the counted row, and take the fitted one as no more than"
                 + " a hint."
@@ -184,7 +190,7 @@ final class ManyTables {
               List.of(
                   say.apply(size.least()),
                   Say.number((double) size.spells() / book.count(), 1),
-                  size.winters() + " of " + book.count()),
+                  ofAll(size.winters())),
               false));
     }
     return new Table(List.of(head, "A winter", "In winters"), rows);
@@ -220,7 +226,7 @@ final class ManyTables {
             Say.kwhCell(w.wh(WinterSum.UNMET)),
             whole(w.unmetHours()),
             whole(w.longestShortfall().hours()),
-            whole(w.lowestShare() * 100.0),
+            whole(w.lowestShareOfAll() * 100.0),
             whole(w.spells().stream().mapToInt(s -> s.days()).max().orElse(0)),
             bankWh < Double.POSITIVE_INFINITY ? Say.kwhCell(bankWh) : NOT_TOLD),
         isMarked);

@@ -52,7 +52,7 @@ final class WinterVerdict {
     for (WinterRecord w : book.winters()) {
       emptyWh += w.wh(WinterSum.UNMET_EMPTY);
     }
-    String many = dark + " of " + winters(book.count());
+    String many = Say.number(dark, 0) + " of " + winters(book.count());
     return (emptyWh > 0.0
             ? "Ran out in " + many
             : "Something went unserved in " + many + ", though the bank was never empty")
@@ -99,7 +99,7 @@ final class WinterVerdict {
           + " a winter (at 95 % confidence).";
     }
     String seen =
-        odds.darkFree() + " of " + winters(odds.winters()) + " went by without a shortfall: ";
+        Say.number(odds.darkFree(), 0) + " of " + winters(odds.winters()) + " went by without a shortfall: ";
     if (odds.darkFree() == 0) {
       return seen
           + "the chance of one that does is at most "
@@ -159,7 +159,7 @@ final class WinterVerdict {
     String through =
         mayFail == 0
             ? (count == 1 ? "this winter" : "all " + count)
-            : (count - mayFail) + " of " + count;
+            : Say.number(count - mayFail, 0) + " of " + Say.number(count, 0);
     if (!(needWh < Double.POSITIVE_INFINITY)) {
       more.add(
           "No bank, however large, carries "

@@ -62,7 +62,7 @@ final class WintersCsv {
     Shortfall longest = w.longestShortfall();
     cells.add(Integer.toString(longest.hours()));
     cells.add(longest.hours() > 0 ? WinterDays.hour(longest.fromHour()) : "");
-    cells.add(thousandths(w.lowestShare() * PERCENT));
+    cells.add(thousandths(w.lowestShareOfAll() * PERCENT));
     cells.add(WinterDays.day(w.lowestDay()));
     List<GreySpell> spells = w.spells();
     int longestDays = spells.stream().mapToInt(GreySpell::days).max().orElse(0);

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import greyspell.outcome.Band;
 import greyspell.outcome.GreySpell;
-import greyspell.outcome.GumbelTail;
+import greyspell.outcome.ExtremeTail;
 import greyspell.outcome.Odds;
 import greyspell.outcome.ReturnCurve;
 import greyspell.outcome.SpellClimate;
@@ -161,7 +161,7 @@ final class WintersJson {
 
   private void curve(String key, ReturnCurve curve, double factor) throws IOException {
     json.writeArrayFieldStart(key);
-    GumbelTail tail = curve.tail();
+    ExtremeTail tail = curve.tail();
     for (int onceIn : SpellClimate.ONCE_IN) {
       json.writeStartObject();
       json.writeNumberField("once_in_winters", onceIn);
@@ -171,6 +171,7 @@ final class WintersJson {
         number("fitted", tail.value(onceIn) * factor);
         number("fitted_low", tail.low(onceIn) * factor);
         number("fitted_high", tail.high(onceIn) * factor);
+        number("fitted_shape", tail.shape());
         json.writeBooleanField("is_fit_doubtful", curve.isTailDoubtful());
       }
       json.writeEndObject();
@@ -190,7 +191,7 @@ final class WintersJson {
     json.writeNumberField("generator_hours", w.months().generatorHours());
     json.writeNumberField("generator_starts", w.generatorStarts());
     json.writeNumberField("longest_shortfall_hours", w.longestShortfall().hours());
-    number("lowest_charge_pct", w.lowestShare() * PERCENT);
+    number("lowest_charge_pct", w.lowestShareOfAll() * PERCENT);
     json.writeStringField("lowest_charge_day", WinterDays.day(w.lowestDay()));
     finite("riding_bank_kwh", w.ridingBank().leastWh() / WH_PER_KWH);
     json.writeArrayFieldStart("deepest_grey_spells");

@@ -94,7 +94,7 @@ class SpellClimateTest {
   @Test
   void theTailPassesThroughTheRanks() {
     ReturnCurve bank = SpellClimate.of(FORTY).bank();
-    GumbelTail tail = bank.tail();
+    ExtremeTail tail = bank.tail();
     assertNotNull(tail);
     for (int rank : new int[] {4, 8, 20}) {
       double onceIn = bank.onceIn(rank);

@@ -33,7 +33,7 @@ class WintersPublishedTest implements PublishedChecks {
             0.139,
             0.0005,
             () -> 1.0 - Odds.of(20, 20).lowShare()));
-    var chicago = new GumbelTail(0.569, 0.138, 35, GumbelTail.GUMBEL_SKEW);
+    var chicago = new ExtremeTail.Shape(0.569, 0.138, 0.0, ExtremeTail.GUMBEL_SKEW);
     double[][] depths = {{5.0, 0.78}, {10.0, 0.88}, {50.0, 1.11}};
     for (double[] at : depths) {
       checks.add(
@@ -44,7 +44,7 @@ class WintersPublishedTest implements PublishedChecks {
               "in",
               at[1],
               HALF_SECOND,
-              () -> chicago.value(at[0])));
+              () -> chicago.at(ExtremeTail.reduced(at[0]))));
     }
     checks.add(
         new PublishedCheck(
@@ -54,7 +54,7 @@ class WintersPublishedTest implements PublishedChecks {
             "1",
             0.1699,
             HALF_FOURTH,
-            () -> GumbelTail.of(quantiles(0.0, 1.0)).skew()));
+            () -> ExtremeTail.Shape.of(quantiles(0.0, 1.0), true).skew()));
     checks.add(
         new PublishedCheck(
             ROOM,
@@ -63,7 +63,7 @@ class WintersPublishedTest implements PublishedChecks {
             "1",
             10.0,
             HALF_SECOND,
-            () -> GumbelTail.of(quantiles(40.0, 10.0)).scale()));
+            () -> ExtremeTail.Shape.of(quantiles(40.0, 10.0), true).scale()));
     return checks;
   }
 
