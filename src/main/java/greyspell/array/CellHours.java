@@ -39,26 +39,43 @@ public final class CellHours {
       double[] absorbedWm2,
       double[] airC,
       double @Nullable [] windMs) {
-    int hours = frontWm2.length;
-    if (hours > calendar.hours() || absorbedWm2.length != hours || airC.length < hours) {
+    var out = new CellHours(frontWm2.length);
+    out.fill(array, calendar, frontWm2, absorbedWm2, airC, windMs);
+    return out;
+  }
+
+  /** For {@link #fill}. */
+  static CellHours empty(int hours) {
+    return new CellHours(hours);
+  }
+
+  /** As {@link #of}, over what it held. */
+  void fill(
+      ArraySpec array,
+      HourCalendar calendar,
+      double[] frontWm2,
+      double[] absorbedWm2,
+      double[] airC,
+      double @Nullable [] windMs) {
+    int hours = lightWm2.length;
+    if (frontWm2.length != hours || hours > calendar.hours() || absorbedWm2.length != hours || airC.length < hours) {
       throw new IllegalArgumentException("columns of different lengths");
     }
-    var out = new CellHours(hours);
     CellTemperature heat = CellTemperature.of(array.module(), array.choices());
     for (int h = 0; h < hours; h++) {
       double front = frontWm2[h];
       if (!(front > 0.0)) {
-        out.cellC[h] = airC[h];
+        lightWm2[h] = 0.0;
+        cellC[h] = airC[h];
         continue;
       }
       int month = calendar.month(h);
       double unshaded = 1.0 - array.shadeFraction().in(month);
-      out.lightWm2[h] = absorbedWm2[h] * unshaded * (1.0 - array.soilingFraction().in(month));
-      out.cellC[h] =
+      lightWm2[h] = absorbedWm2[h] * unshaded * (1.0 - array.soilingFraction().in(month));
+      cellC[h] =
           heat.cellC(
               front * unshaded, airC[h], windMs == null ? SolarChain.ASSUMED_WIND_MS : windMs[h]);
     }
-    return out;
   }
 
   public int hours() {

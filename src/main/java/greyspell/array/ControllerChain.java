@@ -65,6 +65,12 @@ public final class ControllerChain {
 
   public ControllerHours run(double[] availableWh) {
     var out = new ControllerHours(availableWh.length);
+    fill(availableWh, out);
+    return out;
+  }
+
+  /** As {@link #run}, over what it held. */
+  public void fill(double[] availableWh, ControllerHours out) {
     double[] clippedWh = out.clippedWh();
     double[] lossWh = out.lossWh();
     double[] busWh = out.busWh();
@@ -77,7 +83,6 @@ public final class ControllerChain {
       clippedWh[h] = available - taken;
       lossWh[h] = taken - busWh[h];
     }
-    return out;
   }
 
   private static double along(double[] from, double[] to, double value) {

@@ -9,6 +9,11 @@ public final class ControllerHours {
   private final double[] lossWh;
   private final double[] busWh;
 
+  /** For {@link ControllerChain#fill}. */
+  public static ControllerHours empty(int hours) {
+    return new ControllerHours(hours);
+  }
+
   ControllerHours(int hours) {
     clippedWh = new double[hours];
     lossWh = new double[hours];

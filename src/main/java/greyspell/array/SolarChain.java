@@ -33,7 +33,13 @@ public final class SolarChain {
   /** Taken where the weather has no wind: the wind of the nominal cell temperature. */
   public static final double ASSUMED_WIND_MS = 1.0;
 
-  private SolarChain() {}
+  private final SolarHours out;
+  private final CellHours cells;
+
+  private SolarChain(SolarHours out, int hours) {
+    this.out = out;
+    cells = CellHours.empty(hours);
+  }
 
   /** On a controller that tracks the maximum-power point wherever it lies. */
   public static SolarHours run(
@@ -86,13 +92,47 @@ public final class SolarChain {
       double @Nullable [] coveredShare,
       ControllerInput input,
       double cableOhm) {
-    CellHours cells = CellHours.of(array, calendar, frontWm2, absorbedWm2, airC, windMs);
+    int hours = frontWm2.length;
+    return new SolarChain(new SolarHours(hours), hours)
+        .fill(
+            array,
+            power,
+            calendar,
+            frontWm2,
+            absorbedWm2,
+            airC,
+            windMs,
+            coveredShare,
+            input,
+            cableOhm);
+  }
+
+  /**
+   * One whose arrays are filled again and again, and in which nothing but {@link
+   * SolarHours#availableWh} is to be read.
+   */
+  public static SolarChain availableOnly(int hours) {
+    return new SolarChain(SolarHours.availableOnly(hours), hours);
+  }
+
+  /** As {@link #run}, into this chain's own arrays. */
+  public SolarHours fill(
+      ArraySpec array,
+      ModulePower power,
+      HourCalendar calendar,
+      double[] frontWm2,
+      double[] absorbedWm2,
+      double[] airC,
+      double @Nullable [] windMs,
+      double @Nullable [] coveredShare,
+      ControllerInput input,
+      double cableOhm) {
+    cells.fill(array, calendar, frontWm2, absorbedWm2, airC, windMs);
     double[] lightWm2 = cells.lightWm2();
     double[] cellC = cells.cellC();
     WorkingVoltage voltage = voltage(array, power, input, cableOhm > 0.0);
     double sheetV = array.module().maxPowerV() * array.inSeries();
     int hours = frontWm2.length;
-    var out = new SolarHours(hours);
     double[] nominalWh = out.nominalWh();
     double[] incidenceWh = out.lossWh(ArrayLoss.INCIDENCE);
     double[] shadeWh = out.lossWh(ArrayLoss.SHADE);
@@ -111,6 +151,7 @@ public final class SolarChain {
     for (int h = 0; h < hours; h++) {
       double front = frontWm2[h];
       if (!(front > 0.0)) {
+        availableWh[h] = 0.0;
         if (voltage != null) {
           voltage.dark();
         }
@@ -127,6 +168,7 @@ public final class SolarChain {
       soilingWh[h] = (shaded - clean) * perWm2;
       snowWh[h] = (clean - light) * perWm2;
       if (!(light > 0.0)) { // snow on all of it
+        availableWh[h] = 0.0;
         if (voltage != null) {
           voltage.dark();
         }

@@ -24,6 +24,23 @@ public final class SolarHours {
     availableWh = new double[hours];
   }
 
+  private SolarHours(double[] availableWh, double[] rubbishWh) {
+    nominalWh = rubbishWh;
+    for (ArrayLoss loss : ArrayLoss.values()) {
+      lossWh.put(loss, rubbishWh);
+    }
+    cableHeatWh = rubbishWh;
+    this.availableWh = availableWh;
+  }
+
+  /**
+   * For those who ask for {@link #availableWh} alone, over and over: all other columns are one and
+   * the same array, and what stands in it means nothing.
+   */
+  public static SolarHours availableOnly(int hours) {
+    return new SolarHours(new double[hours], new double[hours]);
+  }
+
   public int hours() {
     return nominalWh.length;
   }

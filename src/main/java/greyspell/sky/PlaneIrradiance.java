@@ -17,6 +17,11 @@ import org.jspecify.annotations.Nullable;
 public final class PlaneIrradiance {
   private static final double SNOW_LIES_M = 0.01;
 
+  private final TiltedPlane plane;
+  private final SunPath sun;
+  private final Site site;
+  private final double snowAlbedo;
+  private final double @Nullable [] clear;
   private final double[] frontWm2;
   private final double[] absorbedWm2;
 
@@ -51,23 +56,28 @@ public final class PlaneIrradiance {
     Check.within("tiltDeg", tiltDeg, 0.0, 90.0);
     Check.within("azimuthDeg", azimuthDeg, 0.0, 360.0);
     var plane = new TiltedPlane(choices.tilt(), glass, site.horizon(), tiltDeg, azimuthDeg);
-    var result = new PlaneIrradiance(sun.hours());
-    result.fill(plane, radiation, sun, weather.snowDepthM(), site, choices.snowAlbedo());
+    var result = new PlaneIrradiance(plane, sun, site, choices.snowAlbedo());
+    result.again(radiation, weather);
     return result;
   }
 
-  private PlaneIrradiance(int hours) {
-    frontWm2 = new double[hours];
-    absorbedWm2 = new double[hours];
+  private PlaneIrradiance(TiltedPlane plane, SunPath sun, Site site, double snowAlbedo) {
+    this.plane = plane;
+    this.sun = sun;
+    this.site = site;
+    this.snowAlbedo = snowAlbedo;
+    clear = site.horizon().isOpen() ? null : sun.clearOf(site.horizon());
+    frontWm2 = new double[sun.hours()];
+    absorbedWm2 = new double[sun.hours()];
   }
 
-  private void fill(
-      TiltedPlane plane,
-      Radiation radiation,
-      SunPath sun,
-      double @Nullable [] snowDepthM,
-      Site site,
-      double snowAlbedo) {
+  /**
+   * Works out all hours anew, over what it held; not by several threads at a time.
+   *
+   * @param weather only its snow depth is read
+   */
+  public void again(Radiation radiation, WeatherSeries weather) {
+    double[] snowDepthM = weather.snowDepthM();
     HourCalendar calendar = sun.calendar();
     double[] global = radiation.globalHorizontalWm2();
     double[] direct = radiation.directNormalWm2();
@@ -79,9 +89,11 @@ public final class PlaneIrradiance {
     double[] east = sun.east();
     double[] north = sun.north();
     double[] aboveAir = sun.extraterrestrialNormalWm2();
-    double[] clear = site.horizon().isOpen() ? null : sun.clearOf(site.horizon());
+    double[] clear = this.clear;
     for (int h = 0; h < global.length; h++) {
       if (diffuse[h] <= 0.0 && direct[h] <= 0.0 && global[h] <= 0.0) {
+        frontWm2[h] = 0.0;
+        absorbedWm2[h] = 0.0;
         continue;
       }
       if (sunlit[h] > 0.0) {

@@ -49,18 +49,27 @@ public final class Radiation {
           "weather of " + weather.hours() + " hours, sun of " + sun.hours());
     }
     var radiation = new Radiation(sun, weather.globalHorizontalWm2());
+    radiation.again(weather, site, choices);
+    return radiation;
+  }
+
+  /**
+   * Works out all hours anew, over what it held, where the weather's own hours were written over.
+   *
+   * @param weather the same as before
+   */
+  public void again(WeatherSeries weather, Site site, SkyChoices choices) {
     double[] global = weather.globalHorizontalWm2();
     if (global != null) {
       for (int h = 0; h < global.length; h++) {
-        radiation.globalHorizontalWm2[h] = global[h] > 0.0 ? global[h] : 0.0;
+        globalHorizontalWm2[h] = global[h] > 0.0 ? global[h] : 0.0;
       }
-      radiation.part(sun, site, weather.directNormalWm2(), weather.diffuseHorizontalWm2());
+      part(sun, site, weather.directNormalWm2(), weather.diffuseHorizontalWm2());
     } else {
       double[] fromCloud = fromCloud(weather, sun, site, choices);
-      System.arraycopy(fromCloud, 0, radiation.globalHorizontalWm2, 0, fromCloud.length);
-      radiation.part(sun, site, null, null);
+      System.arraycopy(fromCloud, 0, globalHorizontalWm2, 0, fromCloud.length);
+      part(sun, site, null, null);
     }
-    return radiation;
   }
 
   private Radiation(SunPath sun, double @Nullable [] measured) {
@@ -116,6 +125,7 @@ public final class Radiation {
     double[] aboveAir = sun.extraterrestrialNormalWm2();
     var clearest = new IneichenPerezClearSky(site.elevationM());
     double pressure = AirMass.pressurePa(site.elevationM()) / AirMass.SEA_LEVEL_PA;
+    resplitHours = 0;
     double light = 0.0;
     double nightLight = 0.0;
     for (int h = 0; h < sunlit.length; h++) {

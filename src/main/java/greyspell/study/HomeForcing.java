@@ -12,6 +12,7 @@ import greyspell.array.SolarHours;
 import greyspell.balance.Forcing;
 import greyspell.balance.NamedHours;
 import greyspell.calendar.HourCalendar;
+import greyspell.load.ApplianceSpec;
 import greyspell.load.LoadHours;
 import greyspell.load.LoadLog;
 import greyspell.load.LoadPlan;
@@ -33,6 +34,7 @@ import greyspell.sky.PlaneIrradiance;
 import greyspell.storage.BankTemperature;
 import greyspell.storage.CellSheet;
 import greyspell.storage.ColdLimits;
+import greyspell.storage.Enclosure;
 import greyspell.weather.WeatherSeries;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -231,6 +233,31 @@ final class HomeForcing {
     if (cells != null) {
       columns.resistanceFactor = cells.resistanceFactors(bankC);
     }
+  }
+
+  /**
+   * Where the weather's hours were written over: what of demand, system draw and the bank's warmth
+   * follows them, anew; the panels are not. Once {@link #make} has run.
+   */
+  void again(Forcing.Columns columns) {
+    LoadPlan plan = without.plan(scenario.load());
+    boolean isLoadByWeather =
+        plan.log() != null || plan.appliances().stream().anyMatch(ApplianceSpec::isWeatherDriven);
+    if (isLoadByWeather) {
+      loadWeather =
+          LoadWeather.of(
+              weather.calendar(), weather.airTemperatureC(), light.sun().sunlitShare());
+      load = asked(plan, log, loadWeather);
+      put(load, columns);
+    }
+    if (isLoadByWeather || !(scenario.bank().enclosure() instanceof Enclosure.Indoors)) {
+      keep(columns);
+    }
+  }
+
+  /** Of each plane. */
+  List<PowerModel> models() {
+    return models;
   }
 
   /** The same home asking for something else; once {@link #make} has run. */

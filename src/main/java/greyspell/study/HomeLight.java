@@ -56,6 +56,11 @@ final class HomeLight {
         toKeep);
   }
 
+  /** Where the weather's hours were written over: its light anew. */
+  void again() {
+    radiation.again(weather, home.site(), home.sky());
+  }
+
   Scenario home() {
     return home;
   }

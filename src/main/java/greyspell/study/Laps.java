@@ -33,11 +33,20 @@ record Laps(Ledger ledger, String note) {
   static Laps run(Forcing forcing, Design design, @Nullable Double statedShare, double guessWh) {
     Ledger ledger = Ledger.of(forcing, design);
     double firstWh = Math.min(guessWh, design.bank().windowWh());
-    return new Laps(ledger, run(forcing, design, statedShare, firstWh, ledger));
+    return new Laps(ledger, note(forcing, design, statedShare, firstWh, ledger));
   }
 
-  private static String run(
-      Forcing forcing, Design design, @Nullable Double statedShare, double guessWh, Ledger ledger) {
+  /** The same from full into books that were made for this forcing; they are overwritten. */
+  static Laps into(Forcing forcing, Design design, Ledger ledger) {
+    return new Laps(ledger, note(forcing, design, null, design.bank().windowWh(), ledger));
+  }
+
+  private static String note(
+      Forcing forcing,
+      Design design,
+      @Nullable Double statedShare,
+      double guessWh,
+      Ledger ledger) {
     double windowWh = design.bank().windowWh();
     if (statedShare != null) {
       Balance.run(forcing, design, statedShare * windowWh, ledger);

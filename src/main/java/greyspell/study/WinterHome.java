@@ -19,7 +19,6 @@ final class WinterHome {
   private final Scenario home;
   private final WinterSource source;
   private final SunPath sun;
-  private final int seamHour;
 
   /** What has to be said is added to the list. */
   WinterHome(Scenario home, WinterSource source, List<String> cautions) {
@@ -27,7 +26,6 @@ final class WinterHome {
     this.source = source;
     var first = new WeatherYear();
     source.fill(0, first);
-    seamHour = first.seamHour();
     WeatherSeries weather =
         EnsembleSeries.ring(source, first, HourCalendar.oneWinter(source.name(0)));
     sun = HomeLight.sun(home, weather);
@@ -46,6 +44,6 @@ final class WinterHome {
 
   /** A worker for one thread. */
   WinterRunner runner() {
-    return new WinterRunner(home, source, sun, seamHour);
+    return new WinterRunner(home, source, sun);
   }
 }

@@ -8,6 +8,7 @@ import greyspell.electrical.StringRules;
 import greyspell.power.step.InverterLimits;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Wire;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,6 +47,12 @@ final class Wires {
    */
   double[] toBankWh(double[] busWh, double @Nullable [] bankV) {
     var lostWh = new double[busWh.length];
+    toBankWh(busWh, bankV, lostWh);
+    return lostWh;
+  }
+
+  /** The same into an array that is overwritten. */
+  void toBankWh(double[] busWh, double @Nullable [] bankV, double[] lostWh) {
     int count = scenario.controller().count();
     double ohm =
         ohm(
@@ -62,8 +69,9 @@ final class Wires {
         double lost = busWh[h] * busWh[h] * (ohm / count) / (volt * volt);
         lostWh[h] = lost < busWh[h] ? lost : busWh[h];
       }
+    } else {
+      Arrays.fill(lostWh, 0.0);
     }
-    return lostWh;
   }
 
   private double broughtW() {
