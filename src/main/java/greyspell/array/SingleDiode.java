@@ -97,7 +97,7 @@ public final class SingleDiode {
     double gsh = share / reference.shuntOhm();
     double a = reference.idealityV() * kelvin / REFERENCE_K;
     double x = maxPowerDiodeV(il, i0, rs, gsh, a);
-    double current = il - i0 * Math.expm1(x / a) - x * gsh;
+    double current = il - i0 * (Math.exp(x / a) - 1.0) - x * gsh; // as WorkingVoltage has it
     double power = current * (x - current * rs);
     return power > 0.0 ? power : 0.0;
   }
@@ -234,8 +234,9 @@ public final class SingleDiode {
    * it without resistances to first order.
    */
   static double maxPowerDiodeV(double il, double i0, double rs, double gsh, double a) {
-    double openV = a * Math.log1p(il / i0);
-    double x = openV - a * Math.log1p(openV / a);
+    // both far above 1: the plain logarithm says the same as log1p, in a third of the time
+    double openV = a * Math.log(1.0 + il / i0);
+    double x = openV - a * Math.log(1.0 + openV / a);
     double low = 0.0;
     double high = openV;
     for (int step = 0; step < MOST_STEPS; step++) {
