@@ -35,7 +35,7 @@ public final class Main implements Runnable {
   private static final List<String> COMMANDS =
       List.of(
           "new", //
-          "check", "strings", "load", "run", "effects", "ladder", "sweep", "weather");
+          "check", "strings", "load", "run", "size", "effects", "ladder", "sweep", "weather");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;
@@ -96,6 +96,7 @@ public final class Main implements Runnable {
       case "check" -> new CheckCommand();
       case "strings" -> new StringsCommand();
       case "load" -> new LoadCommand();
+      case "size" -> new SizeCommand();
       case "effects" -> new EffectsCommand();
       case "sweep" -> new SweepCommand();
       case "ladder" -> new LadderCommand();

@@ -1,0 +1,385 @@
+package greyspell.cli;
+
+import greyspell.quantity.BadInput;
+import greyspell.quantity.Dimension;
+import greyspell.quantity.Place;
+import greyspell.report.SizeJson;
+import greyspell.report.SizeText;
+import greyspell.report.TextFile;
+import greyspell.scenario.Scenario;
+import greyspell.scenario.ScenarioEdit;
+import greyspell.scenario.ScenarioReader;
+import greyspell.sizing.Target;
+import greyspell.study.PanelSteps;
+import greyspell.study.SizeEdit;
+import greyspell.study.SizeResult;
+import greyspell.study.SizeResult.Point;
+import greyspell.study.SizeStudy;
+import greyspell.study.SizeWanted;
+import greyspell.study.Trials;
+import greyspell.study.WintersDrawn;
+import greyspell.study.WintersWanted;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What size of bank and panels a target takes. */
+@Command(
+    name = "size",
+    description = {
+      "Finds the smallest bank for the panels, the fewest panels for the bank, and the cheapest pair,",
+      "for a target; with the standards' hand method beside it. Panels are whole strings that the",
+      "rules allow, banks whole packs."
+    },
+    footer = {
+      "",
+      "Example: greyspell size scenarios/whin-cabin.yaml --unmet-hours 100 --controllers-may-grow",
+      "Example: greyspell size scenarios/alder-fold.yaml --dark-winters \"1 in 10\" --winters 100 --controllers-may-grow"
+    },
+    mixinStandardHelpOptions = true)
+final class SizeCommand implements Callable<Integer> {
+  private static final double USUAL_HOURS = 10.0;
+  private static final double MOST_HOURS = 8760.0;
+  private static final int MOST_PACKS = 1000;
+  private static final int MOST_MODULES = 1000;
+  private static final int MOST_DAYS = 365;
+  private static final Pattern ONE_IN =
+      Pattern.compile("\\s*(\\d{1,4})\\s*(?:in|of|/)\\s*(\\d{1,4})\\s*");
+
+  /** Which answer is written. */
+  enum Take {
+    BANK,
+    PANELS,
+    PAIR
+  }
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file.")
+  private Path scenario = Path.of("");
+
+  @Option(
+      names = "--unmet-hours",
+      paramLabel = "HOURS",
+      description =
+          "At most so many hours in an average year with something not served. Without any target: 10.")
+  private @Nullable Double unmetHours;
+
+  @Option(
+      names = "--loss-days",
+      paramLabel = "DAYS",
+      description = "At most so many days of loss in every whole winter.")
+  private @Nullable Integer lossDays;
+
+  @Option(
+      names = "--dark-winters",
+      paramLabel = "\"1 in 10\"",
+      description = "At most so many winters of so many with anything not served.")
+  private @Nullable String darkWinters;
+
+  @Option(
+      names = "--autonomy-days",
+      paramLabel = "DAYS",
+      description = "A full bank lasts so many days without any sun: the standards' rule.")
+  private @Nullable Double autonomyDays;
+
+  @Option(names = "--without-generator", description = "Size the home as if it had no generator.")
+  private boolean withoutGenerator;
+
+  @Option(
+      names = "--roof",
+      paramLabel = "MODULES",
+      description = "Room for so many modules, all planes together.")
+  private @Nullable Integer roof;
+
+  @Option(
+      names = "--plane",
+      paramLabel = "NAME",
+      description = "Only strings of this plane are added or taken away.")
+  private @Nullable String plane;
+
+  @Option(
+      names = "--controllers-may-grow",
+      description =
+          "Where the input of the controllers is exceeded, count one more of the same, with its standby.")
+  private boolean controllersMayGrow;
+
+  @Option(
+      names = "--most-packs",
+      paramLabel = "PACKS",
+      description = "The largest bank to look at. Without it four times the present one, 12 at least.")
+  private @Nullable Integer mostPacks;
+
+  @Option(
+      names = "--any-size",
+      paramLabel = "STEP",
+      description =
+          "Banks of any size made of the same cells, in steps of so much energy: 0.5kWh. Without it whole packs.")
+  private @Nullable String anySize;
+
+  @Option(
+      names = "--reserve-days",
+      paramLabel = "DAYS",
+      description = "Days without sun for the hand method. Without it those of --autonomy-days, or 5.")
+  private @Nullable Double reserveDays;
+
+  @Option(
+      names = "--array-to-load",
+      paramLabel = "RATIO",
+      description = "Wanted ratio of array to load for the hand method. Without it 1.3.")
+  private double arrayToLoad = SizeWanted.USUAL_RATIO;
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description = "Write the frontier as frontier.csv and everything as size.json into this folder.")
+  private @Nullable Path out;
+
+  @Option(names = "--json", description = "Print the figures for other programs.")
+  private boolean json;
+
+  @Option(
+      names = "--write",
+      paramLabel = "FILE",
+      description = "Save the scenario with the answer in it; comments and order stay.")
+  private @Nullable Path write;
+
+  @Option(
+      names = "--take",
+      paramLabel = "ANSWER",
+      description =
+          "Which answer to write: bank (the smallest for the panels), panels (the fewest for the bank) or pair (the cheapest). Without it the first of these that there is.")
+  private @Nullable String take;
+
+  @Option(
+      names = "--warn",
+      description = "End with exit code 1 if the home as it is misses the target.")
+  private boolean warn;
+
+  @Mixin private WintersOption winters = new WintersOption();
+
+  @Mixin private LibraryOption library = new LibraryOption();
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter screen = spec.commandLine().getOut();
+    var reader = new OptionReader();
+    Scenario file = ScenarioReader.read(scenario, library.folder());
+    SizeWanted wanted = wanted(reader, file);
+    @Nullable Take chosen = chosen(reader);
+    reader.throwIfAny();
+    var cautions = new ArrayList<String>();
+    SizeResult result;
+    String weather;
+    try (var progress = Progress.onTerminal()) {
+      progress.step("reading the weather", 0.05);
+      Scenario home = withoutGenerator ? file.withGenerator(null) : file;
+      WintersWanted drawn = winters.find(home);
+      Trials trials;
+      if (drawn == null) {
+        trials = Trials.of(home, (what, done) -> {});
+        weather = measured(trials);
+      } else {
+        home = home.steady();
+        WintersDrawn source = drawn.draw(home);
+        cautions.addAll(source.cautions());
+        trials = Trials.of(home, source.source(), source.source().years(), (what, done) -> {});
+        weather = "Gone through: " + source.source().describe() + ".";
+      }
+      result = SizeStudy.of(home, trials, wanted, progress::step);
+    }
+    for (String caution : file.cautions()) {
+      if (caution.contains("medical")) {
+        cautions.add(caution);
+      }
+    }
+    deliver(result, weather, cautions, file, chosen, screen);
+    return warn && !result.isPresentEnough() ? Main.FOUND : 0;
+  }
+
+  private static String measured(Trials trials) {
+    int years = trials.years();
+    return "Gone through: the weather of the scenario, "
+        + (years == 1 ? "one year" : years + " years")
+        + (trials.winters().isEmpty()
+            ? " without a whole winter."
+            : " with "
+                + (trials.winters().size() == 1
+                    ? "one whole winter."
+                    : trials.winters().size() + " whole winters."));
+  }
+
+  private void deliver(
+      SizeResult result,
+      String weather,
+      List<String> cautions,
+      Scenario file,
+      @Nullable Take chosen,
+      PrintWriter screen)
+      throws IOException {
+    // what cannot be written is said before anything is
+    @Nullable ScenarioEdit edit = write == null ? null : edit(result, file, chosen, write);
+    if (out != null) {
+      TextFile.write(out.resolve("frontier.csv"), SizeJson.csv(result));
+      TextFile.write(out.resolve("size.json"), SizeJson.text(result, weather, cautions));
+    }
+    if (edit != null && write != null) {
+      TextFile.write(write, edit.text());
+    }
+    if (json) {
+      screen.print(SizeJson.text(result, weather, cautions));
+    } else {
+      screen.print(SizeText.of(result, weather, cautions));
+      if (out != null) {
+        screen.println("\nWritten: " + out.resolve("frontier.csv") + ", " + out.resolve("size.json"));
+      }
+      if (write != null) {
+        screen.println("\nWritten: " + write);
+      }
+    }
+    screen.flush();
+  }
+
+  // ---- what is asked ----------------------------------------------------------------------------
+
+  private SizeWanted wanted(OptionReader reader, Scenario home) {
+    List<Target> targets = targets(reader);
+    whole(reader, "--roof", roof, MOST_MODULES);
+    whole(reader, "--most-packs", mostPacks, MOST_PACKS);
+    within(reader, "--reserve-days", reserveDays, MOST_DAYS);
+    within(reader, "--array-to-load", arrayToLoad, 100.0);
+    if (plane != null && home.arrays().stream().noneMatch(a -> a.name().equals(plane))) {
+      reader.fault(
+          "--plane",
+          "found \"" + plane + "\"",
+          "must be one of " + String.join(", ", home.arrays().stream().map(a -> a.name()).toList()),
+          "Names of planes stand under arrays in the scenario.");
+    }
+    Double days = reserveDays != null ? reserveDays : autonomyDays;
+    return new SizeWanted(
+        targets,
+        new PanelSteps.Room(plane, roof, controllersMayGrow),
+        mostPacks,
+        reader.positive("--any-size", anySize, Dimension.ENERGY),
+        days == null ? SizeWanted.USUAL_RESERVE_D : days,
+        arrayToLoad);
+  }
+
+  private List<Target> targets(OptionReader reader) {
+    var targets = new ArrayList<Target>();
+    Double hours = unmetHours;
+    if (hours != null) {
+      if (hours >= 0.0 && hours <= MOST_HOURS) {
+        targets.add(new Target.UnmetHours(hours));
+      } else {
+        reader.fault("--unmet-hours", "found " + hours, "must be 0 to 8760", "Hours in a year.");
+      }
+    }
+    Integer loss = lossDays;
+    if (loss != null) {
+      if (loss >= 0 && loss <= MOST_DAYS) {
+        targets.add(new Target.LossDays(loss));
+      } else {
+        reader.fault("--loss-days", "found " + loss, "must be 0 to 365", "Days in a winter.");
+      }
+    }
+    if (darkWinters != null) {
+      dark(reader, darkWinters, targets);
+    }
+    Double days = autonomyDays;
+    if (days != null) {
+      within(reader, "--autonomy-days", days, MOST_DAYS);
+      targets.add(new Target.AutonomyDays(days));
+    }
+    if (targets.isEmpty()) {
+      targets.add(new Target.UnmetHours(USUAL_HOURS));
+    }
+    return targets;
+  }
+
+  private static void dark(OptionReader reader, String text, List<Target> targets) {
+    Matcher read = ONE_IN.matcher(text);
+    if (read.matches()) {
+      int most = Integer.parseInt(read.group(1)), of = Integer.parseInt(read.group(2));
+      if (of > most) {
+        targets.add(new Target.DarkWinters(most, of));
+        return;
+      }
+    }
+    reader.fault(
+        "--dark-winters",
+        "found \"" + text + "\"",
+        "must be a number of winters in a larger number",
+        "Write for instance --dark-winters \"1 in 10\".");
+  }
+
+  private static void whole(
+      OptionReader reader, String option, @Nullable Integer value, int most) {
+    if (value != null && (value < 1 || value > most)) {
+      reader.fault(option, "found " + value, "must be 1 to " + most, "A whole number.");
+    }
+  }
+
+  private static void within(
+      OptionReader reader, String option, @Nullable Double value, double most) {
+    if (value != null && !(value > 0.0 && value <= most)) {
+      reader.fault(option, "found " + value, "must be above 0, at most " + (int) most, "A number.");
+    }
+  }
+
+  private @Nullable Take chosen(OptionReader reader) {
+    if (take == null) {
+      return null;
+    }
+    for (Take one : Take.values()) {
+      if (one.name().equalsIgnoreCase(take.strip())) {
+        return one;
+      }
+    }
+    reader.fault(
+        "--take", "found \"" + take + "\"", "must be bank, panels or pair", "One of these words.");
+    return null;
+  }
+
+  private ScenarioEdit edit(SizeResult result, Scenario file, @Nullable Take chosen, Path to) {
+    Point point = point(result, chosen);
+    if (point == null) {
+      throw BadInput.of(
+          Place.of("--write"),
+          "there is no such answer",
+          "must be one that was found",
+          "Run it without --write to see why, or let more be looked at: --controllers-may-grow, --most-packs.");
+    }
+    ScenarioEdit edit = SizeEdit.of(scenario, file, point, withoutGenerator);
+    // files are named relative to the scenario: where it is to stand they must be found again
+    ScenarioEdit there = ScenarioEdit.ofText(edit.text(), to);
+    there.scenario(library.folder());
+    return there;
+  }
+
+  private static @Nullable Point point(SizeResult result, @Nullable Take chosen) {
+    if (chosen != null) {
+      return switch (chosen) {
+        case BANK -> result.leastBank();
+        case PANELS -> result.fewestPanels();
+        case PAIR -> result.cheapest();
+      };
+    }
+    if (result.leastBank() != null) {
+      return result.leastBank();
+    }
+    return result.fewestPanels() != null ? result.fewestPanels() : result.cheapest();
+  }
+}

@@ -1,0 +1,423 @@
+package greyspell.report;
+
+import greyspell.chart.Say;
+import greyspell.outcome.Odds;
+import greyspell.quantity.Show;
+import greyspell.scenario.Scenario;
+import greyspell.sizing.Tally;
+import greyspell.sizing.Target;
+import greyspell.sizing.Target.AutonomyDays;
+import greyspell.sizing.Target.DarkWinters;
+import greyspell.sizing.Target.LossDays;
+import greyspell.sizing.Target.UnmetHours;
+import greyspell.study.SizeResult;
+import greyspell.study.SizeResult.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What size a target takes, in words for the terminal. */
+public final class SizeText {
+  private static final double DECEMBER_SHORT = 0.995;
+
+  private final SizeResult result;
+  private final StringBuilder out = new StringBuilder();
+
+  private SizeText(SizeResult result) {
+    this.result = result;
+  }
+
+  /**
+   * The whole text.
+   *
+   * @param weather which winters, a sentence; what must be said of them
+   */
+  public static String of(SizeResult result, String weather, List<String> cautions) {
+    return new SizeText(result).text(weather, cautions);
+  }
+
+  private String text(String weather, List<String> cautions) {
+    String name = result.home().name();
+    out.append(name).append("\n\n");
+    Columns.wrap(out, "", verdict());
+    out.append('\n');
+    Columns.wrap(out, "Given the panels: ", givenPanels());
+    Columns.wrap(out, "Given the bank:   ", givenBank());
+    Columns.wrap(out, "Cheapest pair:    ", cheapest());
+    frontier();
+    out.append('\n');
+    Columns.wrap(out, "The target: ", meaning(weather));
+    if (!result.steps().end().isEmpty()) {
+      Columns.wrap(out, "Panels: ", result.steps().end());
+    }
+    Columns.wrap(out, "Looked at: ", looked());
+    medical(cautions);
+    new SizeHandText(result).write(out);
+    out.append('\n');
+    Columns.wrap(
+        out,
+        "",
+        "This is an estimate of energy, no electrical design: no wire, fuse or breaker is sized here."
+            + " More strings or packs change currents that a licensed person must review; run"
+            + " \"greyspell check\" on the changed scenario.");
+    return out.toString();
+  }
+
+  // ---- verdict ----------------------------------------------------------------------------------
+
+  private String verdict() {
+    Tally tally = result.present().tally();
+    return capital(pair(result.present()))
+        + (result.isPresentEnough() ? " keep to the target" : " do not keep to the target")
+        + " ("
+        + targets()
+        + "): "
+        + left(tally)
+        + (result.isPresentEnough() ? " In the weather that was gone through." : "");
+  }
+
+  /** "613 unmet hours a year, 2 of 2 whole winters dark, at worst on 48 days.". */
+  private static String left(Tally tally) {
+    var parts = new ArrayList<String>();
+    parts.add(hours(tally.unmetHoursPerYear()) + " unmet hours a year");
+    if (tally.wholeWinters() > 0) {
+      parts.add(
+          Say.number(tally.darkWinters(), 0)
+              + " of "
+              + Say.count(tally.wholeWinters(), "whole winter dark", "whole winters dark"));
+    }
+    if (tally.mostLossDays() > 0) {
+      parts.add("in the worst on " + Say.count(tally.mostLossDays(), "day", "days"));
+    }
+    if (tally.generatorHours() > 0) {
+      parts.add("the generator " + hours(tally.generatorHoursPerYear()) + " hours a year");
+    }
+    return String.join(", ", parts) + ".";
+  }
+
+  static String hours(double perYear) {
+    return Say.number(perYear, perYear > 0.0 && perYear < 9.95 ? 1 : 0);
+  }
+
+  private String targets() {
+    var all = new ArrayList<String>();
+    for (Target target : result.targets()) {
+      all.add(words(target));
+    }
+    return Say.list(all);
+  }
+
+  static String words(Target target) {
+    if (target instanceof UnmetHours t) {
+      return "at most " + Show.number(t.mostPerYear()) + " unmet hours a year";
+    } else if (target instanceof LossDays t) {
+      return t.mostPerWinter() == 0
+          ? "no day of loss in any winter"
+          : "at most " + Say.count(t.mostPerWinter(), "day", "days") + " of loss in any winter";
+    } else if (target instanceof DarkWinters t) {
+      return "at most " + t.most() + " dark winter" + (t.most() == 1 ? "" : "s") + " in " + t.of();
+    } else if (target instanceof AutonomyDays t) {
+      return Show.number(t.least()) + " days of autonomy without sun";
+    }
+    throw new IllegalArgumentException(target.toString());
+  }
+
+  // ---- the three answers ------------------------------------------------------------------------
+
+  private String givenPanels() {
+    Point least = result.leastBank();
+    String panels = panels(result.present());
+    if (least != null) {
+      return panels
+          + " need "
+          + bank(least)
+          + change(least.capacityWh() - result.present().capacityWh())
+          + ": "
+          + left(least.tally());
+    }
+    Point most = result.largestBank();
+    var text = new StringBuilder(panels);
+    text.append(" meet it with no bank up to ");
+    if (most != null) {
+      text.append(bank(most)).append(": with that one ").append(left(most.tally()));
+    }
+    String why = shortMonth();
+    text.append(' ').append(why.isEmpty() ? longSpell() : why);
+    if (!result.frontier().isEmpty()) {
+      Point first = result.frontier().get(0);
+      int more = first.modules() - result.present().modules();
+      text.append(' ')
+          .append(
+              more > 0
+                  ? Say.count(more, "more panel would", "more panels would")
+                      + ", with "
+                      + bank(first)
+                      + "."
+                  : "");
+    }
+    return text.toString().stripTrailing();
+  }
+
+  /** Where the panels bring less than is asked even in a mean month. */
+  private String shortMonth() {
+    var hand = result.hand();
+    if (hand.ratioNow() >= DECEMBER_SHORT) {
+      return "";
+    }
+    int month = hand.arrayMonth();
+    return "In a mean "
+        + Say.month(month)
+        + " they bring "
+        + Say.kwh(hand.asked().arrayWhPerDay().in(month))
+        + " a day where "
+        + Say.kwh(hand.asked().needWhPerDay().in(month))
+        + " is asked: a bank only moves what there is.";
+  }
+
+  private String longSpell() {
+    if (!result.deficit().isKnown()) {
+      return "";
+    }
+    var hand = result.hand();
+    double days = result.deficit().deepestWh() / hand.asked().needWhPerDay().in(hand.loadMonth());
+    return "The spells are longer than that: the longest run of lacking sun draws "
+        + Say.kwh(result.deficit().deepestWh())
+        + " from a full bank, "
+        + Say.days(days)
+        + " of what the house asks.";
+  }
+
+  private String givenBank() {
+    Point fewest = result.fewestPanels();
+    Point now = result.present();
+    if (result.steps().steps().isEmpty()) {
+      return "no panels can be told: " + result.steps().end();
+    }
+    if (fewest != null) {
+      int more = fewest.modules() - now.modules();
+      return capital(bank(now))
+          + (packsAreOne(now) ? " needs " : " need ")
+          + panels(fewest)
+          + (more == 0
+              ? " (those that are there)"
+              : " (" + Say.number(Math.abs(more), 0) + (more > 0 ? " more" : " fewer") + ")")
+          + controllers(fewest)
+          + ": "
+          + left(fewest.tally());
+    }
+    var last = result.steps().steps().get(result.steps().count() - 1);
+    return capital(bank(now))
+        + (packsAreOne(now) ? " meets" : " meet")
+        + " it with no panels that can be built, up to "
+        + Say.count(last.modules(), "module", "modules")
+        + ".";
+  }
+
+  private static boolean packsAreOne(Point point) {
+    Integer packs = point.packs();
+    return packs == null || packs == 1;
+  }
+
+  private String cheapest() {
+    Point best = result.cheapest();
+    if (best != null) {
+      Double cost = best.cost();
+      Double now = result.present().cost();
+      String currency = result.home().costs().currency();
+      return pair(best)
+          + controllers(best)
+          + ", "
+          + (cost == null ? "" : Show.money(currency, cost))
+          + (now == null ? "" : " where what is there comes to " + Show.money(currency, now))
+          + ", by your prices"
+          + (best.tally().generatorHours() > 0 ? "; fuel is not in it" : "")
+          + ": "
+          + left(best.tally());
+    }
+    if (result.frontier().isEmpty()) {
+      return "no pair that was looked at meets the target.";
+    }
+    return "your prices decide: state "
+        + Say.list(result.missingPrices().stream().map(k -> "costs." + k).toList())
+        + ". Until then the pairs below stand side by side.";
+  }
+
+  // ---- table ------------------------------------------------------------------------------------
+
+  private void frontier() {
+    if (result.frontier().isEmpty()) {
+      return;
+    }
+    out.append("\nPairs of which neither can be smaller:\n");
+    var table = new Columns();
+    boolean hasWinters = result.wholeWinters() > 0;
+    boolean hasGenerator =
+        result.frontier().stream().anyMatch(p -> p.tally().generatorHours() > 0);
+    boolean hasControllers =
+        result.frontier().stream().anyMatch(p -> p.controllers() != result.present().controllers());
+    boolean hasCost = result.frontier().get(0).cost() != null;
+    var head = new ArrayList<>(List.of("modules", "kW"));
+    if (hasControllers) {
+      head.add("controllers");
+    }
+    if (result.banks().areWholePacks()) {
+      head.add("packs");
+    }
+    head.addAll(List.of("kWh", "unmet h a year"));
+    if (hasWinters) {
+      head.addAll(List.of("dark winters", "days in the worst"));
+    }
+    if (hasGenerator) {
+      head.add("generator h a year");
+    }
+    if (hasCost) {
+      String currency = result.home().costs().currency();
+      head.add(currency.isEmpty() ? "cost" : currency);
+    }
+    head.add("");
+    table.row(head.toArray(String[]::new));
+    for (Point p : result.frontier()) {
+      var row = new ArrayList<String>();
+      row.add(Say.number(p.modules(), 0));
+      row.add(Say.number(p.ratedW() / 1000.0, 1));
+      if (hasControllers) {
+        row.add(Say.number(p.controllers(), 0));
+      }
+      Integer packs = p.packs();
+      if (result.banks().areWholePacks()) {
+        row.add(packs == null ? "" : Say.number(packs, 0));
+      }
+      row.add(Say.kwhCell(p.capacityWh()));
+      row.add(hours(p.tally().unmetHoursPerYear()));
+      if (hasWinters) {
+        row.add(p.tally().darkWinters() + " of " + p.tally().wholeWinters());
+        row.add(Say.number(p.tally().mostLossDays(), 0));
+      }
+      if (hasGenerator) {
+        row.add(hours(p.tally().generatorHoursPerYear()));
+      }
+      Double cost = p.cost();
+      if (hasCost) {
+        row.add(cost == null ? "" : Say.number(cost, 0));
+      }
+      row.add(mark(p));
+      table.row(row.toArray(String[]::new));
+    }
+    table.write(out, true);
+  }
+
+  private String mark(Point p) {
+    Point cheapest = result.cheapest();
+    var marks = new ArrayList<String>();
+    if (p.modules() == result.present().modules()) {
+      marks.add("panels as they are");
+    }
+    if (p.packs() != null && p.packs().equals(result.present().packs())) {
+      marks.add("bank as it is");
+    }
+    if (p.equals(cheapest)) {
+      marks.add("cheapest");
+    }
+    return String.join(", ", marks);
+  }
+
+  // ---- meaning ----------------------------------------------------------------------------------
+
+  private String meaning(String weather) {
+    var text = new StringBuilder(capital(targets())).append(". ");
+    int winters = result.wholeWinters();
+    for (Target target : result.targets()) {
+      if (target instanceof UnmetHours) {
+        text.append(
+            "An hour counts when anything asked for is not served in it, however little; the mean of ");
+        text.append(Say.count(result.years(), "year", "years")).append(". ");
+      } else if (target instanceof LossDays) {
+        text.append(
+            "A day counts when anything is not served in any of its hours; every whole winter must keep to it. ");
+      } else if (target instanceof DarkWinters t) {
+        text.append("A winter is dark when anything at all is not served in it; ");
+        text.append(Say.count(winters, "whole winter allows ", "whole winters allow "));
+        text.append(t.allowed(winters)).append(". ");
+        if (winters < t.of()) {
+          text.append("So few cannot tell ")
+              .append(t.most())
+              .append(" in ")
+              .append(t.of())
+              .append(": draw more, as with --winters ")
+              .append(10 * t.of())
+              .append(". ");
+        }
+        Odds odds = Odds.of(winters - t.allowed(winters), winters);
+        text.append("With as many dark as that, the risk a winter lies between ")
+            .append(Say.percent(1.0 - odds.highShare()))
+            .append(" and ")
+            .append(Say.percent(1.0 - odds.lowShare()))
+            .append(" as far as ")
+            .append(Say.count(winters, "winter", "winters"))
+            .append(" can tell (19 times in 20). ");
+      } else if (target instanceof AutonomyDays) {
+        text.append(
+            "The usable energy of a full bank over the mean need of the month in which it lasts shortest: the standards' rule, which looks at no weather and so says nothing of the panels. ");
+      }
+    }
+    text.append(weather);
+    text.append(" It is a count, no promise for other winters.");
+    return text.toString();
+  }
+
+  private String looked() {
+    return Say.number(result.tried(), 0)
+        + " of "
+        + Say.count(result.possible(), "pair", "pairs")
+        + ", each as \"run\" tells it, "
+        + (result.isBySums()
+            ? "by sums without the hourly books."
+            : "by the full loop: this home has what sums leave out (a bank by its voltage, a generator, rules or a second source), so a larger size need not be better and its neighbours were tried too.");
+  }
+
+  private void medical(List<String> cautions) {
+    for (String caution : cautions) {
+      Columns.wrap(out, "Caution: ", caution);
+    }
+  }
+
+  // ---- words ------------------------------------------------------------------------------------
+
+  private String pair(Point point) {
+    return panels(point) + " with " + bank(point);
+  }
+
+  static String panels(Point point) {
+    return Say.count(point.modules(), "module", "modules") + " (" + Say.kw(point.ratedW()) + ")";
+  }
+
+  static String bank(Point point) {
+    Integer packs = point.packs();
+    return packs == null
+        ? "a bank of " + Say.kwh(point.capacityWh())
+        : Say.count(packs, "pack", "packs") + " (" + Say.kwh(point.capacityWh()) + ")";
+  }
+
+  private String controllers(Point point) {
+    int more = point.controllers() - result.present().controllers();
+    Scenario home = point.home();
+    return more <= 0
+        ? ""
+        : " on "
+            + point.controllers()
+            + " controllers, whose standby of "
+            + Show.power(home.controller().standbyOfAllW())
+            + " counts";
+  }
+
+  private static String change(double moreWh) {
+    return Math.abs(moreWh) < 1.0
+        ? ", as it is"
+        : moreWh > 0.0
+            ? ", " + Say.kwh(moreWh) + " more than now"
+            : ", " + Say.kwh(-moreWh) + " less than now";
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

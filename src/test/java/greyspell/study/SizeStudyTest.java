@@ -1,0 +1,281 @@
+package greyspell.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import greyspell.calendar.HourCalendar;
+import greyspell.outcome.Outcome.WinterBooks;
+import greyspell.quantity.BadInput;
+import greyspell.scenario.Scenario;
+import greyspell.scenario.ScenarioReader;
+import greyspell.sizing.Tally;
+import greyspell.sizing.Target;
+import greyspell.study.PanelSteps.Room;
+import greyspell.study.SizeResult.Point;
+import greyspell.weather.WeatherSeries;
+import greyspell.weather.ensemble.ClimateSite;
+import greyspell.weather.ensemble.EnsembleSource;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is found against trying every pair, and against run. */
+final class SizeStudyTest {
+  private static Scenario home(String name) {
+    return ScenarioReader.read(Path.of("scenarios/" + name + ".yaml"));
+  }
+
+  private static SizeWanted wanted(Target target, int roof, int packs) {
+    return new SizeWanted(List.of(target), new Room(null, roof, true), packs, null, 5.0, 1.3);
+  }
+
+  private static SizeResult sized(Scenario home, Trials trials, SizeWanted wanted) {
+    return SizeStudy.of(home, trials, wanted, (what, done) -> {});
+  }
+
+  /** Whether a trial, which is what run tells, keeps to a target. */
+  private static boolean isMet(Trial trial, Trials trials, Target target) {
+    Tally tally = tally(trial, trials);
+    return target.isMet(tally, Double.NaN);
+  }
+
+  private static Tally tally(Trial trial, Trials trials) {
+    var winters = new ArrayList<Tally.OneWinter>();
+    for (WinterBooks winter : trial.winters()) {
+      winters.add(
+          new Tally.OneWinter(
+              winter.winter().name(),
+              winter.figures().unmetHours(),
+              winter.figures().unmetDays()));
+    }
+    return new Tally(
+        trials.years(),
+        winters.size(),
+        (int) Math.round(trial.unmet().unmetHours() * trials.years()),
+        (int) Math.round(trial.generatorHours() * trials.years()),
+        winters);
+  }
+
+  private static Target target(String words) {
+    String[] part = words.split(" ");
+    int n = Integer.parseInt(part[1]);
+    return switch (part[0]) {
+      case "hours" -> new Target.UnmetHours(n);
+      case "days" -> new Target.LossDays(n);
+      default -> new Target.DarkWinters(n, Integer.parseInt(part[2]));
+    };
+  }
+
+  /** Sums alone, a controller that does not track, a stated start, a generator, a second source. */
+  @ParameterizedTest
+  @CsvSource({
+    "whin-cabin, 24, 9, hours 100",
+    "whin-cabin, 24, 9, days 5",
+    "whin-cabin, 24, 9, dark 1 2",
+    "alder-fold, 66, 14, hours 60",
+    "alder-fold, 66, 14, days 12",
+    "tamarisk-mesa, 30, 6, hours 2",
+    "kelp-point, 30, 6, hours 300",
+    "peat-hut, 8, 6, hours 20",
+    "harrow-combe, 20, 3, hours 60",
+    "harrow-combe, 20, 3, days 3",
+    "sedge-island, 12, 4, hours 250"
+  })
+  void theFrontierIsThatOfTryingThemAll(String name, int roof, int packs, String words) {
+    Scenario home = home(name);
+    Target target = target(words);
+    Trials trials = Trials.of(home, (what, done) -> {});
+    SizeResult result = sized(home, trials, wanted(target, roof, packs));
+    var expected = new ArrayList<String>();
+    int least = packs + 1;
+    Integer leastHere = null, fewestHere = null;
+    for (var step : result.steps().steps()) {
+      boolean isFound = false;
+      for (int bank = 1; bank <= packs; bank++) {
+        Scenario variant = step.home().withBank(home.bank().withPacks(bank));
+        boolean isMet = isMet(trials.run(variant), trials, target);
+        if (isMet && !isFound) {
+          isFound = true;
+          if (step.home() == home) {
+            leastHere = bank;
+          }
+          if (bank < least) {
+            expected.add(step.modules() + " " + bank);
+            least = bank;
+          }
+        }
+        if (isMet && bank == home.bank().packs() && fewestHere == null) {
+          fewestHere = step.modules();
+        }
+      }
+    }
+    var found = new ArrayList<String>();
+    for (Point point : result.frontier()) {
+      found.add(point.modules() + " " + point.packs());
+    }
+    assertEquals(expected, found);
+    if (result.steps().present() >= 0) {
+      Point bank = result.leastBank();
+      assertEquals(leastHere, bank == null ? null : bank.packs());
+    }
+    Point panels = result.fewestPanels();
+    assertEquals(fewestHere, panels == null ? null : Integer.valueOf(panels.modules()));
+    assertTrue(result.tried() < result.possible(), result.tried() + " of " + result.possible());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"whin-cabin, hours 150", "tamarisk-mesa, hours 1", "harrow-combe, hours 40"})
+  void theAnswerWrittenIntoTheFileGivesByRunWhatIsPromised(String name, String words) {
+    Scenario home = home(name);
+    Path file = Path.of("scenarios/" + name + ".yaml");
+    Target target = target(words);
+    Trials trials = Trials.of(home, (what, done) -> {});
+    SizeResult result = sized(home, trials, wanted(target, 60, 12));
+    int looked = 0;
+    for (Point point : result.frontier()) {
+      Scenario written = SizeEdit.of(file, home, point, false).scenario(null);
+      assertEquals(point.home().arrays(), written.arrays());
+      assertEquals(point.home().controller(), written.controller());
+      assertEquals(point.capacityWh(), written.bank().capacityWh(), 1e-6);
+      StudyResult run = Study.run(written, (what, done) -> {});
+      Unmet told = Unmet.of(run.ledger());
+      assertEquals(point.tally().unmetHoursPerYear(), told.unmetHours(), 1e-9);
+      assertTrue(target.isMet(point.tally(), 0.0));
+      assertEquals(written.bank().packs(), point.packs());
+      if (written.bank().packs() > 1) {
+        Scenario less = written.withBank(written.bank().withPacks(written.bank().packs() - 1));
+        assertFalse(isMet(trials.run(less), trials, target), "one pack fewer");
+      }
+      looked++;
+    }
+    assertTrue(looked > 0);
+  }
+
+  @Test
+  void drawnWintersCountEachByItself() {
+    Scenario home = home("whin-cabin");
+    var series = Study.read(home);
+    var source = EnsembleSource.spliced(series, ClimateSite.of(series.source(), null, null), 8, 3L);
+    Trials trials = Trials.of(home, source, 8, (what, done) -> {});
+    Target target = new Target.DarkWinters(1, 4);
+    SizeResult result = sized(home, trials, wanted(target, 40, 10));
+    assertFalse(result.frontier().isEmpty());
+    for (Point point : result.frontier()) {
+      assertEquals(tally(trials.run(point.home()), trials), point.tally());
+      assertEquals(8, point.tally().winters().size());
+      assertTrue(point.tally().darkWinters() <= 2);
+      Integer packs = point.packs();
+      if (packs != null && packs > 1) {
+        Scenario less = point.home().withBank(home.bank().withPacks(packs - 1));
+        assertFalse(isMet(trials.run(less), trials, target));
+      }
+    }
+  }
+
+  @Test
+  void autonomyByTheRuleAsksForNoSun() {
+    Scenario home = home("alder-fold");
+    Trials trials = Trials.of(home, (what, done) -> {});
+    var wanted =
+        new SizeWanted(
+            List.of(new Target.AutonomyDays(5.0)), new Room(null, null, false), 40, null, 5.0, 1.3);
+    SizeResult result = sized(home, trials, wanted);
+    Point least = result.leastBank();
+    assertNotNull(least);
+    double days =
+        Study.run(least.home(), (w, d) -> {}).outcome().autonomy().darkDays().list().stream()
+            .mapToDouble(Double::doubleValue)
+            .min()
+            .orElseThrow();
+    assertTrue(days >= 5.0, days + "");
+    Integer packs = least.packs();
+    assertNotNull(packs);
+    Scenario less = home.withBank(home.bank().withPacks(packs - 1));
+    double fewer =
+        Study.run(less, (w, d) -> {}).outcome().autonomy().darkDays().list().stream()
+            .mapToDouble(Double::doubleValue)
+            .min()
+            .orElseThrow();
+    assertTrue(fewer < 5.0, fewer + "");
+    assertEquals(1, result.frontier().size(), "the rule sees no panels");
+  }
+
+  @Test
+  void pricesMakeThePairAndMissingOnesAreNamed() {
+    Scenario home = home("grandfell-farm");
+    Trials trials = Trials.of(home, (what, done) -> {});
+    SizeResult result = sized(home, trials, wanted(new Target.UnmetHours(60.0), 60, 12));
+    Point cheapest = result.cheapest();
+    if (result.missingPrices().isEmpty()) {
+      assertNotNull(cheapest);
+      Double cost = cheapest.cost();
+      assertNotNull(cost);
+      for (Point point : result.frontier()) {
+        Double other = point.cost();
+        assertNotNull(other);
+        assertTrue(cost <= other);
+      }
+    } else {
+      assertNull(cheapest);
+    }
+    Scenario unpriced = home("whin-cabin");
+    SizeResult none =
+        sized(
+            unpriced,
+            Trials.of(unpriced, (w, d) -> {}),
+            wanted(new Target.UnmetHours(200.0), 24, 9));
+    assertNull(none.cheapest());
+    assertTrue(none.missingPrices().containsAll(List.of("per_module", "per_pack")));
+  }
+
+  @Test
+  void aBankOfAnySizeIsAtMostThatOfWholePacks() {
+    Scenario home = home("whin-cabin");
+    Trials trials = Trials.of(home, (what, done) -> {});
+    Target target = new Target.UnmetHours(500.0);
+    SizeResult packs = sized(home, trials, wanted(target, 12, 12));
+    SizeResult any =
+        sized(
+            home,
+            trials,
+            new SizeWanted(List.of(target), new Room(null, 12, true), 12, 250.0, 5.0, 1.3));
+    Point whole = packs.leastBank(), free = any.leastBank();
+    assertNotNull(whole);
+    assertNotNull(free);
+    assertNull(free.packs());
+    assertTrue(free.capacityWh() <= whole.capacityWh() + 250.0);
+    assertTrue(free.capacityWh() > whole.capacityWh() - home.bank().capacityWh() / 2.0 - 250.0);
+    Scenario smaller = home.withBank(home.bank().withCapacityWh(free.capacityWh() - 250.0));
+    assertFalse(isMet(trials.run(smaller), trials, target));
+    assertTrue(isMet(trials.run(free.home()), trials, target));
+  }
+
+  @Test
+  void withoutAWholeWinterNoneIsCounted() {
+    Scenario home = home("whin-cabin");
+    Trials trials = Trials.of(home, oneYear(Study.read(home)));
+    assertEquals(1, trials.years());
+    BadInput refused =
+        assertThrows(
+            BadInput.class,
+            () -> sized(home, trials, wanted(new Target.DarkWinters(1, 10), 12, 6)));
+    assertTrue(refused.faults().get(0).text().contains("--winters"));
+  }
+
+  private static WeatherSeries oneYear(WeatherSeries years) {
+    var calendar = HourCalendar.of(years.calendar().firstYear(), 1);
+    var columns = new WeatherSeries.Columns();
+    columns.globalHorizontalWm2 = Arrays.copyOf(years.globalHorizontalWm2(), calendar.hours());
+    columns.airTemperatureC = Arrays.copyOf(years.airTemperatureC(), calendar.hours());
+    columns.windMs = Arrays.copyOf(years.windMs(), calendar.hours());
+    return new WeatherSeries(calendar, years.source(), years.gaps(), columns);
+  }
+}
