@@ -6,20 +6,18 @@ import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
 import greyspell.report.ReportFiles;
 import greyspell.report.Summary;
+import greyspell.report.WintersText;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioReader;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.ManyWinters;
 import greyspell.study.Study;
 import greyspell.study.StudyResult;
-import greyspell.study.TypicalRank;
 import greyspell.study.WintersWanted;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -119,7 +117,7 @@ final class RunCommand implements Callable<Integer> {
       screen.print(Files.readString(folder.resolve(ReportFiles.RESULTS)));
       screen.flush();
     } else if (!quiet) {
-      screen.print(Summary.text(result, files));
+      screen.print(many == null ? Summary.text(result, files) : WintersText.text(many, files));
       screen.flush();
     }
     return isWarningDue(result, many) ? Main.FOUND : 0;
@@ -133,18 +131,7 @@ final class RunCommand implements Callable<Integer> {
   private static StudyResult shown(ManyWinters many) {
     WinterRecord winter = many.book().onceIn(ONCE_IN_YEARS);
     StudyResult result = many.inFull(winter, (what, done) -> {});
-    var first = new ArrayList<String>();
-    first.add(many.standing(winter));
-    TypicalRank typical = many.typical();
-    if (typical != null) {
-      first.add(typical.words());
-    }
-    first.addAll(many.drawn().cautions());
-    Collections.reverse(first);
-    for (String caution : first) {
-      result = result.withFirstCaution(caution);
-    }
-    return result;
+    return result.withFirstCaution(many.standing(winter));
   }
 
   /** The electrical check needs no weather: it is judged while the hours are run. */

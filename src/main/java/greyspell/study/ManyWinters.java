@@ -44,12 +44,16 @@ public record ManyWinters(
     Scenario steady = home.steady();
     WintersDrawn drawn = wanted.draw(steady);
     WinterSource source = drawn.source();
-    var cautions = new ArrayList<String>(home.cautions());
+    TypicalRank typical = TypicalRank.of(home, drawn);
+    var cautions = new ArrayList<String>();
+    if (typical != null) {
+      cautions.add(typical.words());
+    }
+    cautions.addAll(drawn.cautions());
     var shared = new WinterHome(steady, source, cautions);
     List<WinterRecord> records = SideBySide.run(source.years(), threads, shared::runner, steps);
-    cautions.addAll(drawn.cautions());
-    return new ManyWinters(
-        steady, drawn, book(steady, drawn, records), cautions, TypicalRank.of(home, drawn));
+    cautions.addAll(home.cautions());
+    return new ManyWinters(steady, drawn, book(steady, drawn, records), cautions, typical);
   }
 
   private static WinterBook book(Scenario home, WintersDrawn drawn, List<WinterRecord> records) {
