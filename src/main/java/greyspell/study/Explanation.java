@@ -107,6 +107,7 @@ public record Explanation(
    * @param spell dates, days and sums
    * @param shares of its unserved energy
    * @param story sentences in order of time
+   * @param dayLines one sentence for each of its days
    * @param remedies the smallest of each kind that prevents this spell, free ones first
    */
   public record Spell(
@@ -115,9 +116,11 @@ public record Explanation(
       DarkSpell spell,
       Shares shares,
       List<Said> story,
+      List<Said> dayLines,
       List<Remedy> remedies) {
     public Spell {
       story = List.copyOf(story);
+      dayLines = List.copyOf(dayLines);
       remedies = List.copyOf(remedies);
     }
   }
@@ -161,7 +164,8 @@ public record Explanation(
   /**
    * One change and what it comes to, from a run with it.
    *
-   * @param said the change and what it does, a sentence
+   * @param said the change, a sentence
+   * @param effect what it comes to, a sentence
    * @param edits what to write in the scenario to have it run; empty where nothing was found
    * @param isFound whether it prevents what it was asked to prevent
    * @param isFree costs nothing but doing it
@@ -172,6 +176,7 @@ public record Explanation(
   public record Remedy(
       Kind kind,
       Said said,
+      Said effect,
       List<Edit> edits,
       boolean isFound,
       boolean isFree,

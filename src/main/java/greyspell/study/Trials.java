@@ -4,6 +4,7 @@ import greyspell.balance.Design;
 import greyspell.balance.Forcing;
 import greyspell.balance.Ledger;
 import greyspell.calendar.HourCalendar;
+import greyspell.load.LoadHours;
 import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.outcome.OutcomeReader;
 import greyspell.power.FuelUse;
@@ -191,6 +192,19 @@ public final class Trials {
   /** Years of weather in one part. */
   int years(int part) {
     return parts.get(part).weather().calendar().years();
+  }
+
+  /** What a variant asks for in one part of the weather. */
+  LoadHours load(int part, Scenario variant) {
+    var home =
+        new HomeForcing(
+            checked(variant),
+            parts.get(part),
+            Without.NOTHING,
+            new ArrayList<>(),
+            new ArrayList<>());
+    home.make();
+    return home.load();
   }
 
   /** Bank, inverter, generator and rules as the loop needs them. */
