@@ -35,7 +35,7 @@ public final class Main implements Runnable {
   private static final List<String> COMMANDS =
       List.of(
           "new", //
-          "check", "strings", "load", "run", "size", "effects", "ladder", "sweep", "weather");
+          "check", "strings", "load", "run", "size", "effects", "explain", "ladder", "sweep", "weather");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;
@@ -100,6 +100,7 @@ public final class Main implements Runnable {
       case "effects" -> new EffectsCommand();
       case "sweep" -> new SweepCommand();
       case "ladder" -> new LadderCommand();
+      case "explain" -> new ExplainCommand();
       case "weather" -> new WeatherCommand();
       default -> throw new IllegalArgumentException(name);
     };

@@ -131,11 +131,12 @@ final class Remedies {
     return sorted(found);
   }
 
-  /** Those that prevent all spells; where no kind of building does alone, a pair that does. */
+  /** Those that prevent all spells; where neither panels nor storage do alone, a pair that does. */
   List<Remedy> all() {
     var found = new ArrayList<>(of(-1));
     boolean isFound =
-        found.stream().anyMatch(r -> r.isFound() && TOLD_WHERE_NONE.contains(r.kind()));
+        found.stream()
+            .anyMatch(r -> r.isFound() && (r.kind() == Kind.PANELS || r.kind() == Kind.STORAGE));
     if (!isFound && now.unmetHours > 0) {
       Change pair = pair();
       if (pair != null) {

@@ -55,9 +55,9 @@ final class SampleExplanation {
     double years = calendar.years();
     Shares shares = total.unmetWh() > 0.0 ? shares(total.unmetWh()) : null;
     var remedy =
-        new Remedy(Kind.PANELS, Said.of("client.no_spell"), List.of(), true, false, 0.0, 0.0, 0);
+        new Remedy(Kind.PANELS, Said.of("client.no_spell"), Said.of("effect.prevents.all"), List.of(), true, false, 0.0, 0.0, 0);
     var free =
-        new Remedy(Kind.CLEAN, Said.of("operator.3"), List.of(), false, true, 100.0, 2.0, 1);
+        new Remedy(Kind.CLEAN, Said.of("operator.3"), Said.of("effect.prevents.spell"), List.of(), false, true, 100.0, 2.0, 1);
     return new Explanation(
         result.scenario(),
         Said.of("weather.note"),
@@ -113,7 +113,7 @@ final class SampleExplanation {
     var spells = new ArrayList<Spell>();
     for (DarkSpell dark : DarkSpells.of(result.ledger(), needWh)) {
       spells.add(
-          new Spell("2021/22", 0, dark, shares(dark.unmetWh()), List.of(Said.of("operator.1")), List.of()));
+          new Spell("2021/22", 0, dark, shares(dark.unmetWh()), List.of(Said.of("operator.1")), List.of(), List.of()));
     }
     spells.sort(Comparator.comparingDouble((Spell s) -> s.spell().unmetWh()).reversed());
     return spells;
