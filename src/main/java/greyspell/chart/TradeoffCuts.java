@@ -6,10 +6,12 @@ import greyspell.study.TradeoffAxes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /** What of a map cannot be had: hatched, each limit in its own way, and named below. */
 final class TradeoffCuts {
   private static final double SWATCH = 18.0;
+  private static final int HATCH = 0xA3AEB5;
 
   private final Tradeoff tradeoff;
   private final TradeoffAxes axes;
@@ -34,9 +36,9 @@ final class TradeoffCuts {
     this.bottom = bottom;
     axes = tradeoff.map().axes();
     rules();
-    controllers();
     roof();
     budget();
+    controllers();
   }
 
   private double between(int panel) {
@@ -69,7 +71,7 @@ final class TradeoffCuts {
         cuts.add(
             new Cut(
                 "needs " + (needed == now + 1 ? "another controller" : "more controllers"),
-                14.0,
+                20.0,
                 true,
                 (m, wh) -> m > from && (isToEnd || m <= to)));
         return;
@@ -129,8 +131,7 @@ final class TradeoffCuts {
           double py = cut.isFalling ? bottom - v : top + v;
           boolean isIn =
               u <= to
-                  && cut.inside.holds(
-                      modules.applyAsDouble(left + u), storageWh.applyAsDouble(py));
+                  && first(modules.applyAsDouble(left + u), storageWh.applyAsDouble(py)) == cut;
           if (isIn && Double.isNaN(begin)) {
             begin = u;
           } else if (!isIn && !Double.isNaN(begin)) {
@@ -143,8 +144,18 @@ final class TradeoffCuts {
         }
       }
       double[] all = ends.stream().mapToDouble(Double::doubleValue).toArray();
-      canvas.segments(all, all.length / 4, Look.AXIS, 0.9);
+      canvas.segments(all, all.length / 4, HATCH, 0.9);
     }
+  }
+
+  /** Of several limits the first one is hatched, so that lines do not cross; null for none. */
+  private @Nullable Cut first(double modules, double storageWh) {
+    for (Cut cut : cuts) {
+      if (cut.inside.holds(modules, storageWh)) {
+        return cut;
+      }
+    }
+    return null;
   }
 
   private void add(List<Double> ends, Cut cut, double c, double fromU, double toU) {
@@ -164,7 +175,7 @@ final class TradeoffCuts {
         line += 19.0;
       }
       canvas.rect(x, line - 10.0, SWATCH, 12.0, Look.PAPER);
-      canvas.hatch(x, line - 10.0, SWATCH, 12.0, cut.spacingPx, Look.AXIS, cut.isFalling);
+      canvas.hatch(x, line - 10.0, SWATCH, 12.0, Math.min(9.0, cut.spacingPx), Look.AXIS, cut.isFalling);
       canvas.text(x + 25.0, line + 1.0, cut.words, Look.LABEL, false, Look.INK, Anchor.START);
       x += wide;
     }

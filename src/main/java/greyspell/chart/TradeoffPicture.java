@@ -22,6 +22,7 @@ public final class TradeoffPicture extends Picture {
   private static final double BELOW = 96.0;
   private static final int PANELS_TINT = 0xFAEBC4;
   private static final int STORAGE_TINT = 0xDDEEE8;
+  private static final int[] TINTS = {PANELS_TINT, STORAGE_TINT, Look.PAPER};
   private static final int COST = 0x7A5A12;
   private static final int FINE = 160;
 
@@ -70,9 +71,10 @@ public final class TradeoffPicture extends Picture {
         + TradeoffSay.weather(t)
         + ". Tinted: what the next step should be, "
         + (t.helps().isPerMoney() ? "the same money in panels or in packs" : "a string against a pack")
+        + (t.map().hasGenerator() ? ", by the fuel that it saves" : "")
         + ". Dots: the smallest bank in whole packs that keeps to "
         + Say.hours((int) Math.round(t.asked().targetHours()))
-        + " a year."
+        + " a year (hollow: beyond a limit)."
         + (t.costs().isKnown() ? " Thin dashed lines: the same cost beyond what stands." : "");
   }
 
@@ -136,12 +138,12 @@ public final class TradeoffPicture extends Picture {
   private void tint(Canvas canvas) {
     byte[] shade = new byte[FINE * FINE];
     WhatHelps helps = tradeoff.helps();
-    Contours panels = grid(helps::panelsSaveWh), packs = grid(helps::packSavesWh);
+    Contours panels = grid(helps::panelsGain), packs = grid(helps::packGain);
     for (int row = 0; row < FINE; row++) {
       for (int column = 0; column < FINE; column++) {
         double m = modules(LEFT + (column + 0.5) / FINE * (RIGHT - LEFT));
         double wh = storageWh(top + (row + 0.5) / FINE * (bottom - top));
-        Zone zone = WhatHelps.zone(panels.at(m, wh), packs.at(m, wh), helps.leastWh());
+        Zone zone = WhatHelps.zone(panels.at(m, wh), packs.at(m, wh), helps.leastGain());
         shade[row * FINE + column] = (byte) zone.ordinal();
       }
     }
@@ -153,7 +155,7 @@ public final class TradeoffPicture extends Picture {
         FINE,
         FINE,
         shade,
-        new int[] {PANELS_TINT, STORAGE_TINT, Look.PAPER});
+        TINTS);
   }
 
   private void flipLine(Canvas canvas) {
@@ -163,7 +165,7 @@ public final class TradeoffPicture extends Picture {
             (i, j) ->
                 helps.zone(i, j) == Zone.NEITHER
                     ? Double.NaN
-                    : helps.panelsSaveWh(i, j) - helps.packSavesWh(i, j));
+                    : helps.panelsGain(i, j) - helps.packGain(i, j));
     for (Contours.Path path : difference.lines(0.0)) {
       draw(canvas, path, Look.SUN_EDGE, 2.2, true);
     }
@@ -171,7 +173,7 @@ public final class TradeoffPicture extends Picture {
 
   private void zoneNames(Canvas canvas, LabelPlacer placer) {
     WhatHelps helps = tradeoff.helps();
-    Contours panels = grid(helps::panelsSaveWh), packs = grid(helps::packSavesWh);
+    Contours panels = grid(helps::panelsGain), packs = grid(helps::packGain);
     for (Zone zone : Zone.values()) {
       String words = TradeoffSay.helps(zone);
       double wide = TextWidth.of(words, Look.LABEL, true) + 10.0;
@@ -185,12 +187,13 @@ public final class TradeoffPicture extends Picture {
           for (double dy : new double[] {-14.0, 14.0}) {
             double m = modules(x + dx), wh = storageWh(y + dy);
             isInside &=
-                WhatHelps.zone(panels.at(m, wh), packs.at(m, wh), helps.leastWh()) == zone;
+                WhatHelps.zone(panels.at(m, wh), packs.at(m, wh), helps.leastGain()) == zone;
           }
         }
         if (isInside
             && placer.takeIfFree(new Box(x - wide * 0.5, y - 9.0, x + wide * 0.5, y + 9.0))) {
-          canvas.text(x, y + 4.0, words, Look.LABEL, true, Look.FAINT_INK, Anchor.MIDDLE);
+          canvas.rect(x - wide * 0.5, y - 8.5, wide, 17.0, TINTS[zone.ordinal()]);
+          canvas.text(x, y + 4.0, words, Look.LABEL, true, Look.INK, Anchor.MIDDLE);
           isDone = true;
         }
       }
@@ -448,7 +451,7 @@ public final class TradeoffPicture extends Picture {
           Look.INK,
           Anchor.END);
     }
-    canvas.text(Look.MARGIN, top - 9.0, "bank, kWh", Look.LABEL, false, Look.INK, Anchor.START);
+    canvas.text(Look.MARGIN, top - 25.0, "bank, kWh", Look.LABEL, false, Look.INK, Anchor.START);
     double packWh = axes.packWh();
     int every = Math.max(1, (int) Math.ceil(18.0 / ((bottom - top) * packWh / (mostWh - leastWh))));
     for (int packs = (int) Math.ceil(leastWh / packWh); packs * packWh <= mostWh + 1.0; packs++) {
@@ -467,6 +470,6 @@ public final class TradeoffPicture extends Picture {
       }
     }
     canvas.text(
-        Look.WIDTH - Look.MARGIN, top - 9.0, "packs", Look.LABEL, false, Look.INK, Anchor.END);
+        Look.WIDTH - Look.MARGIN, top - 25.0, "bank, packs", Look.LABEL, false, Look.INK, Anchor.END);
   }
 }

@@ -21,10 +21,25 @@ public final class TradeoffSay {
   public static String exchange(Tradeoff t) {
     ExchangeRate r = t.rate();
     String string = string(r), left = Say.kwh(t.map().presentWh());
-    if (t.map().presentWh() < 1.0) {
+    if (t.map().presentWh() < 1.0 && !t.map().hasGenerator()) {
       return "Nothing goes unserved in these "
           + weather(t)
           + ": here neither more panels nor more storage buys anything";
+    }
+    if (t.map().hasGenerator()) {
+      return "Here "
+          + string
+          + " saves "
+          + hours(r.stringSavesHours())
+          + " of the generator a year ("
+          + Say.number(r.stringSavesL(), 0)
+          + " l), one more pack ("
+          + Say.kwh(r.packWh())
+          + ") "
+          + Say.number(r.packSavesHours(), 0)
+          + " ("
+          + Say.number(r.packSavesL(), 0)
+          + " l)";
     }
     if (r.isStringWorthNothing() && r.isPackWorthNothing()) {
       return "Here "
@@ -61,8 +76,27 @@ public final class TradeoffSay {
     return "Here " + string + " is worth " + Say.kwh(r.stringWorthWh()) + " of bank";
   }
 
+  private static String hours(double hours) {
+    return Say.hours((int) Math.round(hours));
+  }
+
+  /** What is best for the home as it stands, a clause; empty where the rest says it. */
+  private static String best(Tradeoff t) {
+    Zone now = t.helps().present();
+    boolean isBoth = !t.rate().isStringWorthNothing() && !t.rate().isPackWorthNothing();
+    if (now == Zone.NEITHER || !(isBoth || t.map().hasGenerator()) || !t.helps().isPerMoney()) {
+      return "";
+    }
+    return ", and for the same money " + helps(now);
+  }
+
+  /** Nominal energy of a bank: "30.7 kWh", as it was bought. */
+  public static String storage(double wh) {
+    return Show.trimmed(wh / 1000.0, 1) + " kWh";
+  }
+
   /** "one more string (6 panels)". */
-  static String string(ExchangeRate r) {
+  public static String string(ExchangeRate r) {
     return "one more string (" + Say.count(r.stringModules(), "panel", "panels") + ")";
   }
 
@@ -98,15 +132,15 @@ public final class TradeoffSay {
 
   /** A sentence, with the finding. */
   static String title(Tradeoff t) {
-    String end = panelsEnd(t);
+    String first = exchange(t), end = panelsEnd(t);
     int colon = end.indexOf(':');
-    String first = exchange(t);
-    return first + (end.isEmpty() || first.contains("panels are worth nothing") ? "" : "; " + (colon < 0 ? end : end.substring(0, colon))) + ".";
+    boolean isSaid = end.isEmpty() || first.contains("worth nothing");
+    return first + (isSaid ? best(t) : "; " + (colon < 0 ? end : end.substring(0, colon))) + ".";
   }
 
   /** "24 modules and 30.7 kWh". */
   public static String point(TradeoffAxes axes, int panel, int bank) {
-    return Say.count(axes.modules(panel), "module", "modules") + " and " + Say.kwh(axes.storageWh(bank));
+    return Say.count(axes.modules(panel), "module", "modules") + " and " + storage(axes.storageWh(bank));
   }
 
   /** "6 packs", "6.3 packs". */

@@ -35,7 +35,7 @@ public final class Main implements Runnable {
   private static final List<String> COMMANDS =
       List.of(
           "new", //
-          "check", "strings", "load", "run", "size", "effects", "explain", "ladder", "sweep", "weather");
+          "check", "strings", "load", "run", "size", "tradeoff", "effects", "explain", "ladder", "sweep", "weather");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;
@@ -97,6 +97,7 @@ public final class Main implements Runnable {
       case "strings" -> new StringsCommand();
       case "load" -> new LoadCommand();
       case "size" -> new SizeCommand();
+      case "tradeoff" -> new TradeoffCommand();
       case "effects" -> new EffectsCommand();
       case "sweep" -> new SweepCommand();
       case "ladder" -> new LadderCommand();

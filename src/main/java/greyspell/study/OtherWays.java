@@ -70,7 +70,7 @@ final class OtherWays {
       ways.add(new Named("without the generator", home.withGenerator(null)));
       ways.add(
           new Named(
-              "a second generator like it",
+              "a second generator like it, on the same charger",
               home.withGenerator(new Generator(twice(generator.spec()), generator.rules()))));
     }
     return ways;

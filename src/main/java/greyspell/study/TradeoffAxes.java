@@ -161,12 +161,10 @@ public record TradeoffAxes(
   /** Fewer of both, for homes whose every cell is a run of its own; what stands stays in. */
   TradeoffAxes coarser(int mostPanels, int mostBanks) {
     int every = (panels.size() + mostPanels - 1) / mostPanels;
-    // whole packs, if a pack is a number of steps
-    int unit = Math.max(1, banksPerPack);
-    int packs = Math.max(1, banks.size() / unit);
-    int step = unit * ((packs + mostBanks - 1) / mostBanks);
-    if (packs < 4) {
-      step = Math.max(1, banks.size() / mostBanks);
+    int unit = Math.max(1, banksPerPack), step = (banks.size() + mostBanks - 1) / mostBanks;
+    // whole packs, or an even part of one
+    while (unit % step != 0 && step % unit != 0) {
+      step++;
     }
     List<Step> fewerPanels = every(panels, presentPanels, every);
     List<BankSpec> fewerBanks = every(banks, presentBank, step);
@@ -175,7 +173,7 @@ public record TradeoffAxes(
         presentPanels / every,
         fewerBanks,
         presentBank / step,
-        unit % step == 0 ? unit / step : 0,
+        unit % step == 0 ? unit / step : 1,
         (int) fewerPanels.stream().filter(p -> p.modules() <= modules(buildable - 1)).count(),
         end,
         note);

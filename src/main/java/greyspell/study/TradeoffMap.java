@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  */
 public final class TradeoffMap {
   private static final int FULL_PANELS = 7;
-  private static final int FULL_BANKS = 7;
+  private static final int FULL_BANKS = 10;
   private static final double SAME_SHARE = 1e-12;
 
   private final TradeoffAxes axes;
@@ -231,6 +231,11 @@ public final class TradeoffMap {
     return fuelL[panel][bank];
   }
 
+  /** Whether a generator runs in the home as it stands. */
+  public boolean hasGenerator() {
+    return generatorHours[axes.presentPanels()][axes.presentBank()] > 0.0;
+  }
+
   /** Not served in an average year by the home as it stands. */
   public double presentWh() {
     return unmetWh[axes.presentPanels()][axes.presentBank()];
@@ -238,10 +243,14 @@ public final class TradeoffMap {
 
   /**
    * How large a bank leaves so much unserved beside these panels: straight lines between the banks
-   * of the map; infinite if none of them leaves so little, the smallest if that does already.
+   * of the map; infinite if none of them leaves so little, less than anything if the smallest
+   * leaves less.
    */
   public double storageWhFor(int panel, double leftWh) {
     double[] wh = unmetWh[panel];
+    if (wh[0] < leftWh * (1.0 - SAME_SHARE)) {
+      return Double.NEGATIVE_INFINITY;
+    }
     if (wh[0] <= leftWh) {
       return axes.storageWh(0);
     }

@@ -4,14 +4,16 @@ import greyspell.scenario.Scenario.Costs;
 
 /**
  * At every point of a map, whether the next string or the next pack lowers more of what goes
- * unserved: for the same money where both prices are known, else one against the other.
+ * unserved, or of the fuel where a generator runs: for the same money where both prices are known,
+ * else one against the other. A string counts as the mean of the one before and the one after.
  */
 public final class WhatHelps {
   private final TradeoffMap map;
-  private final double[][] stringWh;
-  private final double[][] packWh;
+  private final double[][] stringGain;
+  private final double[][] packGain;
   private final boolean isPerMoney;
-  private final double leastWh;
+  private final double leastGain;
+  private static final double LEAST_FUEL_L = 1.0;
 
   /** What is the better next step. */
   public enum Zone {
@@ -22,50 +24,60 @@ public final class WhatHelps {
 
   private WhatHelps(TradeoffMap map, Costs costs, double leastWh) {
     this.map = map;
-    this.leastWh = leastWh;
+    leastGain = map.hasGenerator() ? LEAST_FUEL_L : leastWh;
     isPerMoney = costs.perModuleCost() != null && costs.perPackCost() != null;
-    stringWh = new double[map.panels()][map.banks()];
-    packWh = new double[map.panels()][map.banks()];
+    stringGain = new double[map.panels()][map.banks()];
+    packGain = new double[map.panels()][map.banks()];
   }
 
   static WhatHelps of(TradeoffMap map, TradeoffCosts costs, double leastWh) {
     var helps = new WhatHelps(map, costs.costs(), leastWh);
     TradeoffAxes axes = map.axes();
-    for (int i = 0; i < map.panels(); i++) {
-      int from = Math.min(i, Math.max(0, map.panels() - 2)), to = Math.min(from + 1, map.panels() - 1);
+    int last = map.panels() - 1;
+    for (int i = 0; i <= last; i++) {
+      int from = Math.max(0, i - 1), to = Math.min(last, i + 1), strings = Math.max(1, to - from);
+      double ratio = helps.isPerMoney ? costs.stringOverPack(from, to) : strings;
       for (int j = 0; j < map.banks(); j++) {
-        helps.stringWh[i][j] = map.unmetWh(from, j) - map.unmetWh(to, j);
-        int back = j;
-        while (back > 0 && axes.storageWh(ExchangeRate.packOn(axes, back)) - axes.storageWh(back) < axes.packWh() * 0.99) {
-          back--;
-        }
-        int pack = ExchangeRate.packOn(axes, back);
+        helps.stringGain[i][j] = (helps.lacking(from, j) - helps.lacking(to, j)) / ratio;
+        int back = wholePackBelow(axes, j), pack = ExchangeRate.packOn(axes, back);
         double packs = Math.max(1.0, (axes.storageWh(pack) - axes.storageWh(back)) / axes.packWh());
-        helps.packWh[i][j] = (map.unmetWh(i, back) - map.unmetWh(i, pack)) / packs;
-      }
-      if (helps.isPerMoney) {
-        double ratio = costs.stringOverPack(from, to);
-        for (int j = 0; j < map.banks(); j++) {
-          helps.stringWh[i][j] /= ratio;
-        }
+        helps.packGain[i][j] = (helps.lacking(i, back) - helps.lacking(i, pack)) / packs;
       }
     }
     return helps;
   }
 
-  /** A year, by panels: those of the next string, or what the money for a pack buys of them. */
-  public double panelsSaveWh(int panel, int bank) {
-    return stringWh[panel][bank];
+  /** This bank, or near the upper edge of the map the one a pack below it. */
+  private static int wholePackBelow(TradeoffAxes axes, int bank) {
+    int back = bank;
+    while (back > 0
+        && axes.storageWh(ExchangeRate.packOn(axes, back)) - axes.storageWh(back)
+            < axes.packWh() * 0.99) {
+      back--;
+    }
+    return back;
   }
 
-  /** A year, by a pack more. */
-  public double packSavesWh(int panel, int bank) {
-    return packWh[panel][bank];
+  private double lacking(int panel, int bank) {
+    return map.hasGenerator() ? map.fuelL(panel, bank) : map.unmetWh(panel, bank);
+  }
+
+  /**
+   * A year, by the next string, or by what the money for a pack buys of panels: Wh served, or litres
+   * of fuel where a generator runs.
+   */
+  public double panelsGain(int panel, int bank) {
+    return stringGain[panel][bank];
+  }
+
+  /** A year, by a pack more, in the same measure. */
+  public double packGain(int panel, int bank) {
+    return packGain[panel][bank];
   }
 
   /** Less than this a year counts as nothing. */
-  public double leastWh() {
-    return leastWh;
+  public double leastGain() {
+    return leastGain;
   }
 
   public boolean isPerMoney() {
@@ -73,15 +85,15 @@ public final class WhatHelps {
   }
 
   public Zone zone(int panel, int bank) {
-    return zone(stringWh[panel][bank], packWh[panel][bank], leastWh);
+    return zone(stringGain[panel][bank], packGain[panel][bank], leastGain);
   }
 
-  /** Of two savings. */
-  public static Zone zone(double panelsWh, double packWh, double leastWh) {
-    if (panelsWh < leastWh && packWh < leastWh) {
+  /** Of two gains. */
+  public static Zone zone(double panelsGain, double packGain, double leastGain) {
+    if (panelsGain < leastGain && packGain < leastGain) {
       return Zone.NEITHER;
     }
-    return panelsWh >= packWh ? Zone.PANELS : Zone.STORAGE;
+    return panelsGain >= packGain ? Zone.PANELS : Zone.STORAGE;
   }
 
   /** What is best at the home as it stands. */
