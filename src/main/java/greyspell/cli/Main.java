@@ -35,7 +35,7 @@ public final class Main implements Runnable {
   private static final List<String> COMMANDS =
       List.of(
           "new", //
-          "check", "strings", "load", "run", "size", "tradeoff", "effects", "explain", "ladder", "sweep", "weather");
+          "check", "strings", "load", "run", "size", "tradeoff", "effects", "compare", "explain", "ladder", "sweep", "weather");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;
@@ -103,6 +103,7 @@ public final class Main implements Runnable {
       case "ladder" -> new LadderCommand();
       case "explain" -> new ExplainCommand();
       case "weather" -> new WeatherCommand();
+      case "compare" -> new CompareCommand();
       default -> throw new IllegalArgumentException(name);
     };
   }

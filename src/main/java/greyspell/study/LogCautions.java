@@ -1,6 +1,8 @@
 package greyspell.study;
 
 import greyspell.cause.log.ClockFit;
+import greyspell.cause.log.Finding;
+import greyspell.cause.log.LogDiagnosis;
 import greyspell.cause.log.SeenHours;
 import greyspell.scenario.Scenario;
 import greyspell.study.LogWeeks.Span;
@@ -46,6 +48,20 @@ final class LogCautions {
       cautions.add(
           "The clock of the log seems to change within it, by about an hour, as daylight saving does:"
               + " export it in UTC or in standard time.");
+    }
+  }
+
+  /** Figures that no house has. */
+  static void plausible(LogDiagnosis diagnosis, List<String> cautions) {
+    for (Finding finding : diagnosis.findings()) {
+      double value = finding.estimate().value();
+      boolean isFactor = finding.about().assumed() == 1.0;
+      if (finding.isNamed() && isFactor && (value < 0.4 || value > 2.5)) {
+        cautions.add(
+            "Some figures are far from any house like this one. Is it the log of this home? Is a unit in"
+                + " the map the wrong one (W for kW), or solar_at or load_at (docs/compare.md)?");
+        return;
+      }
     }
   }
 

@@ -15,7 +15,6 @@ import greyspell.sky.SunPath;
 import greyspell.study.LogWeeks.Span;
 import greyspell.weather.MonitorLog;
 import greyspell.weather.WeatherSeries;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -118,7 +117,9 @@ public record LogStudy(
           sunClock != null && sunClock.isWrong() ? Math.round(sunClock.shiftH() * 2.0) * 30L : 0L;
       SeenHours right = shift == 0 ? seen : weeksOf.seen(shift);
       Weeks weeks = weeksOf.withoutWeather(right);
+      LogDiagnosis diagnosis = LogDiagnosis.of(weeks);
       LogCautions.house(home, log, cautions);
+      LogCautions.plausible(diagnosis, cautions);
       return new LogStudy(
           home,
           log,
@@ -127,7 +128,7 @@ public record LogStudy(
           null,
           sunClock,
           shift,
-          LogDiagnosis.of(weeks),
+          diagnosis,
           null,
           List.of(),
           null,
@@ -165,6 +166,7 @@ public record LogStudy(
       LogCautions.weather(
           clock, clock != null && clock.matchCorrelation() < LOWEST_MATCH, cautions);
       LogCautions.span(seen, span, cautions);
+      LogCautions.plausible(diagnosis, cautions);
       var simulated = new LogSimulated(home, log, run, light, weeksOf, seen, span, diagnosis);
       Shade shade = shade(diagnosis);
       return new LogStudy(
@@ -211,9 +213,16 @@ public record LogStudy(
     return diagnosis.findings().stream().filter(Finding::isNamed).toList();
   }
 
-  /** First and last day of what was read. */
-  public LocalDate firstDate() {
-    return coverage.first();
+  /** The same, what explains most of the charge first, where that is known. */
+  public List<Finding> namedByWeight() {
+    var left = new ArrayList<>(named());
+    var ordered = new ArrayList<Finding>();
+    for (Explained one : alone) {
+      left.stream().filter(f -> one.about().contains(f.about())).findFirst().ifPresent(ordered::add);
+    }
+    left.removeAll(ordered);
+    ordered.addAll(left);
+    return ordered;
   }
 
   /** Best first. */

@@ -35,6 +35,7 @@ final class MadeLog {
   double chargeNoiseShare = 0.003;
   double chargeStepShare = 0.005;
   double driftPerDayShare = 0.001;
+  double chargeOffShare;
   double clockShiftH;
   double startShare = 0.7;
   int gaps = 5;
@@ -118,7 +119,7 @@ final class MadeLog {
         LocalDateTime at =
             from.atStartOfDay()
                 .plusMinutes(h * 60L + r * stepMinutes - Math.round(clockShiftH * 60.0));
-        double charge = before + (end - before) * r / rows + off;
+        double charge = before + (end - before) * r / rows + off + chargeOffShare;
         charge += chargeNoiseShare * random.nextGaussian();
         charge = Math.rint(charge / chargeStepShare) * chargeStepShare;
         double solar = used[h] * solarGain * (1.0 + meterNoiseShare * random.nextGaussian());

@@ -50,6 +50,8 @@ public record BankFit(
   private static final double PRIOR_DRIFT = 0.002;
   private static final double METER_SHARE = 0.01;
   private static final int ROUNDS = 6;
+  private static final double LEAST_INVERSE = 0.25;
+  private static final double MOST_INVERSE = 4.0;
 
   static BankFit of(Weeks weeks, boolean isLoadSeen) {
     List<Stretch> stretches = Stretches.of(weeks);
@@ -112,6 +114,12 @@ public record BankFit(
         for (int i = 0; i < 4; i++) {
           drawn[i][draw] = p[i];
         }
+      }
+      if (best[0] <= LEAST_INVERSE || best[0] >= MOST_INVERSE) {
+        var no =
+            Estimate.unknown(
+                "no bank between a quarter and four times the scenario's fits", hours, days);
+        return new BankFit(no, no, no, no, no, nights);
       }
       Estimate second = estimate(best[1], drawn[1], hours, days);
       String no = isLoadSeen ? "the load is in the log" : "the load is not in the log";
@@ -213,7 +221,7 @@ public record BankFit(
           for (int i = 0; i < 4; i++) {
             p[i] += step[i];
           }
-          p[0] = Math.max(0.2, Math.min(5.0, p[0]));
+          p[0] = Math.max(LEAST_INVERSE, Math.min(MOST_INVERSE, p[0]));
         } catch (SingularMatrixException e) {
           return new double[] {Double.NaN, Double.NaN, Double.NaN, Double.NaN};
         }

@@ -209,8 +209,9 @@ public record SunFit(Estimate factor, @Nullable Shade shade, Left left) {
         boolean isIn = weeks.hourOfDay(h) >= from && weeks.hourOfDay(h) < to;
         hours += free.isFree[h] && isIn ? 1 : 0;
       }
-      return new Shade(
-          from, to, Estimate.of(lost, spread, hours, daysRead()), clear[0], (int) clear[1]);
+      // the split of light into direct and grey is a model: more than all of it cannot be lost
+      Estimate share = Estimate.of(Math.min(1.0, lost), spread, hours, daysRead());
+      return new Shade(from, to, share, clear[0], (int) clear[1]);
     }
 
     /** Seen over expected, and of how many hours. */
