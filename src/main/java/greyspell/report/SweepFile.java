@@ -25,6 +25,7 @@ import java.util.TreeMap;
  */
 public final class SweepFile implements AutoCloseable {
   private static final String ENDING = ".unfinished";
+  private static final long SECOND_NS = 1_000_000_000L;
 
   private final Path table;
   private final Path unfinished;
@@ -34,6 +35,7 @@ public final class SweepFile implements AutoCloseable {
   private final long runs;
   private final Map<Integer, String> rows = new TreeMap<>();
   private boolean isOfAnotherQuestion;
+  private long forcedNs = System.nanoTime();
 
   private SweepFile(Path table, FileChannel channel, String stamp, int columns, long runs) {
     this.table = table;
@@ -148,6 +150,10 @@ public final class SweepFile implements AutoCloseable {
     String line = SweepTable.line(cells);
     try {
       write(run + "," + line + "\n");
+      if (System.nanoTime() - forcedNs > SECOND_NS) {
+        channel.force(false); // a lost power supply takes no more than this with it
+        forcedNs = System.nanoTime();
+      }
     } catch (IOException e) {
       throw unwritable(table, e);
     }

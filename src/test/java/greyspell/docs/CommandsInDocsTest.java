@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 class CommandsInDocsTest {
   private static final Pattern COMMAND =
       Pattern.compile(
-          "(?:target/)?greyspell ((?:run|new|check|strings|load|effects|weather) [^`\\n&|#]+)");
+          "(?:target/)?greyspell ((?:run|new|check|strings|load|effects|sweep|weather) [^`\\n&|#]+)");
 
   private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|[^\\s\\\\]+");
 
@@ -32,6 +32,7 @@ class CommandsInDocsTest {
             "DEVELOPERS.md",
             "weather-samples/README.md",
             "docs/weather-files.md",
+            "docs/sweep.md",
             "docs/loads.md")) {
       String text = Files.readString(Path.of(document));
       var inFence =
@@ -56,7 +57,7 @@ class CommandsInDocsTest {
                 ? folder.resolve(word.replace('/', '-')).toString()
                 : word);
       }
-      if (args.contains("load") || args.contains("effects")) {
+      if (args.contains("load") || args.contains("effects") || args.contains("sweep")) {
         args.addAll(List.of("--library", "shared"));
       }
       if (args.contains("run")) {
