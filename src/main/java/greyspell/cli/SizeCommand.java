@@ -153,7 +153,8 @@ final class SizeCommand implements Callable<Integer> {
   @Option(
       names = "--write",
       paramLabel = "FILE",
-      description = "Save the scenario with the answer in it; comments and order stay.")
+      description =
+          "Save the scenario with the answer in it; comments and order stay. Best beside the scenario: files are named relative to it.")
   private @Nullable Path write;
 
   @Option(

@@ -72,7 +72,7 @@ public final class SizeText {
         + targets()
         + "): "
         + left(tally)
-        + (result.isPresentEnough() ? " In the weather that was gone through." : "");
+        + (result.isPresentEnough() ? " All counted in the weather that was gone through." : "");
   }
 
   /** "613 unmet hours a year, 2 of 2 whole winters dark, at worst on 48 days.". */
@@ -86,7 +86,8 @@ public final class SizeText {
               + Say.count(tally.wholeWinters(), "whole winter dark", "whole winters dark"));
     }
     if (tally.mostLossDays() > 0) {
-      parts.add("in the worst on " + Say.count(tally.mostLossDays(), "day", "days"));
+      parts.add(
+          Say.count(tally.mostLossDays(), "day of loss", "days of loss") + " in the worst winter");
     }
     if (tally.generatorHours() > 0) {
       parts.add("the generator " + hours(tally.generatorHoursPerYear()) + " hours a year");
@@ -108,7 +109,7 @@ public final class SizeText {
 
   static String words(Target target) {
     if (target instanceof UnmetHours t) {
-      return "at most " + Show.number(t.mostPerYear()) + " unmet hours a year";
+      return "at most " + Show.trimmed(t.mostPerYear(), 1) + " unmet hours a year";
     } else if (target instanceof LossDays t) {
       return t.mostPerWinter() == 0
           ? "no day of loss in any winter"
@@ -116,7 +117,7 @@ public final class SizeText {
     } else if (target instanceof DarkWinters t) {
       return "at most " + t.most() + " dark winter" + (t.most() == 1 ? "" : "s") + " in " + t.of();
     } else if (target instanceof AutonomyDays t) {
-      return Show.number(t.least()) + " days of autonomy without sun";
+      return Show.trimmed(t.least(), 1) + " days of autonomy without sun";
     }
     throw new IllegalArgumentException(target.toString());
   }
@@ -207,7 +208,7 @@ public final class SizeText {
     var last = result.steps().steps().get(result.steps().count() - 1);
     return capital(bank(now))
         + (packsAreOne(now) ? " meets" : " meet")
-        + " it with no panels that can be built, up to "
+        + " it with no number of panels that can be built, up to "
         + Say.count(last.modules(), "module", "modules")
         + ".";
   }
@@ -247,7 +248,7 @@ public final class SizeText {
     if (result.frontier().isEmpty()) {
       return;
     }
-    out.append("\nPairs of which neither can be smaller:\n");
+    out.append("\nPairs of which neither can be smaller, hours in an average year:\n");
     var table = new Columns();
     boolean hasWinters = result.wholeWinters() > 0;
     boolean hasGenerator =
@@ -262,12 +263,12 @@ public final class SizeText {
     if (result.banks().areWholePacks()) {
       head.add("packs");
     }
-    head.addAll(List.of("kWh", "unmet h a year"));
+    head.addAll(List.of("kWh", "unmet h"));
     if (hasWinters) {
-      head.addAll(List.of("dark winters", "days in the worst"));
+      head.addAll(List.of("dark winters", "most days of loss"));
     }
     if (hasGenerator) {
-      head.add("generator h a year");
+      head.add("generator h");
     }
     if (hasCost) {
       String currency = result.home().costs().currency();

