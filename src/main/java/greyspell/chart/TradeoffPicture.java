@@ -33,8 +33,12 @@ public final class TradeoffPicture extends Picture {
   private final TradeoffMap map;
   private final TradeoffAxes axes;
   private final Contours hours;
+  private final List<Label> labels = new ArrayList<>();
   private double top;
   private double bottom;
+
+  /** Written once all lines are drawn, so that none crosses it. */
+  private record Label(Contours.Path path, String words, boolean isBold, int colour) {}
 
   private TradeoffPicture(Tradeoff t) {
     super("tradeoff", TradeoffSay.title(t), note(t), describe(t), HEIGHT);
@@ -124,9 +128,11 @@ public final class TradeoffPicture extends Picture {
     cuts.hatch(canvas, this::x, this::modules, this::storageWh);
     frame(canvas);
     takePoints(placer);
-    costLines(canvas, placer);
-    hourLines(canvas, placer);
+    labels.clear();
+    costLines(canvas);
+    hourLines(canvas);
     flipLine(canvas);
+    labels.forEach(label -> write(canvas, placer, label));
     dots(canvas);
     points(canvas, placer);
     zoneNames(canvas, placer);
@@ -210,7 +216,7 @@ public final class TradeoffPicture extends Picture {
 
   // lines
 
-  private void hourLines(Canvas canvas, LabelPlacer placer) {
+  private void hourLines(Canvas canvas) {
     double target = tradeoff.asked().targetHours();
     var levels = new ArrayList<Double>();
     for (double level : LEVELS) {
@@ -219,7 +225,6 @@ public final class TradeoffPicture extends Picture {
       }
     }
     levels.add(target);
-    var lines = new ArrayList<Labelled>();
     for (double level : levels) {
       boolean isTarget = level == target;
       List<Contours.Path> paths = hours.lines(Math.log1p(level));
@@ -227,21 +232,16 @@ public final class TradeoffPicture extends Picture {
         draw(canvas, path, Look.HOUSE, isTarget ? 3.0 : 1.5, false);
       }
       if (!paths.isEmpty()) {
-        lines.add(new Labelled(paths.get(0), level, isTarget));
+        labels.add(new Label(paths.get(0), hoursWords(level), isTarget, Look.HOUSE));
       }
     }
-    for (Labelled line : lines) {
-      label(canvas, placer, line.path, hoursWords(line.level), line.isTarget, Look.HOUSE);
-    }
   }
-
-  private record Labelled(Contours.Path path, double level, boolean isTarget) {}
 
   private static String hoursWords(double level) {
     return level < 1.0 ? "none" : Say.number(level, 0) + " h";
   }
 
-  private void costLines(Canvas canvas, LabelPlacer placer) {
+  private void costLines(Canvas canvas) {
     if (!tradeoff.costs().isKnown()) {
       return;
     }
@@ -252,7 +252,7 @@ public final class TradeoffPicture extends Picture {
     for (double level = step; level < most; level += step) {
       for (Contours.Path path : cost.lines(level)) {
         draw(canvas, path, COST, 1.0, true);
-        label(canvas, placer, path, "+" + Say.number(level, 0) + " " + currency, false, COST);
+        labels.add(new Label(path, "+" + Say.number(level, 0) + " " + currency, false, COST));
       }
     }
   }
@@ -301,16 +301,17 @@ public final class TradeoffPicture extends Picture {
     canvas.segments(all, all.length / 4, colour, width);
   }
 
-  private void label(
-      Canvas canvas, LabelPlacer placer, Contours.Path path, String words, boolean isBold, int colour) {
-    double wide = TextWidth.of(words, Look.TICK, isBold) + 6.0;
+  private void write(Canvas canvas, LabelPlacer placer, Label label) {
+    Contours.Path path = label.path;
+    double wide = TextWidth.of(label.words, Look.TICK, label.isBold) + 6.0;
     for (double share : new double[] {0.5, 0.62, 0.38, 0.74, 0.26, 0.86, 0.14, 0.94, 0.06}) {
       int k = (int) Math.round(share * (path.count() - 1));
       double px = x(path.xAcross()[k]), py = y(path.yUp()[k]);
       var box = new Box(px - wide * 0.5, py - 8.0, px + wide * 0.5, py + 8.0);
       if (placer.takeIfFree(box)) {
         canvas.rect(px - wide * 0.5, py - 7.5, wide, 15.0, Look.PAPER);
-        canvas.text(px, py + 4.0, words, Look.TICK, isBold, colour, Anchor.MIDDLE);
+        canvas.text(
+            px, py + 4.0, label.words, Look.TICK, label.isBold, label.colour, Anchor.MIDDLE);
         return;
       }
     }

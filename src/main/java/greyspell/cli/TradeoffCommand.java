@@ -124,6 +124,11 @@ final class TradeoffCommand implements Callable<Integer> {
         files = TradeoffFiles.write(tradeoff, out);
       }
     }
+    if (out != null && files.stream().noneMatch(f -> f.toString().endsWith(".png"))) {
+      spec.commandLine()
+          .getErr()
+          .println("No PNG picture: Java finds no font on this machine. The SVG picture is whole.");
+    }
     screen.print(json ? TradeoffJson.text(tradeoff) : TradeoffText.of(tradeoff, files));
     screen.flush();
     return 0;

@@ -84,6 +84,9 @@ public final class TradeoffText {
   private void exchange() {
     ExchangeRate r = t.rate();
     say(TradeoffSay.exchange(t) + ".");
+    if (r.stringModules() > 0 && !r.isStringBuildable()) {
+      say("But that string is refused: see where panels end, below.");
+    }
     if (map.presentWh() >= 1.0) {
       say(
           "In a year "
@@ -205,13 +208,13 @@ public final class TradeoffText {
       var table = new Columns();
       boolean hasGenerator = t.home().generator() != null;
       table.row(hasGenerator
-          ? new String[] {"saves kWh", "worth kWh of bank", "generator h", "fuel l", ""}
+          ? new String[] {"saves kWh", "worth kWh of bank", "generator h a year", "fuel l", ""}
           : new String[] {"saves kWh", "worth kWh of bank", ""});
       for (OtherWay way : t.others()) {
         var cells = new ArrayList<>(List.of(Say.kwhCell(way.savesWh()), worth(way)));
         if (hasGenerator) {
-          cells.add(Say.number(-way.savesHours(), 0));
-          cells.add(Say.number(-way.savesL(), 0));
+          cells.add(change(-way.savesHours()));
+          cells.add(change(-way.savesL()));
         }
         cells.add(way.name());
         table.row(cells.toArray(String[]::new));
@@ -231,6 +234,10 @@ public final class TradeoffText {
 
   private boolean isAllServed() {
     return map.unmetWh(map.panels() - 1, map.banks() - 1) < 1.0;
+  }
+
+  private static String change(double more) {
+    return (more >= 0.5 ? "+" : "") + Say.number(more, 0);
   }
 
   private String worth(OtherWay way) {
