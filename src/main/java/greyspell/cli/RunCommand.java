@@ -62,7 +62,7 @@ final class RunCommand implements Callable<Integer> {
   @Option(names = "--no-pictures", description = "Leave the pictures out; the page says so.")
   private boolean noPictures;
 
-  @Option(names = "--json", description = "Print results.json instead of the summary.")
+  @Option(names = "--json", description = "Print results.json, of many winters winters.json, instead of the summary.")
   private boolean json;
 
   @Option(names = "--quiet", description = "Print no summary.")
@@ -105,7 +105,8 @@ final class RunCommand implements Callable<Integer> {
         result = result.withFirstCaution(failing);
       }
       files =
-          ReportFiles.write(result, check, folder, !noPictures, what -> progress.step(what, 0.7));
+          ReportFiles.write(
+              result, check, many, folder, !noPictures, what -> progress.step(what, 0.7));
     }
     if (!noPictures && files.stream().noneMatch(f -> f.toString().endsWith(".png"))) {
       spec.commandLine()
@@ -114,7 +115,8 @@ final class RunCommand implements Callable<Integer> {
               "No PNG pictures: Java finds no font on this machine. The SVG pictures and the page are whole.");
     }
     if (json) {
-      screen.print(Files.readString(folder.resolve(ReportFiles.RESULTS)));
+      String books = many == null ? ReportFiles.RESULTS : ReportFiles.WINTERS;
+      screen.print(Files.readString(folder.resolve(books)));
       screen.flush();
     } else if (!quiet) {
       screen.print(many == null ? Summary.text(result, files) : WintersText.text(many, files));

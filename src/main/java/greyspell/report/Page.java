@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param pictures SVG text by place on the page: months, fortnight, grey spells, charge and, where
  *     there is more than the sun, sources; empty if the run was asked for none
  * @param generator null for a home without one
+ * @param manyWinters null where the home was run through its own weather alone
  */
 public record Page(
     String name,
@@ -47,7 +48,8 @@ public record Page(
     List<Pair> inputs,
     List<Assumption> assumptions,
     List<String> cautions,
-    List<Pair> words) {
+    List<Pair> words,
+    @Nullable WintersPage manyWinters) {
   /** A word and what belongs to it. */
   public record Pair(String word, String text) {}
 

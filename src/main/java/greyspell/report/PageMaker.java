@@ -10,9 +10,11 @@ import greyspell.report.Page.Pair;
 import greyspell.report.Page.Row;
 import greyspell.report.Page.Table;
 import greyspell.study.ElectricalCheck;
+import greyspell.study.ManyWinters;
 import greyspell.study.StudyResult;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Puts a result into the words and tables of the page. */
 final class PageMaker {
@@ -30,11 +32,25 @@ final class PageMaker {
   }
 
   static Page page(StudyResult result, ElectricalCheck check, List<String> pictures) {
-    return new PageMaker(result).make(check, pictures);
+    return new PageMaker(result).make(check, pictures, Verdict.of(result), null);
   }
 
-  private Page make(ElectricalCheck check, List<String> pictures) {
-    var verdict = Verdict.of(result);
+  static Page page(
+      StudyResult result,
+      ElectricalCheck check,
+      List<String> pictures,
+      ManyWinters many,
+      List<String> winterPictures) {
+    return new PageMaker(result)
+        .make(
+            check, pictures, WinterVerdict.of(many), WintersPage.of(many, winterPictures));
+  }
+
+  private Page make(
+      ElectricalCheck check,
+      List<String> pictures,
+      Verdict verdict,
+      @Nullable WintersPage manyWinters) {
     var fortnight = Fortnight.of(result);
     var alwaysOn = Facts.alwaysOn(result);
     var keys = new ArrayList<Pair>();
@@ -83,7 +99,8 @@ final class PageMaker {
         inputs(),
         result.assumptions(),
         Cautions.all(result),
-        HowToRead.words());
+        HowToRead.words(),
+        manyWinters);
   }
 
   // ---- what running out means

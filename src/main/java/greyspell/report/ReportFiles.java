@@ -3,8 +3,10 @@ package greyspell.report;
 import greyspell.chart.Picture;
 import greyspell.chart.Pictures;
 import greyspell.chart.Pictures.NoFonts;
+import greyspell.chart.WinterPictures;
 import greyspell.quantity.BadInput;
 import greyspell.study.ElectricalCheck;
+import greyspell.study.ManyWinters;
 import greyspell.study.StudyResult;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -23,21 +25,26 @@ public final class ReportFiles {
   public static final String LEDGER = "ledger.csv";
   public static final String MONTHS = "months.csv";
   public static final String RESULTS = "results.json";
+  public static final String WINTERS = "winters.json";
+  public static final String WINTERS_TABLE = "winters.csv";
   public static final String PICTURES = "pictures";
 
   private final StudyResult result;
   private final Deliver deliver;
   private @Nullable ElectricalCheck check;
+  private final @Nullable ManyWinters many;
   private final Consumer<String> progress;
   private final ConcurrentLinkedQueue<Picture> toPaint = new ConcurrentLinkedQueue<>();
 
   private ReportFiles(
       StudyResult result,
       @Nullable ElectricalCheck check,
+      @Nullable ManyWinters many,
       Deliver deliver,
       Consumer<String> progress) {
     this.result = result;
     this.check = check;
+    this.many = many;
     this.deliver = deliver;
     this.progress = progress;
   }
@@ -64,8 +71,23 @@ public final class ReportFiles {
       Path dir,
       boolean pictures,
       Consumer<String> progress) {
+    return write(result, check, null, dir, pictures, progress);
+  }
+
+  /**
+   * The same of one winter out of many, with the books of all of them.
+   *
+   * @param many null where the home was run through its own weather alone
+   */
+  public static List<Path> write(
+      StudyResult result,
+      @Nullable ElectricalCheck check,
+      @Nullable ManyWinters many,
+      Path dir,
+      boolean pictures,
+      Consumer<String> progress) {
     try (var deliver = new Deliver(dir)) {
-      var files = new ReportFiles(result, check, deliver, progress);
+      var files = new ReportFiles(result, check, many, deliver, progress);
       files.run(pictures);
       var written = new ArrayList<>(deliver.done());
       written.sort((a, b) -> Boolean.compare(b.endsWith(PAGE), a.endsWith(PAGE)));
@@ -75,9 +97,13 @@ public final class ReportFiles {
 
   private void run(boolean pictures) {
     for (String name : Pictures.NAMES) {
-      deliver.supersede(PICTURES + "/" + name + ".svg");
-      deliver.supersede(PICTURES + "/" + name + ".png");
+      supersede(name);
     }
+    for (String name : WinterPictures.NAMES) {
+      supersede(name);
+    }
+    deliver.supersede(WINTERS);
+    deliver.supersede(WINTERS_TABLE);
     var pages =
         new FutureTask<@Nullable Void>(
             () -> {
@@ -108,6 +134,11 @@ public final class ReportFiles {
     paint();
   }
 
+  private void supersede(String picture) {
+    deliver.supersede(PICTURES + "/" + picture + ".svg");
+    deliver.supersede(PICTURES + "/" + picture + ".png");
+  }
+
   private static void rethrow(@Nullable Throwable cause, @Nullable RuntimeException earlier) {
     if (earlier != null) {
       throw earlier;
@@ -135,23 +166,41 @@ public final class ReportFiles {
       throw deliver.unwritable(e);
     }
     say(RESULTS);
+    if (many != null) {
+      winters(many);
+    }
     paint();
   }
 
+  private void winters(ManyWinters all) {
+    write(WINTERS_TABLE, WintersCsv.text(all.book()));
+    try (var out = deliver.open(WINTERS)) {
+      WintersJson.write(all, out);
+    } catch (IOException e) {
+      throw deliver.unwritable(e);
+    }
+    say(WINTERS);
+  }
+
   private void page(boolean pictures) {
-    if (!pictures) {
-      write(PAGE, PageWriter.html(result, check(), List.of()));
+    List<String> drawn = pictures ? draw(Pictures.of(result)) : List.of();
+    if (many == null) {
+      write(PAGE, PageWriter.html(result, check(), drawn));
       return;
     }
+    List<String> ofAll = pictures ? draw(WinterPictures.of(many.book())) : List.of();
+    write(PAGE, PageWriter.html(result, check(), drawn, many, ofAll));
+  }
+
+  private List<String> draw(List<Picture> all) {
     var drawn = new ArrayList<String>();
-    List<Picture> all = Pictures.of(result);
     toPaint.addAll(all);
     for (Picture p : all) {
       String svg = Pictures.svg(p);
       drawn.add(svg);
       write(PICTURES + "/" + p.name() + ".svg", svg);
     }
-    write(PAGE, PageWriter.html(result, check(), drawn));
+    return drawn;
   }
 
   /** Made by the thread that first needs it. */
