@@ -93,6 +93,9 @@ final class ManyTables {
 
   /** "3.1 · 4.0 · 5.2". */
   private static String spread(Band band, DoubleFunction<String> say) {
+    if (band.high() == 0.0) {
+      return "0";
+    }
     return say.apply(band.low())
         + " · "
         + say.apply(band.middle())
@@ -175,7 +178,7 @@ final class ManyTables {
   }
 
   Table byLength() {
-    return howOften("Grey spells of at least", climate.byLength(), d -> Say.days(d));
+    return howOften("Grey spells of at least", climate.byLength(), d -> Say.count((int) d, "day", "days"));
   }
 
   Table byDepth() {
