@@ -135,6 +135,9 @@ public final class TradeoffSay {
     String first = exchange(t), end = panelsEnd(t);
     int colon = end.indexOf(':');
     boolean isSaid = end.isEmpty() || first.contains("worth nothing");
+    if (t.rate().stringModules() > 0 && !t.rate().isStringBuildable() && !first.contains("worth nothing")) {
+      return first + ", but the string rules refuse it.";
+    }
     return first + (isSaid ? best(t) : "; " + (colon < 0 ? end : end.substring(0, colon))) + ".";
   }
 

@@ -13,7 +13,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.util.Locale;
 
-/** Panels against storage for other programs; the keys stand in docs/sizing.md. */
+/** Panels against storage for other programs; the keys stand in docs/tradeoff.md. */
 public final class TradeoffJson {
   private static final int FORMAT = 1;
 
