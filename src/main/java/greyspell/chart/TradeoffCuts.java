@@ -42,9 +42,7 @@ final class TradeoffCuts {
   }
 
   private double between(int panel) {
-    return panel <= 0
-        ? axes.modules(0)
-        : 0.5 * (axes.modules(panel - 1) + axes.modules(panel));
+    return panel <= 0 ? axes.modules(0) : 0.5 * (axes.modules(panel - 1) + axes.modules(panel));
   }
 
   private void rules() {
@@ -66,7 +64,8 @@ final class TradeoffCuts {
     for (int i = 0; i < axes.buildable(); i++) {
       int needed = axes.panels().get(i).controllers();
       if (needed > now) {
-        double from = between(i), to = between(Math.min(axes.buildable(), axes.panels().size() - 1));
+        double from = between(i),
+            to = between(Math.min(axes.buildable(), axes.panels().size() - 1));
         boolean isToEnd = axes.buildable() == axes.panels().size();
         cuts.add(
             new Cut(
@@ -106,10 +105,7 @@ final class TradeoffCuts {
     var grid = new Contours(across, up, cost);
     cuts.add(
         new Cut(
-            "budget: more than "
-                + Say.number(budget, 0)
-                + " "
-                + tradeoff.home().costs().currency(),
+            "budget: more than " + Say.number(budget, 0) + " " + tradeoff.home().costs().currency(),
             10.0,
             false,
             (m, wh) -> grid.at(m, wh) > budget));
@@ -130,8 +126,7 @@ final class TradeoffCuts {
           double v = c - u;
           double py = cut.isFalling ? bottom - v : top + v;
           boolean isIn =
-              u <= to
-                  && first(modules.applyAsDouble(left + u), storageWh.applyAsDouble(py)) == cut;
+              u <= to && first(modules.applyAsDouble(left + u), storageWh.applyAsDouble(py)) == cut;
           if (isIn && Double.isNaN(begin)) {
             begin = u;
           } else if (!isIn && !Double.isNaN(begin)) {
@@ -175,7 +170,8 @@ final class TradeoffCuts {
         line += 19.0;
       }
       canvas.rect(x, line - 10.0, SWATCH, 12.0, Look.PAPER);
-      canvas.hatch(x, line - 10.0, SWATCH, 12.0, Math.min(9.0, cut.spacingPx), Look.AXIS, cut.isFalling);
+      canvas.hatch(
+          x, line - 10.0, SWATCH, 12.0, Math.min(9.0, cut.spacingPx), Look.AXIS, cut.isFalling);
       canvas.text(x + 25.0, line + 1.0, cut.words, Look.LABEL, false, Look.INK, Anchor.START);
       x += wide;
     }

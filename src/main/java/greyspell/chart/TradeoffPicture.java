@@ -74,7 +74,9 @@ public final class TradeoffPicture extends Picture {
     return "Dark lines: hours of an average year in which something goes unserved, over "
         + TradeoffSay.weather(t)
         + ". Tinted: what the next step should be, "
-        + (t.helps().isPerMoney() ? "the same money in panels or in packs" : "a string against a pack")
+        + (t.helps().isPerMoney()
+            ? "the same money in panels or in packs"
+            : "a string against a pack")
         + (t.map().hasGenerator() ? ", by the fuel that it saves" : "")
         + ". Dots: the smallest bank in whole packs that keeps to "
         + Say.hours((int) Math.round(t.asked().targetHours()))
@@ -153,15 +155,7 @@ public final class TradeoffPicture extends Picture {
         shade[row * FINE + column] = (byte) zone.ordinal();
       }
     }
-    canvas.cells(
-        LEFT,
-        top,
-        (RIGHT - LEFT) / FINE,
-        (bottom - top) / FINE,
-        FINE,
-        FINE,
-        shade,
-        TINTS);
+    canvas.cells(LEFT, top, (RIGHT - LEFT) / FINE, (bottom - top) / FINE, FINE, FINE, shade, TINTS);
   }
 
   private void flipLine(Canvas canvas) {
@@ -351,13 +345,7 @@ public final class TradeoffPicture extends Picture {
     int p = axes.presentPanels(), c = axes.presentBank();
     double px = x(axes.modules(p)), py = y(axes.storageWh(c));
     canvas.diamond(px, py, 8.0, Look.UNMET, Look.PAPER);
-    plate(
-        canvas,
-        placer,
-        px,
-        py,
-        "now: " + Say.number(map.unmetHours(p, c), 0) + " h",
-        Look.UNMET);
+    plate(canvas, placer, px, py, "now: " + Say.number(map.unmetHours(p, c), 0) + " h", Look.UNMET);
     int cheapest = tradeoff.cheapestPanels();
     if (cheapest >= 0) {
       int bank = tradeoff.frontier().get(cheapest);
@@ -418,7 +406,13 @@ public final class TradeoffPicture extends Picture {
         lastX = x;
         int colour = isPresent ? Look.UNMET : Look.INK;
         canvas.text(
-            x, bottom + 18.0, Say.number(axes.modules(i), 0), Look.TICK, isPresent, colour, Anchor.MIDDLE);
+            x,
+            bottom + 18.0,
+            Say.number(axes.modules(i), 0),
+            Look.TICK,
+            isPresent,
+            colour,
+            Anchor.MIDDLE);
         canvas.text(
             x,
             top - 9.0,
@@ -430,7 +424,8 @@ public final class TradeoffPicture extends Picture {
       }
     }
     double middle = (LEFT + RIGHT) * 0.5;
-    canvas.text(middle, bottom + 35.0, "panels, modules", Look.LABEL, false, Look.INK, Anchor.MIDDLE);
+    canvas.text(
+        middle, bottom + 35.0, "panels, modules", Look.LABEL, false, Look.INK, Anchor.MIDDLE);
     canvas.text(middle, top - 25.0, "panels, kW", Look.LABEL, false, Look.INK, Anchor.MIDDLE);
   }
 
@@ -471,6 +466,12 @@ public final class TradeoffPicture extends Picture {
       }
     }
     canvas.text(
-        Look.WIDTH - Look.MARGIN, top - 25.0, "bank, packs", Look.LABEL, false, Look.INK, Anchor.END);
+        Look.WIDTH - Look.MARGIN,
+        top - 25.0,
+        "bank, packs",
+        Look.LABEL,
+        false,
+        Look.INK,
+        Anchor.END);
   }
 }

@@ -104,14 +104,18 @@ public final class TradeoffSay {
   public static String panelsEnd(Tradeoff t) {
     ExchangeRate r = t.rate();
     TradeoffAxes axes = t.map().axes();
-    if (r.panelsHelpTo() == 0 || t.map().presentWh() < 1.0 || r.panelsHelpTo() <= axes.modules(axes.presentPanels())) {
+    if (r.panelsHelpTo() == 0
+        || t.map().presentWh() < 1.0
+        || r.panelsHelpTo() <= axes.modules(axes.presentPanels())) {
       return "";
     }
     return "beyond "
         + r.panelsHelpTo()
         + " panels another string is worth nothing"
         + (r.leftWithAllPanelsWh() >= r.leastThatCountsWh()
-            ? ": " + Say.kwh(r.leftWithAllPanelsWh()) + " a year are left then, in spells darker than any panels make up for"
+            ? ": "
+                + Say.kwh(r.leftWithAllPanelsWh())
+                + " a year are left then, in spells darker than any panels make up for"
             : ": then next to nothing goes unserved");
   }
 
@@ -126,7 +130,9 @@ public final class TradeoffSay {
         + Say.kwh(r.storageHelpsToWh())
         + " another pack is worth nothing"
         + (r.leftWithAllStorageWh() >= r.leastThatCountsWh()
-            ? ": " + Say.kwh(r.leftWithAllStorageWh()) + " a year are left then, because there is no sun to store"
+            ? ": "
+                + Say.kwh(r.leftWithAllStorageWh())
+                + " a year are left then, because there is no sun to store"
             : ": then next to nothing goes unserved");
   }
 
@@ -135,7 +141,9 @@ public final class TradeoffSay {
     String first = exchange(t), end = panelsEnd(t);
     int colon = end.indexOf(':');
     boolean isSaid = end.isEmpty() || first.contains("worth nothing");
-    if (t.rate().stringModules() > 0 && !t.rate().isStringBuildable() && !first.contains("worth nothing")) {
+    if (t.rate().stringModules() > 0
+        && !t.rate().isStringBuildable()
+        && !first.contains("worth nothing")) {
       return first + ", but the string rules refuse it.";
     }
     return first + (isSaid ? best(t) : "; " + (colon < 0 ? end : end.substring(0, colon))) + ".";
@@ -143,7 +151,9 @@ public final class TradeoffSay {
 
   /** "24 modules and 30.7 kWh". */
   public static String point(TradeoffAxes axes, int panel, int bank) {
-    return Say.count(axes.modules(panel), "module", "modules") + " and " + storage(axes.storageWh(bank));
+    return Say.count(axes.modules(panel), "module", "modules")
+        + " and "
+        + storage(axes.storageWh(bank));
   }
 
   /** "6 packs", "6.3 packs". */

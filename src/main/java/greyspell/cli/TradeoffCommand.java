@@ -66,7 +66,8 @@ final class TradeoffCommand implements Callable<Integer> {
   @Option(
       names = "--storage",
       paramLabel = "FROM..TO",
-      description = "Nominal energy of the banks to show, 5..60kWh. Without it up to three times what stands.")
+      description =
+          "Nominal energy of the banks to show, 5..60kWh. Without it up to three times what stands.")
   private @Nullable String storage;
 
   @Option(
@@ -78,13 +79,15 @@ final class TradeoffCommand implements Callable<Integer> {
   @Option(
       names = "--plane",
       paramLabel = "NAME",
-      description = "Add and take away strings of this plane only; without it the planes keep their proportion.")
+      description =
+          "Add and take away strings of this plane only; without it the planes keep their proportion.")
   private @Nullable String plane;
 
   @Option(
       names = "--unmet-hours",
       paramLabel = "HOURS",
-      description = "Unmet hours of an average year that you bear: the frontier keeps to them. ${DEFAULT-VALUE} without it.")
+      description =
+          "Unmet hours of an average year that you bear: the frontier keeps to them. ${DEFAULT-VALUE} without it.")
   private double unmetHours = TradeoffAsked.USUAL_TARGET_HOURS;
 
   @Option(
@@ -96,10 +99,13 @@ final class TradeoffCommand implements Callable<Integer> {
   @Option(
       names = "--budget",
       paramLabel = "MONEY",
-      description = "Most to spend beyond what stands, in the scenario's currency; needs its prices.")
+      description =
+          "Most to spend beyond what stands, in the scenario's currency; needs its prices.")
   private @Nullable Double budget;
 
-  @Option(names = "--json", description = "Print everything for other programs instead of the text.")
+  @Option(
+      names = "--json",
+      description = "Print everything for other programs instead of the text.")
   private boolean json;
 
   @Mixin private WintersOption winters = new WintersOption();
@@ -171,7 +177,8 @@ final class TradeoffCommand implements Callable<Integer> {
 
   private static void least(OptionReader reader, String option, double value, int least) {
     if (!(value >= least)) {
-      reader.fault(option, "found " + value, "must be " + least + " or more", "Leave it out for the usual.");
+      reader.fault(
+          option, "found " + value, "must be " + least + " or more", "Leave it out for the usual.");
     }
   }
 

@@ -102,7 +102,10 @@ public final class TradeoffText {
     }
     for (String end : List.of(TradeoffSay.panelsEnd(t), TradeoffSay.storageEnd(t))) {
       if (!end.isEmpty()) {
-        say((end.contains("panels another") ? "With this bank, " : "With these panels, ") + end + ".");
+        say(
+            (end.contains("panels another") ? "With this bank, " : "With these panels, ")
+                + end
+                + ".");
       }
     }
   }
@@ -124,10 +127,11 @@ public final class TradeoffText {
     SunAndStore sun = t.sun();
     WhatHelps helps = t.helps();
     String measure = map.hasGenerator() ? "By the fuel that they save, " : "";
-    String weighed = helps.isPerMoney() ? "For the same money " : "Step for step, a string against a pack, ";
+    String weighed =
+        helps.isPerMoney() ? "For the same money " : "Step for step, a string against a pack, ";
     Zone now = helps.present();
-    var words = new StringBuilder(
-            measure.isEmpty() ? weighed : measure + weighed.toLowerCase(Locale.ROOT));
+    var words =
+        new StringBuilder(measure.isEmpty() ? weighed : measure + weighed.toLowerCase(Locale.ROOT));
     words.append(now == Zone.NEITHER ? "neither helps here" : TradeoffSay.helps(now) + " here");
     if (helps.flipsAtModules() > 0) {
       words.append("; with this bank that changes at ").append(helps.flipsAtModules());
@@ -157,9 +161,18 @@ public final class TradeoffText {
     String target = Say.hours((int) Math.round(t.asked().targetHours())) + " a year";
     var table = new Columns();
     boolean isPriced = t.costs().isKnown();
-    table.row(isPriced
-        ? new String[] {"modules", "kW", "bank kWh", "packs", t.home().costs().currency() + " beyond now", "hours", ""}
-        : new String[] {"modules", "kW", "bank kWh", "packs", "hours", ""});
+    table.row(
+        isPriced
+            ? new String[] {
+              "modules",
+              "kW",
+              "bank kWh",
+              "packs",
+              t.home().costs().currency() + " beyond now",
+              "hours",
+              ""
+            }
+            : new String[] {"modules", "kW", "bank kWh", "packs", "hours", ""});
     int rows = 0, cheapest = t.cheapestPanels();
     for (int i = 0; i < map.panels(); i++) {
       int j = t.frontier().get(i);
@@ -167,11 +180,13 @@ public final class TradeoffText {
         continue;
       }
       rows++;
-      var cells = new ArrayList<>(List.of(
-          Say.number(axes.modules(i), 0),
-          Say.number(axes.ratedW(i) / 1000.0, 1),
-          Say.kwhCell(axes.storageWh(j)),
-          Show.trimmed(axes.storageWh(j) / axes.packWh(), 1)));
+      var cells =
+          new ArrayList<>(
+              List.of(
+                  Say.number(axes.modules(i), 0),
+                  Say.number(axes.ratedW(i) / 1000.0, 1),
+                  Say.kwhCell(axes.storageWh(j)),
+                  Show.trimmed(axes.storageWh(j) / axes.packWh(), 1)));
       if (isPriced) {
         cells.add(Say.number(t.costs().extraCost(i, j), 0));
       }
@@ -196,7 +211,9 @@ public final class TradeoffText {
     }
     if (!t.isAllowed(panel, bank)) {
       Integer roof = t.asked().roofModules();
-      return roof != null && axes.modules(panel) > roof ? "no room on the roof" : "beyond the budget";
+      return roof != null && axes.modules(panel) > roof
+          ? "no room on the roof"
+          : "beyond the budget";
     }
     int controllers = axes.panels().get(panel).controllers();
     return controllers > t.home().controller().count() ? controllers + " controllers" : "";
@@ -207,9 +224,10 @@ public final class TradeoffText {
       say("Other ways, on the same scale (bank that would do as much, beside these panels):");
       var table = new Columns();
       boolean hasGenerator = t.home().generator() != null;
-      table.row(hasGenerator
-          ? new String[] {"saves kWh", "worth kWh of bank", "generator h a year", "fuel l", ""}
-          : new String[] {"saves kWh", "worth kWh of bank", ""});
+      table.row(
+          hasGenerator
+              ? new String[] {"saves kWh", "worth kWh of bank", "generator h a year", "fuel l", ""}
+              : new String[] {"saves kWh", "worth kWh of bank", ""});
       for (OtherWay way : t.others()) {
         var cells = new ArrayList<>(List.of(Say.kwhCell(way.savesWh()), worth(way)));
         if (hasGenerator) {
@@ -226,7 +244,8 @@ public final class TradeoffText {
           "A generator that fills every gap would give "
               + Say.kwh(map.presentWh())
               + " a year, spread over "
-              + Say.hours((int) Math.round(map.unmetHours(axes.presentPanels(), axes.presentBank())))
+              + Say.hours(
+                  (int) Math.round(map.unmetHours(axes.presentPanels(), axes.presentBank())))
               + (isAllServed() ? "." : "; no pair on this map does as much."));
     }
     out.append('\n');
@@ -244,7 +263,9 @@ public final class TradeoffText {
     if (Double.isInfinite(way.worthWh())) {
       return way.worthWh() > 0.0 ? "more than any" : "less than any";
     }
-    return Math.abs(way.savesWh()) < t.rate().leastThatCountsWh() ? "nothing" : Say.kwhCell(way.worthWh());
+    return Math.abs(way.savesWh()) < t.rate().leastThatCountsWh()
+        ? "nothing"
+        : Say.kwhCell(way.worthWh());
   }
 
   private void limits() {
@@ -257,7 +278,12 @@ public final class TradeoffText {
     }
     Double budget = t.asked().budgetCost();
     if (budget != null && t.costs().isKnown()) {
-      say("The budget is " + Say.number(budget, 0) + " " + t.home().costs().currency() + " beyond what stands.");
+      say(
+          "The budget is "
+              + Say.number(budget, 0)
+              + " "
+              + t.home().costs().currency()
+              + " beyond what stands.");
     }
   }
 }

@@ -25,8 +25,7 @@ final class OtherWays {
     if (map.way() == TradeoffMap.Way.FULL) {
       for (Named way : ways) {
         Trial trial = trials.run(way.home());
-        answers.add(
-            answer(map, way, trial.unmet().wh(), trial.generatorHours(), trial.fuelL()));
+        answers.add(answer(map, way, trial.unmet().wh(), trial.generatorHours(), trial.fuelL()));
       }
       return answers;
     }
@@ -59,8 +58,14 @@ final class OtherWays {
   private static List<Named> ways(Scenario home) {
     var ways = new ArrayList<Named>();
     double steepDeg =
-        Math.min(90.0, 5.0 * Math.rint((Math.abs(home.site().latitudeDeg()) + WINTER_TILT_MORE_DEG) / 5.0));
-    tilted(home, steepDeg, "every plane at " + Math.round(steepDeg) + "°, the winter tilt (latitude and 15°)", ways);
+        Math.min(
+            90.0,
+            5.0 * Math.rint((Math.abs(home.site().latitudeDeg()) + WINTER_TILT_MORE_DEG) / 5.0));
+    tilted(
+        home,
+        steepDeg,
+        "every plane at " + Math.round(steepDeg) + "°, the winter tilt (latitude and 15°)",
+        ways);
     if (steepDeg < 90.0 - SAME_DEG) {
       tilted(home, 90.0, "every plane upright, 90°", ways);
     }
@@ -126,7 +131,8 @@ final class OtherWays {
 
   private static GeneratorSpec twice(GeneratorSpec one) {
     var fuel = new ArrayList<GeneratorSpec.FuelAt>();
-    one.fuelUse().forEach(at -> fuel.add(new GeneratorSpec.FuelAt(at.loadShare(), 2.0 * at.fuelLPerH())));
+    one.fuelUse()
+        .forEach(at -> fuel.add(new GeneratorSpec.FuelAt(at.loadShare(), 2.0 * at.fuelLPerH())));
     return new GeneratorSpec(
         one.name(), 2 * one.count(), 2.0 * one.ratedPowerW(), one.fuel(), fuel, one.derating());
   }

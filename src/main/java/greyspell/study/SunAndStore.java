@@ -10,7 +10,8 @@ import java.util.Set;
  * How much sun and how much store a home has in its leanest month: two figures that guide, and do
  * not decide.
  *
- * @param month 1 to 12, that in which the sun brings the least of what is needed, all years together
+ * @param month 1 to 12, that in which the sun brings the least of what is needed, all years
+ *     together
  * @param supplyPerNeedShare what can reach the bus over what the bus is asked for, in that month
  * @param needWhPerDay on the bus, in that month
  * @param storageDays a full bank lasts so long at that need without any sun

@@ -76,8 +76,7 @@ public record Tradeoff(
   }
 
   private static boolean isWholePacks(TradeoffAxes axes, int bank) {
-    return axes.banksPerPack() == 0
-        || (bank - axes.presentBank()) % axes.banksPerPack() == 0;
+    return axes.banksPerPack() == 0 || (bank - axes.presentBank()) % axes.banksPerPack() == 0;
   }
 
   private static List<String> notes(
@@ -108,7 +107,9 @@ public record Tradeoff(
         && (budget == null || !costs.isKnown() || costs.extraCost(panel, bank) <= budget);
   }
 
-  /** The cheapest point of the frontier that is allowed, -1 where none is or prices are not known. */
+  /**
+   * The cheapest point of the frontier that is allowed, -1 where none is or prices are not known.
+   */
   public int cheapestPanels() {
     int best = -1;
     for (int i = 0; i < frontier.size() && costs.isKnown(); i++) {

@@ -18,8 +18,7 @@ public record TradeoffCosts(Costs costs, TradeoffAxes axes) {
 
   /** Panels and the controllers they take, from one place to another. */
   private double panelsCost(int from, int to) {
-    int controllers =
-        axes.panels().get(to).controllers() - axes.panels().get(from).controllers();
+    int controllers = axes.panels().get(to).controllers() - axes.panels().get(from).controllers();
     return (axes.modules(to) - axes.modules(from)) * or(costs.perModuleCost())
         + controllers * or(costs.perControllerCost());
   }

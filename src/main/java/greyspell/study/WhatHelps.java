@@ -63,8 +63,8 @@ public final class WhatHelps {
   }
 
   /**
-   * A year, by the next string, or by what the money for a pack buys of panels: Wh served, or litres
-   * of fuel where a generator runs.
+   * A year, by the next string, or by what the money for a pack buys of panels: Wh served, or
+   * litres of fuel where a generator runs.
    */
   public double panelsGain(int panel, int bank) {
     return stringGain[panel][bank];
@@ -101,7 +101,10 @@ public final class WhatHelps {
     return zone(map.axes().presentPanels(), map.axes().presentBank());
   }
 
-  /** Beside the present bank: the fewest panels, more than now, at which something else is best; 0 if none. */
+  /**
+   * Beside the present bank: the fewest panels, more than now, at which something else is best; 0
+   * if none.
+   */
   public int flipsAtModules() {
     TradeoffAxes axes = map.axes();
     for (int i = axes.presentPanels() + 1; i < map.panels(); i++) {
@@ -123,7 +126,10 @@ public final class WhatHelps {
     return present();
   }
 
-  /** Beside the present panels: the least bank, larger than now, at which something else is best; 0 if none. */
+  /**
+   * Beside the present panels: the least bank, larger than now, at which something else is best; 0
+   * if none.
+   */
   public double flipsAtStorageWh() {
     TradeoffAxes axes = map.axes();
     for (int j = axes.presentBank() + 1; j < map.banks(); j++) {

@@ -16,8 +16,8 @@ import java.util.function.Supplier;
  * The map of 60 numbers of panels, 60 banks and 30 years as {@code tradeoff} works it out, every
  * year from its steady state, and the maps of {@link MapBench}: one thread and two by turns, clock
  * and CPU time of the process. A busy machine disturbs the clock; the least of many rounds is then
- * nearest to a quiet one, and twice the CPU time of one thread over that of two is the most that two
- * could gain.
+ * nearest to a quiet one, and twice the CPU time of one thread over that of two is the most that
+ * two could gain.
  */
 final class MapTimesMain {
   private static final double BANK_DRAW_W = 0.3;
@@ -61,8 +61,7 @@ final class MapTimesMain {
     for (BankLimits bank : MapBench.banks(middleKw, isIdeal)) {
       stores.add(new Store(bank, stores.size() * drawWh));
     }
-    PanelStorageMap made =
-        PanelStorageMap.of(rows, MapBench.INVERTER, stores, null, threads);
+    PanelStorageMap made = PanelStorageMap.of(rows, MapBench.INVERTER, stores, null, threads);
     return made.unmetWh(1, 1) + made.unmetHours(2, 2);
   }
 

@@ -42,8 +42,7 @@ class TradeoffTest {
     assertEquals(panelsWh, bankWh, 0.01 * panelsWh);
     assertEquals(FOLD.map().presentWh() - panelsWh, r.stringSavesWh(), A_HUNDREDTH_OF_A_WH);
     Scenario morePack = ALDER.withBank(ALDER.bank().withPacks(ALDER.bank().packs() + 1));
-    assertEquals(
-        FOLD.map().presentWh() - unmetWh(morePack), r.packSavesWh(), A_HUNDREDTH_OF_A_WH);
+    assertEquals(FOLD.map().presentWh() - unmetWh(morePack), r.packSavesWh(), A_HUNDREDTH_OF_A_WH);
   }
 
   @Test
@@ -93,8 +92,7 @@ class TradeoffTest {
 
   @Test
   void limitsForbidWhatLiesBeyondThem() {
-    var asked =
-        new TradeoffAsked(null, 12, 60, 2, 10_000.0, 60_000.0, 10_240.0, 36, 5000.0, 100.0);
+    var asked = new TradeoffAsked(null, 12, 60, 2, 10_000.0, 60_000.0, 10_240.0, 36, 5000.0, 100.0);
     Tradeoff t = of(ALDER, asked);
     TradeoffAxes axes = t.map().axes();
     for (int i = 0; i < t.map().panels(); i++) {
@@ -121,7 +119,10 @@ class TradeoffTest {
     int i = t.map().panels() - 1, j = axes.presentBank() / 2;
     assertEquals(
         trials.run(axes.home(i, j)).unmet().wh(), t.map().unmetWh(i, j), A_HUNDREDTH_OF_A_WH);
-    assertEquals(trials.run(home).unmet().unmetHours(), t.map().unmetHours(axes.presentPanels(), axes.presentBank()), 1e-9);
+    assertEquals(
+        trials.run(home).unmet().unmetHours(),
+        t.map().unmetHours(axes.presentPanels(), axes.presentBank()),
+        1e-9);
   }
 
   @Test
