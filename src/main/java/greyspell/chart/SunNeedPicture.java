@@ -54,7 +54,9 @@ final class SunNeedPicture extends Picture {
     }
     return new SunNeedPicture(
         words.say(
-            "picture.months.title",
+            dullest.solarWh() > dullest.needWh() && dullest.unmetWh() > 0.0
+                ? "picture.months.title_enough"
+                : "picture.months.title",
             words.month(dullest.month()),
             words.energy(dullest.solarWh()),
             words.energy(dullest.needWh())),

@@ -6,7 +6,6 @@ import greyspell.outcome.Figures;
 import greyspell.outcome.Figures.Named;
 import greyspell.outcome.Odds;
 import greyspell.outcome.Outcome.MonthBooks;
-import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.study.Explanation;
 import greyspell.study.Explanation.Remedy;
 import greyspell.study.Explanation.WinterLine;
@@ -277,10 +276,5 @@ final class BooksPages {
     rows.add(new Row(List.of(words.say("losses.served"), sheet.kwh(f.servedWh() / told.years())), true));
     sheet.table("section.losses", List.of("head.part", "head.kwh_year"), rows, false);
     sheet.small("losses.note");
-  }
-
-  /** Whole winters of the run itself, which {@code results.json} holds too. */
-  static List<WinterBooks> wholeWinters(Told told) {
-    return told.result().outcome().winters().stream().filter(w -> w.winter().isWhole()).toList();
   }
 }

@@ -109,7 +109,7 @@ final class ClientPage {
         .distinct()
         .toList();
     if (!must.isEmpty()) {
-      sheet.text("client.must_run", words.list(must));
+      sheet.text("client.must_run", String.join("; ", must));
     }
   }
 

@@ -13,6 +13,7 @@ import greyspell.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Sensitivity, assumptions, maintenance, rules, safety, and who signs. */
 final class ClosingPages {
@@ -157,7 +158,7 @@ final class ClosingPages {
   }
 
   private void rule(
-      List<String> items, String key, @org.jspecify.annotations.Nullable Double share) {
+      List<String> items, String key, @Nullable Double share) {
     if (share != null && share > 0.0) {
       items.add(words.say(key, words.percent(share)));
     }

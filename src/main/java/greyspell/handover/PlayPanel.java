@@ -7,6 +7,7 @@ import greyspell.study.PlayGrid.Answer;
 import greyspell.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The sliders and their answers, and what paper shows in their place. */
 final class PlayPanel {
@@ -186,7 +187,7 @@ final class PlayPanel {
         if (isSafe) {
           out.append(c);
         } else {
-          out.append(String.format(java.util.Locale.ROOT, "\\u%04x", (int) c));
+          out.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
         }
       }
       out.append('"');

@@ -4,6 +4,7 @@ import greyspell.calendar.HourCalendar;
 import greyspell.handover.Block.Row;
 import greyspell.load.Evidence;
 import greyspell.load.LoadBook;
+import greyspell.quantity.Show;
 import greyspell.sky.Horizon;
 import greyspell.sky.Site;
 import greyspell.study.LoadAudit;
@@ -12,6 +13,7 @@ import greyspell.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Purpose, site and climate, weather, and what the house asks for. */
 final class SitePages {
@@ -58,6 +60,7 @@ final class SitePages {
     sheet.fact("site.horizon", horizon(site.horizon()));
     sheet.fact("site.record_low", recordText(site.recordLowC()));
     sheet.fact("site.record_high", recordText(site.recordHighC()));
+    sheet.part("site.climate");
     sheet.table(
         "site.climate",
         List.of("head.month", "head.air_mean", "head.air_low", "head.air_high", "head.sun_bus"),
@@ -66,11 +69,11 @@ final class SitePages {
   }
 
   private static String plus(double hours) {
-    String number = greyspell.quantity.Show.trimmed(hours, 2);
+    String number = Show.trimmed(hours, 2);
     return hours >= 0.0 ? "+" + number : number;
   }
 
-  private String recordText(@org.jspecify.annotations.Nullable Double recordC) {
+  private String recordText(@Nullable Double recordC) {
     return recordC == null ? words.say("not_stated") : words.temperature(recordC);
   }
 

@@ -1,0 +1,74 @@
+package greyspell.handover;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/** A page in another language has none of the first one left, the user's own names aside. */
+class GermanTest {
+  /** Frequent English words that are no German ones. */
+  private static final Set<String> ENGLISH =
+      Set.of(
+          "the", "and", "of", "with", "without", "from", "is", "are", "were", "it", "to", "for",
+          "on", "off", "by", "at", "not", "no", "or", "that", "this", "than", "which", "what",
+          "hours", "hour", "days", "year", "years", "sun", "bank's", "panels", "panel", "house",
+          "need", "needs", "charge", "battery", "reserve.", "short", "missing", "wires", "stated",
+          "common", "practice", "source", "when", "where", "each", "every", "all", "kept", "over",
+          "under", "below", "above", "between", "worst", "lowest", "losses", "served", "unmet");
+
+  @Test
+  void noEnglishIsLeft() {
+    var handed = new HandedOver("harrow-combe", "de");
+    String text = handed.html();
+    text = text.replaceAll("(?s)<style>.*?</style>|<script.*?</script>", " ");
+    for (String name : names(handed)) {
+      text = text.replace(name, " ");
+    }
+    text = text.replaceAll("<[^>]*(aria-label|content|title)=\"([^\"]*)\"[^>]*>", " $2 ");
+    text = text.replaceAll("<[^>]*>", " ").toLowerCase(Locale.ROOT);
+    var found = new TreeSet<String>();
+    for (String word : text.split("[^a-zäöüß'’]+")) {
+      if (ENGLISH.contains(word)) {
+        int at = text.indexOf(" " + word + " ");
+        found.add(word + ": …" + text.substring(Math.max(0, at - 40), Math.min(text.length(), at + 40)));
+      }
+    }
+    assertEquals(Set.of(), found);
+    assertTrue(text.contains("batteriebank"), text.substring(0, 2000));
+  }
+
+  /** The user's own words and those of the library, as the page escapes them. */
+  private static List<String> names(HandedOver handed) {
+    var home = handed.result.scenario();
+    var names = new ArrayList<String>();
+    home.load().appliances().forEach(a -> names.add(a.name()));
+    home.arrays().forEach(a -> names.add(a.name()));
+    home.arrays().forEach(a -> names.add(a.module().name()));
+    names.add(home.controller().name());
+    names.add(home.inverter().name());
+    names.add(home.bank().name());
+    names.add(home.name());
+    names.add(home.file());
+    names.add(handed.result.weather().source().file());
+    names.add(handed.result.weather().source().place());
+    if (home.generator() != null) {
+      names.add(home.generator().spec().name());
+    }
+    if (home.otherSource() != null) {
+      names.add(home.otherSource().name());
+    }
+    // keys of the scenario file are the same in every language
+    handed.result.assumptions().forEach(a -> names.add(a.key()));
+    names.replaceAll(
+        n -> n.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;"));
+    names.removeIf(String::isEmpty);
+    names.sort((a, b) -> b.length() - a.length());
+    return names;
+  }
+}
