@@ -15,12 +15,12 @@ import greyspell.study.Explanation;
 import greyspell.study.Trials;
 import greyspell.study.WintersWanted;
 import greyspell.weather.ensemble.WinterSource;
-import greyspell.words.Units;
 import greyspell.words.Words;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -34,11 +34,11 @@ import picocli.CommandLine.Spec;
     name = "explain",
     description = {
       "Tells why the lights go out in a home: the causes with their shares, the dark spells day by day,",
-      "and the smallest changes that prevent them, each of them run."
+      "and the smallest changes that prevent them, each of them run. With --out it writes pages to hand over."
     },
     footer = {
       "",
-      "Example: greyspell explain scenarios/alder-fold.yaml",
+      "Example: greyspell explain scenarios/alder-fold.yaml --out out",
       "",
       "Exit codes: 0 done; 1 done, and something went unserved with --warn; 2 bad input."
     },
@@ -68,6 +68,8 @@ final class ExplainCommand implements Callable<Integer> {
       description = "Language of the sentences: en or de.")
   private String language = "en";
 
+  @Mixin private HandoverOption handover = new HandoverOption();
+
   @Mixin private LibraryOption library = new LibraryOption();
 
   @Override
@@ -76,10 +78,16 @@ final class ExplainCommand implements Callable<Integer> {
     Words words = words();
     Scenario home = ScenarioReader.read(scenario, library.folder());
     Explanation told;
+    List<Path> files;
     try (var progress = Progress.onTerminal()) {
+      handover.start(home);
       told = explain(home, progress);
+      files = handover.write(told, words, progress);
     }
     screen.print(json ? ExplainJson.text(told, words) : ExplainText.of(told, words));
+    if (!json) {
+      files.forEach(file -> screen.println(file));
+    }
     screen.flush();
     return warn && told.verdict().darkWinters() > 0 ? Main.FOUND : 0;
   }
@@ -121,6 +129,6 @@ final class ExplainCommand implements Callable<Integer> {
           "must be one of " + String.join(", ", Words.LANGUAGES),
           "Write --language en.");
     }
-    return Words.of(language, Units.METRIC);
+    return Words.of(language, handover.units());
   }
 }

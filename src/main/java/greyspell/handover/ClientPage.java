@@ -218,6 +218,9 @@ final class ClientPage {
     }
     sheet.text("client.remedies.tested");
     sheet.items(said(paid, MOST_REMEDIES));
+    if (paid.size() > MOST_REMEDIES) {
+      sheet.text("client.remedies.see");
+    }
   }
 
   private void free() {
@@ -229,7 +232,19 @@ final class ClientPage {
   }
 
   private List<String> said(List<Remedy> remedies, int most) {
-    return remedies.stream().limit(most).map(r -> words.say(r.said())).toList();
+    return remedies.stream().limit(most).map(this::then).toList();
+  }
+
+  /** A change and what it comes to, from its own run. */
+  private String then(Remedy remedy) {
+    String change = words.say(remedy.said());
+    return remedy.afterUnmetHours() > 0.0
+        ? words.say(
+            "client.then",
+            change,
+            words.hours(Math.round(remedy.afterUnmetHours())),
+            words.hours(Math.round(why.verdict().meanUnmetHours())))
+        : words.say("client.then.nothing", change);
   }
 
   // ---- what stays open
@@ -237,7 +252,7 @@ final class ClientPage {
   private void unsure() {
     sheet.part("client.unsure");
     var items = new ArrayList<String>();
-    items.add(words.say(why.weather()));
+    items.add(sheet.weather(why.weather()));
     why.uncertainties().forEach(said -> items.add(words.say(said)));
     items.add(words.say("client.unsure.peaks"));
     sheet.items(items);

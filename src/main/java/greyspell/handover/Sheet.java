@@ -88,6 +88,13 @@ final class Sheet {
     return words.number(wh / 1000.0, 1);
   }
 
+  /** Where the winters come from; what is told of drawn ones is English, so others leave it out. */
+  String weather(Said said) {
+    return said.key().equals("weather.drawn") && !words.language().equals("en")
+        ? words.say("weather.drawn.plain", words.show(said.values().get(0)))
+        : words.say(said);
+  }
+
   /** A winter's name: "2021/22" stays, "winter 18" is said in the language. */
   String winter(String name) {
     return name.startsWith("winter ")

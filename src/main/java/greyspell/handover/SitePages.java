@@ -118,10 +118,10 @@ final class SitePages {
 
   private void weather() {
     sheet.section("weather");
-    sheet.said(told.explanation().weather());
+    sheet.add(Block.Text.of(sheet.weather(told.explanation().weather())));
     WeatherSource source = told.result().weather().source();
     HourCalendar calendar = told.calendar();
-    sheet.fact("weather.file", source.file());
+    sheet.fact("weather.fact.file", source.file());
     if (!source.place().isEmpty()) {
       sheet.fact("weather.place", source.place());
     }

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import greyspell.report.ReportFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -128,22 +129,34 @@ class BrowserTest {
   // ---- figures
 
   @Test
-  void monthsAreThoseOfResultsJson() throws IOException {
+  void theYearIsThatOfResultsJsonAndMonthsThoseOfMonthsCsv() throws IOException {
     double years = handed.result.ledger().forcing().calendar().years();
+    JsonNode total = results().get("total");
+    assertEquals(kwh(total.get("served_kwh").asDouble() / years), booked(13, 3));
+    assertEquals(kwh(total.get("curtailed_kwh").asDouble() / years), booked(13, 1));
+    List<String> lines = Files.readAllLines(handed.dir.resolve(ReportFiles.MONTHS));
     for (int month = 1; month <= 12; month++) {
-      double servedKwh = 0.0, unmetKwh = 0.0;
-      for (JsonNode m : results().get("per_month")) {
-        if (m.get("month").asInt() == month) {
-          servedKwh += m.get("served_kwh").asDouble();
-          unmetKwh += m.get("unmet_kwh").asDouble();
+      double served = 0.0, unmet = 0.0;
+      for (String line : lines.subList(1, lines.size())) {
+        String[] cells = line.split(",", -1);
+        if (Integer.parseInt(cells[0].substring(5)) == month) {
+          served += Double.parseDouble(cells[3]);
+          unmet += Double.parseDouble(cells[4]);
         }
       }
-      List<WebElement> cells =
-          chrome.findElements(
-              By.cssSelector("h2#books + div tbody tr:nth-child(" + month + ") td"));
-      assertEquals(handed.words.number(servedKwh / years, 1), cells.get(3).getText());
-      assertEquals(handed.words.number(unmetKwh / years, 1), cells.get(6).getText());
+      assertEquals(kwh(served / years), booked(month, 3));
+      assertEquals(kwh(unmet / years), booked(month, 6));
     }
+  }
+
+  private static String kwh(double kwh) {
+    return handed.words.number(kwh, 1);
+  }
+
+  /** A figure of the books by month, the first column being the month's name. */
+  private String booked(int row, int column) {
+    String cells = "h2#books + div tbody tr:nth-child(" + row + ") td";
+    return chrome.findElements(By.cssSelector(cells)).get(column).getText();
   }
 
   @Test
