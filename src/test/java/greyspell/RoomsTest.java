@@ -76,16 +76,17 @@ class RoomsTest {
                   "cause.log",
                   "scenario")),
           Map.entry("ladder", belowPages("study")),
+          Map.entry("operate", belowPages("study")),
           Map.entry("chart", belowPages("study", "words", "ladder")),
           Map.entry(
               "sweep", Set.of("weather", "weather.ensemble", "electrical", "scenario", "study")),
           Map.entry(
-              "report", belowPages("study", "words", "chart", "sweep", "ladder", "report.page")),
+              "report", belowPages("study", "words", "chart", "sweep", "ladder", "operate", "report.page")),
           Map.entry("report.page", belowPages("study", "words", "chart", "report")),
           Map.entry("handover", belowPages("study", "words", "chart", "report")),
           Map.entry(
               "cli",
-              belowPages("study", "words", "chart", "sweep", "ladder", "report", "handover")));
+              belowPages("study", "words", "chart", "sweep", "ladder", "operate", "report", "handover")));
 
   /** Libraries and the only rooms that may see them. */
   private static final Map<String, Set<String>> LIBRARIES =

@@ -75,10 +75,17 @@ public final class FullLoop {
     if (!books.isFull) {
       throw new IllegalArgumentException("the books have no columns for generator and rules");
     }
+    return run(forcing, design, startChargeWh, books, 0, forcing.hours());
+  }
+
+  /** Runs so many hours from one of them on, over the end to the first one again. */
+  static double run(
+      Forcing forcing, Design design, double startChargeWh, Ledger books, int fromHour, int count) {
     books.startChargeWh = startChargeWh;
     var loop = new FullLoop(forcing, design, startChargeWh, books);
-    for (int h = 0; h < forcing.hours(); h++) {
+    for (int h = fromHour, k = 0; k < count; k++) {
       loop.hour(h);
+      h = h + 1 == forcing.hours() ? 0 : h + 1;
     }
     return loop.bank.chargeWh;
   }

@@ -32,6 +32,22 @@ public final class HourLoop {
    * @return the charge after the last hour, so that years can be chained
    */
   public static double run(Forcing forcing, Design design, double startChargeWh, Ledger books) {
+    return run(forcing, design, startChargeWh, books, 0, forcing.hours());
+  }
+
+  /**
+   * Runs some of the hours; the books of the others stay as they are.
+   *
+   * @param fromHour the first, at which the charge is as stated
+   * @param toHour one past the last
+   */
+  static double run(
+      Forcing forcing,
+      Design design,
+      double startChargeWh,
+      Ledger books,
+      int fromHour,
+      int toHour) {
     BankLimits bank = design.bank();
     InverterLimits inverter = design.inverter();
     double[] solarBusWh = forcing.solarBusWh(), controllerWh = forcing.controllerLossWh();
@@ -46,7 +62,7 @@ public final class HourLoop {
     double wirePerWh = inverter.wireLossSharePerW();
     books.startChargeWh = startChargeWh;
     double chargeWh = startChargeWh;
-    for (int h = 0; h < solarBusWh.length; h++) {
+    for (int h = fromHour; h < toHour; h++) {
       double selfDischargeWh = chargeWh * (1.0 - kept);
       chargeWh -= selfDischargeWh;
       double acWh = acAskedWh[h], overloadWh = 0.0;

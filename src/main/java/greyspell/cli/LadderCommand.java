@@ -11,8 +11,6 @@ import greyspell.report.TextFile;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
 import greyspell.study.Trials;
-import greyspell.study.WintersDrawn;
-import greyspell.study.WintersWanted;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -52,12 +50,6 @@ final class LadderCommand implements Callable<Integer> {
   private @Nullable Double budget;
 
   @Option(
-      names = "--winters",
-      paramLabel = "N",
-      description = "Look at so many winters instead of the weather file's own years.")
-  private @Nullable Integer winters;
-
-  @Option(
       names = "--generator",
       paramLabel = "NAME",
       description =
@@ -86,6 +78,7 @@ final class LadderCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print the figures for other programs.")
   private boolean json;
 
+  @Mixin private WeatherChoice weather = new WeatherChoice();
   @Mixin private LibraryOption library = new LibraryOption();
 
   @Override
@@ -97,13 +90,13 @@ final class LadderCommand implements Callable<Integer> {
       progress.step("reading the scenario", 0.0);
       ScenarioEdit text = ScenarioEdit.of(scenario);
       Scenario home = text.scenario(library.folder());
-      Trials trials = trials(home, progress);
+      Trials trials = weather.trials(home, progress::step);
       ladder =
           Climb.of(
               text,
               library.folder(),
               trials,
-              other -> trials(other, progress),
+              other -> weather.trials(other, progress::step),
               new Climb.Wanted(budget, generator, rungs),
               progress::step);
     }
@@ -119,14 +112,6 @@ final class LadderCommand implements Callable<Integer> {
     }
     screen.flush();
     return 0;
-  }
-
-  private Trials trials(Scenario home, Progress progress) {
-    if (winters == null && home.weather().winters() == null) {
-      return Trials.of(home, progress::step);
-    }
-    WintersDrawn drawn = WintersWanted.of(home, winters).draw(home);
-    return Trials.of(home, drawn.source(), drawn.source().years(), progress::step);
   }
 
   private void check() {

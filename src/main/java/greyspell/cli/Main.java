@@ -34,8 +34,8 @@ import picocli.CommandLine.Spec;
 public final class Main implements Runnable {
   private static final List<String> COMMANDS =
       List.of(
-          "new", //
-          "check", "strings", "load", "run", "size", "tradeoff", "effects", "compare", "explain", "ladder", "sweep", "weather");
+          "new", "check", "strings", "load", "weather", "run", "explain", "today", "rules", "size",
+          "tradeoff", "ladder", "sweep", "effects", "compare");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;
@@ -102,6 +102,8 @@ public final class Main implements Runnable {
       case "sweep" -> new SweepCommand();
       case "ladder" -> new LadderCommand();
       case "explain" -> new ExplainCommand();
+      case "today" -> new TodayCommand();
+      case "rules" -> new RulesCommand();
       case "weather" -> new WeatherCommand();
       case "compare" -> new CompareCommand();
       default -> throw new IllegalArgumentException(name);
