@@ -11,7 +11,7 @@ public enum WinterSum {
   STANDING("standing", "always-on draw of the system itself"),
   OTHER_USED("other_used", "from the second source, put on the bus"),
   GENERATOR("generator", "from the generator, at its own terminals"),
-  LET_GO("let_go", "let go by the house's own rules");
+  LET_GO("shed", "let go by the house's own rules");
 
   private final String key;
   private final String meaning;

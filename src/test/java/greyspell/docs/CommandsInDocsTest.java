@@ -33,6 +33,7 @@ class CommandsInDocsTest {
             "weather-samples/README.md",
             "docs/weather-files.md",
             "docs/sweep.md",
+            "docs/winters.md",
             "docs/loads.md")) {
       String text = Files.readString(Path.of(document));
       var inFence =
@@ -86,5 +87,24 @@ class CommandsInDocsTest {
         said.substring(
             said.indexOf("The lights"), said.indexOf("\n\n", said.indexOf("The lights")));
     assertTrue(Files.readString(Path.of("README.md")).contains(verdict), verdict);
+  }
+
+  /** So are the words and tables that docs/winters.md quotes, up to the cautions. */
+  @Test
+  void theWintersQuotedAreThoseThatAreRun() throws IOException {
+    String said =
+        CommandLines.printed(
+            List.of(
+                "run",
+                "scenarios/tamarisk-mesa.yaml",
+                "--winters",
+                "100",
+                "--how",
+                "made",
+                "--no-pictures",
+                "--out",
+                folder.resolve("w").toString()));
+    String quoted = said.substring(0, said.indexOf("\n\n  Caution"));
+    assertTrue(Files.readString(Path.of("docs/winters.md")).contains(quoted + "\n```"), quoted);
   }
 }
