@@ -16,6 +16,7 @@ import greyspell.study.Explanation.MonthLine;
 import greyspell.study.Explanation.Part;
 import greyspell.study.Explanation.Remedy;
 import greyspell.study.Explanation.Shares;
+import greyspell.study.Explanation.WinterLine;
 import greyspell.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,9 +57,17 @@ final class ClientPage {
 
   private void verdict() {
     var more = new ArrayList<String>();
-    Double left = why.verdict().mayStillFailShare();
-    if (left != null) {
-      more.add(words.say("client.may_still_fail", words.percent(left)));
+    WinterLine worst = null;
+    for (WinterLine w : why.winters()) {
+      worst = worst == null || w.unmetWh() > worst.unmetWh() ? w : worst;
+    }
+    if (worst != null && worst.unmetHours() > 0 && why.winters().size() > 1) {
+      more.add(
+          words.say(
+              "client.worst_winter",
+              sheet.winter(worst.name()),
+              words.energy(worst.unmetWh()),
+              words.hours(worst.unmetHours())));
     }
     sheet.add(
         new Verdict(words.say(why.verdict().said()), more, why.verdict().darkWinters() == 0));
@@ -238,12 +247,12 @@ final class ClientPage {
   /** A change and what it comes to, from its own run. */
   private String then(Remedy remedy) {
     String change = words.say(remedy.said());
-    return remedy.afterUnmetHours() > 0.0
+    return remedy.afterUnmetWh() > 0.0
         ? words.say(
             "client.then",
             change,
-            words.hours(Math.round(remedy.afterUnmetHours())),
-            words.hours(Math.round(why.verdict().meanUnmetHours())))
+            words.energy(remedy.afterUnmetWh()),
+            words.energy(why.verdict().meanUnmetWh()))
         : words.say("client.then.nothing", change);
   }
 

@@ -1,10 +1,17 @@
 package greyspell.handover;
 
+import greyspell.cause.Said;
+import greyspell.cause.SaidValue.Count;
+import greyspell.cause.SaidValue.Name;
 import greyspell.report.ReportFiles;
+import greyspell.scenario.ScenarioEdit;
 import greyspell.scenario.ScenarioReader;
 import greyspell.study.ElectricalCheck;
+import greyspell.study.ExplainStudy;
+import greyspell.study.Explanation;
 import greyspell.study.Study;
 import greyspell.study.StudyResult;
+import greyspell.study.Trials;
 import greyspell.words.Units;
 import greyspell.words.Words;
 import java.io.IOException;
@@ -18,6 +25,7 @@ final class HandedOver {
   private static @Nullable HandedOver kept;
 
   final StudyResult result;
+  final Explanation explanation;
   final Pages pages;
   final Words words;
   final Path dir;
@@ -30,9 +38,17 @@ final class HandedOver {
   }
 
   HandedOver(String home, String language) {
-    result = Study.run(ScenarioReader.read(Path.of("scenarios", home + ".yaml")), (w, d) -> {});
+    Path file = Path.of("scenarios", home + ".yaml");
+    var scenario = ScenarioReader.read(file);
+    result = Study.run(scenario, (w, d) -> {});
     words = Words.of(language, Units.METRIC);
-    var explanation = SampleExplanation.of(result);
+    explanation =
+        ExplainStudy.of(
+            Trials.of(scenario, (w, d) -> {}),
+            Said.of("weather.file", new Name(home), new Count(3), new Name(home)),
+            ScenarioEdit.of(file),
+            null,
+            (w, d) -> {});
     var check = ElectricalCheck.of(result.scenario(), result);
     pages = Handover.pages(result, explanation, check, words);
     try {
