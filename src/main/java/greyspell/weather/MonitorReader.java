@@ -262,8 +262,7 @@ public final class MonitorReader {
             lines.column(timeField[0]),
             "time goes back " + (minute[rows - 1] - at) + " minutes",
             "each row must be later than the row before",
-            "An hour that comes twice in autumn is a sign of daylight saving: export in UTC or in"
-                + " standard time.");
+            mendOrder(minute[rows - 1] - at, at));
       } else if (rows > 0 && at == minute[rows - 1]) {
         doubled++; // several rows a minute: the first of each is taken
       } else {
@@ -273,6 +272,17 @@ public final class MonitorReader {
     if (lines.isTooLong()) {
       faults.add(lines.number(), 1, "a line without end", "must be a row of a table", "");
     }
+  }
+
+  private static String mendOrder(long backMin, long at) {
+    boolean isMidnight = Math.floorMod(at, (long) Dates.HOURS_PER_DAY * Dates.MINUTES_PER_HOUR) == 0;
+    if (isMidnight && backMin > 1200) {
+      return "Midnight at the end of a day must bear the next day's date, or be 24:00 of its own.";
+    }
+    return backMin <= 2 * Dates.MINUTES_PER_HOUR
+        ? "An hour that comes twice in autumn is a sign of daylight saving: export in UTC or in"
+            + " standard time."
+        : "Sort the rows by time.";
   }
 
   private long time() {
@@ -333,6 +343,9 @@ public final class MonitorReader {
       return Double.NaN;
     }
     double read = lines.value();
+    if (Double.isNaN(read)) {
+      return Double.NaN; // blank
+    }
     for (double code : map.missing) {
       if (read == code) {
         return Double.NaN;

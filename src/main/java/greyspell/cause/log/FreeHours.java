@@ -18,7 +18,7 @@ import java.util.Arrays;
  *                  whole days)
  * </pre>
  *
- * Own rules, no source; CompareTest counts what they let through.
+ * Own rules, no source; LogStudyTest counts what they let through.
  */
 final class FreeHours {
   private static final double LIGHT_SHARE = 0.03;

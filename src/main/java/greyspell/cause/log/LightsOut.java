@@ -11,7 +11,7 @@ import java.util.Arrays;
  * out   load seen below a tenth of its median, expected above a quarter of its own
  * </pre>
  *
- * Own rule, no source.
+ * Own rule, no source. Held by LogStudyTest.
  *
  * @param hours that were out
  * @param highestChargeShare shown in any of them; NaN if there were none

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * Hours with the bank nearly empty, in which loads may have been cut off, are left out. Spread by
- * {@link DayDraws}, with 1 % for the meter. Own method, no source.
+ * {@link DayDraws}, with 1 % for the meter. Own method, no source. Held by LogStudyTest.
  *
  * @param factor f
  * @param alwaysOnW w, beside what the factor brings
