@@ -105,8 +105,7 @@ public final class LogPicture extends Picture {
     canvas.text(LEFT + 24.0, y + 10.5, "expected", Look.LABEL, false, Look.INK, Anchor.START);
     canvas.rect(LEFT + 100.0, y, 18.0, 12.0, Look.HOUSE);
     canvas.text(LEFT + 124.0, y + 10.5, "seen", Look.LABEL, false, Look.INK, Anchor.START);
-    canvas.text(
-        Look.MARGIN, y + 30.0, "kWh", Look.TICK, false, Look.FAINT_INK, Anchor.START);
+    canvas.text(Look.MARGIN, y + 30.0, "kWh", Look.TICK, false, Look.FAINT_INK, Anchor.START);
   }
 
   private void bars(Canvas canvas, double top, double bottom, double right) {
@@ -236,8 +235,7 @@ public final class LogPicture extends Picture {
   }
 
   /** Every second few points: an open path has no dashes of its own. */
-  private static void dash(
-      Canvas canvas, double[] x, double[] y, int n, int colour, double width) {
+  private static void dash(Canvas canvas, double[] x, double[] y, int n, int colour, double width) {
     var ends = new double[4 * n];
     int count = 0;
     double along = 0.0;

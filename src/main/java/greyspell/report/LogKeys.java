@@ -80,8 +80,7 @@ final class LogKeys {
         fitted += day.fittedSolarWh();
       }
     }
-    boolean isArrayNamed =
-        study.named().stream().anyMatch(f -> f.about() == Finding.About.ARRAY);
+    boolean isArrayNamed = study.named().stream().anyMatch(f -> f.about() == Finding.About.ARRAY);
     double lost = 1.0 - fitted / expected / (isArrayNamed ? sun.factor().value() : 1.0);
     for (ArraySpec plane : study.home().arrays()) {
       double now = plane.shadeFraction().in(month());
@@ -93,8 +92,7 @@ final class LogKeys {
 
   private void growth(double factor, List<String> lines) {
     double now = study.home().load().growthFraction();
-    lines.add(
-        line("loads: growth", Show.percent((1.0 + now) * factor - 1.0), Show.percent(now)));
+    lines.add(line("loads: growth", Show.percent((1.0 + now) * factor - 1.0), Show.percent(now)));
   }
 
   private void alwaysOn(double watts, List<String> lines) {
@@ -112,14 +110,9 @@ final class LogKeys {
     double day = inverter.standbyDayW() / inverter.count();
     double night = inverter.standbyNightW() / inverter.count();
     lines.add(
-        line(
-            "inverter: standby_day",
-            Show.power(Math.max(0.0, day + each)),
-            Show.power(day)));
+        line("inverter: standby_day", Show.power(Math.max(0.0, day + each)), Show.power(day)));
     lines.add(
         line(
-            "inverter: standby_night",
-            Show.power(Math.max(0.0, night + each)),
-            Show.power(night)));
+            "inverter: standby_night", Show.power(Math.max(0.0, night + each)), Show.power(night)));
   }
 }

@@ -218,7 +218,10 @@ public record LogStudy(
     var left = new ArrayList<>(named());
     var ordered = new ArrayList<Finding>();
     for (Explained one : alone) {
-      left.stream().filter(f -> one.about().contains(f.about())).findFirst().ifPresent(ordered::add);
+      left.stream()
+          .filter(f -> one.about().contains(f.about()))
+          .findFirst()
+          .ifPresent(ordered::add);
     }
     left.removeAll(ordered);
     ordered.addAll(left);

@@ -275,7 +275,8 @@ public final class MonitorReader {
   }
 
   private static String mendOrder(long backMin, long at) {
-    boolean isMidnight = Math.floorMod(at, (long) Dates.HOURS_PER_DAY * Dates.MINUTES_PER_HOUR) == 0;
+    boolean isMidnight =
+        Math.floorMod(at, (long) Dates.HOURS_PER_DAY * Dates.MINUTES_PER_HOUR) == 0;
     if (isMidnight && backMin > 1200) {
       return "Midnight at the end of a day must bear the next day's date, or be 24:00 of its own.";
     }

@@ -28,7 +28,8 @@ class CompareCommandTest {
     String document = Files.readString(Path.of("docs/compare.md"));
     int from = document.indexOf("What differs\n");
     String shown = document.substring(from, document.indexOf("```", from));
-    assertTrue(got.out.contains(shown), "docs/compare.md shows\n" + shown + "\nbut it is\n" + got.out);
+    assertTrue(
+        got.out.contains(shown), "docs/compare.md shows\n" + shown + "\nbut it is\n" + got.out);
     assertTrue(got.out.contains("standby_night: "), "lines to try");
     assertEquals(1, Cli.run("compare", HOME, "--log", LOG, "--warn").code);
   }

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 class CommandsInDocsTest {
   private static final Pattern COMMAND =
       Pattern.compile(
-          "(?:target/)?greyspell ((?:run|new|check|strings|load|effects|sweep|weather) [^`\\n&|#]+)");
+          "(?:target/)?greyspell "
+              + "((?:run|new|check|strings|load|effects|sweep|weather|compare) [^`\\n&|#]+)");
 
   private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|[^\\s\\\\]+");
 
@@ -32,6 +33,7 @@ class CommandsInDocsTest {
             "DEVELOPERS.md",
             "weather-samples/README.md",
             "docs/weather-files.md",
+            "docs/compare.md",
             "docs/sweep.md",
             "docs/winters.md",
             "docs/loads.md")) {

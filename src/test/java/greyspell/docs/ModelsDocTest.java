@@ -24,6 +24,7 @@ class ModelsDocTest {
           "electrical",
           "balance",
           "outcome",
+          "cause/log",
           "study");
 
   private static final Pattern CLASS_DOC =

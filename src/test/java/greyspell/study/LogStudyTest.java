@@ -32,9 +32,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Known faults are hidden in a simulated home, its monitor's log is written with noise, drift, holes
- * and meters that are not quite right, and what is found is held against what was hidden. Ranges are
- * said to hold the truth in 95 of 100; of so few logs as are tried here, nine in ten must.
+ * Known faults are hidden in a simulated home, its monitor's log is written with noise, drift,
+ * holes and meters that are not quite right, and what is found is held against what was hidden.
+ * Ranges are said to hold the truth in 95 of 100; of so few logs as are tried here, nine in ten
+ * must.
  */
 class LogStudyTest {
   private static final int SEEDS = 10;
@@ -70,9 +71,7 @@ class LogStudyTest {
       Path file = folder.resolve("log.csv");
       Files.writeString(file, text);
       return LogStudy.of(
-          CABIN,
-          MonitorReader.read(file, "log.csv", null, CABIN.site().utcOffsetH()),
-          WEATHER);
+          CABIN, MonitorReader.read(file, "log.csv", null, CABIN.site().utcOffsetH()), WEATHER);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -191,7 +190,8 @@ class LogStudyTest {
       assertEquals(60, study.shiftMinutes());
       Estimate shift = requireNonNull(study.clock()).shiftH();
       assertEquals(1.0, shift.value(), 0.2);
-      LogStudy.Explained alone = study.alone().stream().filter(a -> !a.isLoadAsSeen()).findFirst().orElseThrow();
+      LogStudy.Explained alone =
+          study.alone().stream().filter(a -> !a.isLoadAsSeen()).findFirst().orElseThrow();
       assertTrue(alone.chargeErrorShare() < study.chargeErrorShare(), "it explains the charge");
     }
   }
@@ -331,7 +331,8 @@ class LogStudyTest {
       boolean isSummer = line.startsWith("2022-09") || line.startsWith("2022-10");
       String moved = line;
       if (isSummer) {
-        moved = java.time.LocalDateTime.parse(line.substring(0, 16)).plusHours(1) + line.substring(16);
+        moved =
+            java.time.LocalDateTime.parse(line.substring(0, 16)).plusHours(1) + line.substring(16);
       }
       boolean isBack = before != null && line.startsWith("2022") && moved.compareTo(before) <= 0;
       if (!isBack) {

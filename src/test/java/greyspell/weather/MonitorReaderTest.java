@@ -103,7 +103,8 @@ class MonitorReaderTest {
     assertEquals(148.0, log.value(MonitorColumn.LOAD, 0), 1e-9);
     assertEquals(52.0, log.value(MonitorColumn.VOLTAGE, 0), 1e-9);
     assertEquals(-3.0, log.value(MonitorColumn.CURRENT, 0), 1e-9);
-    MonitorLog utc = read(null, "utc_end,charge_kwh\n2024-11-03T01:00Z,3.5\n2024-11-03T01:30Z,3.4\n");
+    MonitorLog utc =
+        read(null, "utc_end,charge_kwh\n2024-11-03T01:00Z,3.5\n2024-11-03T01:30Z,3.4\n");
     assertEquals(minute("2024-11-03T00:30"), utc.startMinute(0));
     assertTrue(utc.isChargeInWh());
     assertEquals(3500.0, utc.value(MonitorColumn.CHARGE, 0), 1e-9);
@@ -113,18 +114,19 @@ class MonitorReaderTest {
   void rowsOfSecondsAreTakenOncePerMinute() throws IOException {
     var text = new StringBuilder("local_start,load_w\n");
     for (int s = 0; s < 3600; s += 20) {
-      text.append(String.format(java.util.Locale.ROOT, "2024-11-03T05:%02d:%02d,%d%n", s / 60, s % 60, s));
+      text.append(
+          String.format(java.util.Locale.ROOT, "2024-11-03T05:%02d:%02d,%d%n", s / 60, s % 60, s));
     }
     MonitorLog log = read(null, text.toString());
     assertEquals(60, log.rows());
     assertEquals(1, log.stepMinutes());
-    assertTrue(log.notes().stream().anyMatch(n -> n.startsWith("120 rows")), log.notes().toString());
+    assertTrue(
+        log.notes().stream().anyMatch(n -> n.startsWith("120 rows")), log.notes().toString());
   }
 
   @Test
   void faultsTellLineColumnAndHowToMend() {
-    String back =
-        refusal(null, "local_start,load_w\n2024-10-27T02:00,5\n2024-10-27T01:30,6\n");
+    String back = refusal(null, "local_start,load_w\n2024-10-27T02:00,5\n2024-10-27T01:30,6\n");
     assertTrue(back.contains("log.csv:3:1") && back.contains("daylight saving"), back);
     String word = refusal(null, "local_start,load_w\n2024-10-27T02:00,five\n2024-10-27T03:00,6\n");
     assertTrue(word.contains("log.csv:2:18") && word.contains("must be a number"), word);
@@ -134,7 +136,8 @@ class MonitorReaderTest {
     assertTrue(refusal(null, "local_start,load_w\n2024-10-27T02:00,5\n").contains("1 rows"));
     String daily = refusal(null, "local_start,load_w\n2024-10-27T00:00,5\n2024-10-28T00:00,6\n");
     assertTrue(daily.contains("1440 minutes apart"), daily);
-    String cut = refusal(null, "local_start,charge_pct,load_w\n2024-10-27T00:00,5,1\n2024-10-27T01\n");
+    String cut =
+        refusal(null, "local_start,charge_pct,load_w\n2024-10-27T00:00,5,1\n2024-10-27T01\n");
     assertTrue(cut.contains("cut off"), cut);
   }
 
@@ -150,7 +153,9 @@ class MonitorReaderTest {
     String map = "time: t\nstamp: noon\ncharge: soc, V\nsolar pv\nload_at: roof\nzone: 3\n";
     String said = refusal(map, "t,soc\n");
     for (String part :
-        new String[] {"no time_format", "stamp", "(%, share, kWh, Wh)", "load_at", "Did you mean"}) {
+        new String[] {
+          "no time_format", "stamp", "(%, share, kWh, Wh)", "load_at", "Did you mean"
+        }) {
       assertTrue(said.contains(part), part + " in " + said);
     }
     String missing =
@@ -164,7 +169,8 @@ class MonitorReaderTest {
   @Test
   void brokenFilesEndInWords() {
     var random = new java.util.Random(5);
-    String good = "local_start,charge_pct,load_w\n2024-10-27T00:00,55,100\n2024-10-27T01:00,54,90\n";
+    String good =
+        "local_start,charge_pct,load_w\n2024-10-27T00:00,55,100\n2024-10-27T01:00,54,90\n";
     for (int i = 0; i < 400; i++) {
       char[] text = good.toCharArray();
       for (int k = 0; k < 3; k++) {

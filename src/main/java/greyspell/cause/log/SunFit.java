@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * Grey light comes from everywhere and tells a from b. Every run of hours of at least two that
  * leaves a quarter of the direct light outside is tried; the one with the least rest is kept if b
  * is above {@value #LEAST_SHADE}, above four of its standard deviations, and rests on ten hours of
- * sun. Spread by {@link DayDraws}, with 1 % for the meter. Own method, no source. Held by LogStudyTest.
+ * sun. Spread by {@link DayDraws}, with 1 % for the meter. Own method, no source. Held by
+ * LogStudyTest.
  *
  * @param factor a
  * @param shade null where no hours fall short
