@@ -2,7 +2,6 @@ package greyspell.chart;
 
 import greyspell.calendar.HourCalendar;
 import greyspell.chart.Canvas.Anchor;
-import greyspell.chart.LabelPlacer.Box;
 import greyspell.outcome.Band;
 import greyspell.outcome.WinterBands;
 import greyspell.outcome.WinterBook;

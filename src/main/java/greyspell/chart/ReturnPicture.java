@@ -45,7 +45,10 @@ final class ReturnPicture extends Picture {
     ReturnCurve curve = SpellClimate.of(book).bank();
     int n = curve.winters(), mayPass = curve.mayPass(WinterBook.SHOWN_ONCE_IN);
     double needWh = curve.counted(WinterBook.SHOWN_ONCE_IN);
-    String through = mayPass == 0 ? "all " + Say.number(n, 0) + " winters" : Say.number(n - mayPass, 0) + " of " + Say.number(n, 0) + " winters";
+    String through =
+        mayPass == 0
+            ? "all " + Say.number(n, 0) + " winters"
+            : Say.number(n - mayPass, 0) + " of " + Say.number(n, 0) + " winters";
     String title =
         (needWh < Double.POSITIVE_INFINITY
                 ? "A bank of " + Say.kwh(needWh) + " rides through " + through
@@ -74,7 +77,8 @@ final class ReturnPicture extends Picture {
               ? Say.kwh(curve.counted(onceIn)) + " by count"
               : "";
       String fitted = tail == null ? "" : Say.kwh(tail.value(onceIn)) + " by the fitted tail";
-      String both = String.join(", ", List.of(counted, fitted).stream().filter(s -> !s.isEmpty()).toList());
+      String both =
+          String.join(", ", List.of(counted, fitted).stream().filter(s -> !s.isEmpty()).toList());
       if (!both.isEmpty()) {
         parts.add("once in " + onceIn + " winters " + both);
       }
@@ -129,13 +133,13 @@ final class ReturnPicture extends Picture {
       xs[k] = at;
       ys[k] = Math.max(plotTop, Math.min(bottom, bottom - tail.high(onceIn) * perWh));
       xs[2 * STEPS + 1 - k] = at;
-      ys[2 * STEPS + 1 - k] = Math.max(plotTop, Math.min(bottom, bottom - tail.low(onceIn) * perWh));
+      ys[2 * STEPS + 1 - k] =
+          Math.max(plotTop, Math.min(bottom, bottom - tail.low(onceIn) * perWh));
     }
     canvas.polygon(xs, ys, xs.length, TAIL_PALE);
   }
 
-  private void tailLine(
-      Canvas canvas, ExtremeTail tail, double bottom, double perWh, double perY) {
+  private void tailLine(Canvas canvas, ExtremeTail tail, double bottom, double perWh, double perY) {
     var xs = new double[STEPS + 1];
     var ys = new double[STEPS + 1];
     int n = 0;
@@ -189,13 +193,18 @@ final class ReturnPicture extends Picture {
       }
     }
     canvas.text(
-        right, bottom + 34.0, "once in so many winters", Look.LABEL, false, Look.FAINT_INK, Anchor.END);
+        right,
+        bottom + 34.0,
+        "once in so many winters",
+        Look.LABEL,
+        false,
+        Look.FAINT_INK,
+        Anchor.END);
     canvas.text(
         Look.MARGIN, plotTop - 10.0, "kWh usable", Look.TICK, false, Look.FAINT_INK, Anchor.START);
   }
 
-  private void dots(
-      Canvas canvas, LabelPlacer placer, double bottom, double perWh, double perY) {
+  private void dots(Canvas canvas, LabelPlacer placer, double bottom, double perWh, double perY) {
     int n = curve.winters();
     double dot = n > 200 ? 2.2 : n > 40 ? 3.0 : 4.0;
     for (int rank = n - 1; rank >= beyond; rank--) {
@@ -220,7 +229,13 @@ final class ReturnPicture extends Picture {
         continue;
       }
       int n = curve.winters(), rank = curve.mayPass(onceIn);
-      String words = "carries " + Say.number(n - rank, 0) + " of " + Say.number(n, 0) + ": " + Say.kwh(countedWh);
+      String words =
+          "carries "
+              + Say.number(n - rank, 0)
+              + " of "
+              + Say.number(n, 0)
+              + ": "
+              + Say.kwh(countedWh);
       double wide = TextWidth.of(words, Look.LABEL, false);
       double at = x(curve.onceIn(rank), perY), y = bottom - countedWh * perWh;
       canvas.circle(at, y, 5.0, Look.PAPER, Look.INK, 2.0);
@@ -230,7 +245,8 @@ final class ReturnPicture extends Picture {
       }
     }
     if (beyond > 0) {
-      String words = Say.count(beyond, "winter needs", "winters need") + " more than any bank gives";
+      String words =
+          Say.count(beyond, "winter needs", "winters need") + " more than any bank gives";
       canvas.text(right, bottom - 6.0, words, Look.LABEL, false, Look.UNMET, Anchor.END);
     }
   }

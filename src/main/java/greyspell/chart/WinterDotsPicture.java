@@ -89,7 +89,9 @@ final class WinterDotsPicture extends Picture {
   private static String say(WinterRecord w, boolean isDark) {
     return w.name()
         + " "
-        + (isDark ? Say.kwh(w.wh(WinterSum.UNMET)) + " not served" : Say.percent(w.lowestShareOfAll()));
+        + (isDark
+            ? Say.kwh(w.wh(WinterSum.UNMET)) + " not served"
+            : Say.percent(w.lowestShareOfAll()));
   }
 
   @Override

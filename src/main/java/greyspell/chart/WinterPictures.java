@@ -16,7 +16,6 @@ public final class WinterPictures {
   public static List<Picture> of(WinterBook book) {
     return book.count() < LEAST_WINTERS
         ? List.of()
-        : List.of(
-            WinterDotsPicture.of(book), ChargeRibbonPicture.of(book), ReturnPicture.of(book));
+        : List.of(WinterDotsPicture.of(book), ChargeRibbonPicture.of(book), ReturnPicture.of(book));
   }
 }

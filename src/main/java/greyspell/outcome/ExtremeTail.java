@@ -107,8 +107,7 @@ public final class ExtremeTail {
     }
 
     static boolean isGumbelLike(double skew, int winters) {
-      return winters < LEAST_TO_BEND
-          || Math.abs(bend(skew)) * Math.sqrt(winters / 0.5633) <= 1.96;
+      return winters < LEAST_TO_BEND || Math.abs(bend(skew)) * Math.sqrt(winters / 0.5633) <= 1.96;
     }
 
     double at(double y) {

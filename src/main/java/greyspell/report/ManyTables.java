@@ -178,7 +178,8 @@ final class ManyTables {
   }
 
   Table byLength() {
-    return howOften("Grey spells of at least", climate.byLength(), d -> Say.count((int) d, "day", "days"));
+    return howOften(
+        "Grey spells of at least", climate.byLength(), d -> Say.count((int) d, "day", "days"));
   }
 
   Table byDepth() {

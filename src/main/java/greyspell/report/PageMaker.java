@@ -42,8 +42,7 @@ final class PageMaker {
       ManyWinters many,
       List<String> winterPictures) {
     return new PageMaker(result)
-        .make(
-            check, pictures, WinterVerdict.of(many), WintersPage.of(many, winterPictures));
+        .make(check, pictures, WinterVerdict.of(many), WintersPage.of(many, winterPictures));
   }
 
   private Page make(

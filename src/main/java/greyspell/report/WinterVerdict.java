@@ -99,7 +99,10 @@ final class WinterVerdict {
           + " a winter (at 95 % confidence).";
     }
     String seen =
-        Say.number(odds.darkFree(), 0) + " of " + winters(odds.winters()) + " went by without a shortfall: ";
+        Say.number(odds.darkFree(), 0)
+            + " of "
+            + winters(odds.winters())
+            + " went by without a shortfall: ";
     if (odds.darkFree() == 0) {
       return seen
           + "the chance of one that does is at most "

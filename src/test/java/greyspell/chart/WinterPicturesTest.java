@@ -58,7 +58,8 @@ class WinterPicturesTest {
         double left =
             anchor == null ? x : anchor.getNodeValue().equals("end") ? x - wide : x - wide / 2;
         assertTrue(
-            left >= 0.0 && left + wide <= Look.WIDTH, p.name() + ": " + texts.item(k).getTextContent());
+            left >= 0.0 && left + wide <= Look.WIDTH,
+            p.name() + ": " + texts.item(k).getTextContent());
       }
     }
   }
@@ -88,7 +89,8 @@ class WinterPicturesTest {
     assertEquals(
         "A bank of " + Say.kwh(needWh) + " rides through 90 of 100 winters; this one has 14.0 kWh",
         banks);
-    assertTrue(WinterPictures.of(SERVED).get(0).title().startsWith("All of 40 winters were served"));
+    assertTrue(
+        WinterPictures.of(SERVED).get(0).title().startsWith("All of 40 winters were served"));
   }
 
   @Test
@@ -98,6 +100,7 @@ class WinterPicturesTest {
     for (var w : FEW.winters()) {
       assertTrue(drawn.contains(w.name()), w.name());
     }
-    assertTrue(drawn.contains(FEW.shown().name() + ", " + Say.kwh(FEW.shown().wh(WinterSum.UNMET))));
+    assertTrue(
+        drawn.contains(FEW.shown().name() + ", " + Say.kwh(FEW.shown().wh(WinterSum.UNMET))));
   }
 }

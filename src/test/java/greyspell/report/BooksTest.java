@@ -317,7 +317,8 @@ class BooksTest {
       }
     }
     documented.removeAll(losses);
-    documented.removeAll(Set.of("months", "fortnight", "charge", "sources", "measured", "spliced", "made"));
+    documented.removeAll(
+        Set.of("months", "fortnight", "charge", "sources", "measured", "spliced", "made"));
     var missing = new LinkedHashSet<>(written);
     missing.removeAll(documented);
     assertEquals(Set.of(), missing, "written but not in docs/results.md");

@@ -54,7 +54,9 @@ class ManyWintersReportTest {
   @Test
   void madeWintersSayThatTheRecipeIsNotCounted() {
     assertTrue(
-        WinterVerdict.of(SomeMany.MADE).text().contains("not whether the recipe that made them is right"));
+        WinterVerdict.of(SomeMany.MADE)
+            .text()
+            .contains("not whether the recipe that made them is right"));
   }
 
   @Test
@@ -70,7 +72,8 @@ class ManyWintersReportTest {
   void oneWinterAloneIsNoEnsemble() {
     var one = SomeMany.of(SomeWinters.book(1, 14_000.0, Kind.MEASURED), false);
     String text = WintersText.text(one, List.of());
-    assertTrue(text.contains("1 winter without a shortfall still allows a risk of up to 95 %"), text);
+    assertTrue(
+        text.contains("1 winter without a shortfall still allows a risk of up to 95 %"), text);
     assertFalse(text.contains("fitted tail"));
   }
 
