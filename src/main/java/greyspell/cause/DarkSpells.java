@@ -8,14 +8,16 @@ import java.util.List;
 /**
  * Gathers the shortfalls of a ledger into dark spells. One opens with the first hour that is not
  * served and reaches back to the hour after the bank was last full, or fullest since the spell
- * before, but a month at most; it closes when the bank is back at half and a day has passed in
+ * before; where that is more than two weeks back, as in a home whose generator never fills it, to
+ * the hour after the bank was last three quarters full, or fullest in those weeks. It closes when the bank is back at half and a day has passed in
  * which all was served. One year that starts as it ends is taken round and round.
  */
 public final class DarkSpells {
   private static final double FULL_SHARE = 0.99;
   private static final double RECOVERED_SHARE = 0.5;
   private static final int QUIET_HOURS = 24;
-  private static final int LONGEST_BACK_HOURS = 30 * 24;
+  private static final int LONGEST_BACK_HOURS = 14 * 24;
+  private static final double NEARLY_FULL_SHARE = 0.75;
   private static final double SAME_CHARGE_WH = 0.01;
 
   private final Ledger ledger;
@@ -93,11 +95,17 @@ public final class DarkSpells {
     return peak;
   }
 
+  private int nearlyFull(int first) {
+    for (int k = first - 1; k >= first - LONGEST_BACK_HOURS; k--) {
+      if (share(k) >= NEARLY_FULL_SHARE) {
+        return k;
+      }
+    }
+    return fullestOf(first - LONGEST_BACK_HOURS, first - 1);
+  }
+
   private void add(int peak, int first, int last, int to, boolean isRecovered) {
-    int from =
-        first - peak > LONGEST_BACK_HOURS
-            ? Math.min(fullestOf(first - LONGEST_BACK_HOURS, first - 1) + 1, first)
-            : Math.min(peak + 1, first);
+    int from = Math.min(first - peak > LONGEST_BACK_HOURS ? nearlyFull(first) + 1 : peak + 1, first);
     int unmetHours = 0;
     double unmetWh = 0.0;
     for (int k = first; k <= last; k++) {

@@ -93,9 +93,7 @@ public final class ExplainText {
       table.row(
           words.energy(s.unmetWh()),
           words.hours(s.unmetHours()),
-          dates(spell)
-              + ", "
-              + words.say("explain.text.of_winter", spell.winter()));
+          dates(spell) + ", " + words.say("explain.text.of_winter", spell.winter()));
     }
     table.write(out, true);
     if (spells.size() > SPELLS_LISTED) {
@@ -147,8 +145,7 @@ public final class ExplainText {
     if (!remedies.isEmpty()) {
       head(key);
       for (Remedy remedy : remedies.subList(0, Math.min(most, remedies.size()))) {
-        Columns.wrap(
-            out, "- ", words.say(remedy.said()) + " " + words.say(remedy.effect()));
+        Columns.wrap(out, "- ", words.say(remedy.said()) + " " + words.say(remedy.effect()));
       }
     }
   }

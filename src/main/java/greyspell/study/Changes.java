@@ -25,8 +25,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The changes that are tried, in families of one kind by rising size: what costs nothing first. None
- * of them touches a load on which a life or a health depends.
+ * The changes that are tried, in families of one kind by rising size: what costs nothing first.
+ * None of them touches a load on which a life or a health depends.
  */
 final class Changes {
   private static final int MOST_APPLIANCES = 6;
@@ -113,7 +113,10 @@ final class Changes {
                   Kind.MOVE_LOAD,
                   true,
                   Said.of(
-                      "remedy.move", new Name(a.name()), new Clock(from), new Clock(from + lengthH)),
+                      "remedy.move",
+                      new Name(a.name()),
+                      new Clock(from),
+                      new Clock(from + lengthH)),
                   edits));
           all.addAll(edits);
         }
@@ -255,7 +258,9 @@ final class Changes {
                         new Count(step.modules()),
                         new Count(more))
                     : Said.of(
-                        "remedy.panels", new Count(step.modules() - now), new Count(step.modules())),
+                        "remedy.panels",
+                        new Count(step.modules() - now),
+                        new Count(step.modules())),
                 edits));
       }
     }
@@ -289,7 +294,8 @@ final class Changes {
     if (generator == null) {
       double chargerW =
           home.inverter().charger() == null
-              ? Math.max(300.0, Math.rint(home.bank().usableWh() * CHARGE_SHARE_PER_H / 100.0) * 100.0)
+              ? Math.max(
+                  300.0, Math.rint(home.bank().usableWh() * CHARGE_SHARE_PER_H / 100.0) * 100.0)
               : home.inverter().charger().mostAcW();
       double ratedW = Math.ceil(chargerW * 1.25 / 500.0) * 500.0;
       for (int start = 20; start <= 60; start += 10) {
@@ -359,13 +365,15 @@ final class Changes {
   private static double spanH(ApplianceSpec a) {
     double sumH = 0.0;
     for (HourSpan span : a.hours()) {
-      sumH += span.toH() > span.fromH() ? span.toH() - span.fromH() : 24.0 + span.toH() - span.fromH();
+      sumH +=
+          span.toH() > span.fromH() ? span.toH() - span.fromH() : 24.0 + span.toH() - span.fromH();
     }
     return sumH;
   }
 
   private static boolean isAtMidday(ApplianceSpec a, int from, int to) {
-    return a.hours().stream().allMatch(s -> s.fromH() >= from && s.toH() <= to && s.toH() > s.fromH());
+    return a.hours().stream()
+        .allMatch(s -> s.fromH() >= from && s.toH() <= to && s.toH() > s.fromH());
   }
 
   private static double mostFactor(ApplianceSpec a) {

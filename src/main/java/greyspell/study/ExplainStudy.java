@@ -39,7 +39,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Why the lights went out in a home, and what would have prevented it: books of every winter, the
- * spells in them, the shares of their causes, their story, and the remedies, straight down the page.
+ * spells in them, the shares of their causes, their story, and the remedies, straight down the
+ * page.
  */
 public final class ExplainStudy {
   private static final double CONFIDENCE = 0.95;
@@ -142,7 +143,8 @@ public final class ExplainStudy {
     Trial trial = trials.run(home);
     int winters = trials.winters().size(), dark = trial.darkWinters();
     double unmetWh = trial.unmet().wh(), hours = trial.unmet().unmetHours();
-    Double mayStill = dark == 0 && winters > 0 ? 1.0 - Math.pow(1.0 - CONFIDENCE, 1.0 / winters) : null;
+    Double mayStill =
+        dark == 0 && winters > 0 ? 1.0 - Math.pow(1.0 - CONFIDENCE, 1.0 / winters) : null;
     Said said;
     if (mayStill != null) {
       said = Said.of("verdict.none", new Count(winters), new Percent(mayStill));

@@ -245,8 +245,7 @@ final class HomeForcing {
         plan.log() != null || plan.appliances().stream().anyMatch(ApplianceSpec::isWeatherDriven);
     if (isLoadByWeather) {
       loadWeather =
-          LoadWeather.of(
-              weather.calendar(), weather.airTemperatureC(), light.sun().sunlitShare());
+          LoadWeather.of(weather.calendar(), weather.airTemperatureC(), light.sun().sunlitShare());
       load = asked(plan, log, loadWeather);
       put(load, columns);
     }

@@ -42,11 +42,7 @@ record Laps(Ledger ledger, String note) {
   }
 
   private static String note(
-      Forcing forcing,
-      Design design,
-      @Nullable Double statedShare,
-      double guessWh,
-      Ledger ledger) {
+      Forcing forcing, Design design, @Nullable Double statedShare, double guessWh, Ledger ledger) {
     double windowWh = design.bank().windowWh();
     if (statedShare != null) {
       Balance.run(forcing, design, statedShare * windowWh, ledger);

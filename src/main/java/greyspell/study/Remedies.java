@@ -25,8 +25,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The smallest change of each kind that would have prevented a spell, and all of them: families of
- * changes are run step by step, every hour of every winter, and what is told of a change is what its
- * run says. The change is made in the scenario's own text, so that {@code run} on it confirms.
+ * changes are run step by step, every hour of every winter, and what is told of a change is what
+ * its run says. The change is made in the scenario's own text, so that {@code run} on it confirms.
  */
 final class Remedies {
   private static final int SIDE_BY_SIDE = 4;
@@ -272,10 +272,8 @@ final class Remedies {
   private Said effect(Change change, Outcome after, int spell, boolean isFound) {
     if (change.kind() == Kind.GENERATOR && !after.isRefused) {
       double years = spell < 0 ? trials.years() : 1.0;
-      double hours =
-          spell < 0 ? after.generatorHours : after.spells.get(spell).generatorHours;
-      double fuelL =
-          after.generatorHours > 0.0 ? after.fuelL * hours / after.generatorHours : 0.0;
+      double hours = spell < 0 ? after.generatorHours : after.spells.get(spell).generatorHours;
+      double fuelL = after.generatorHours > 0.0 ? after.fuelL * hours / after.generatorHours : 0.0;
       String key = isFound ? "prevents" : "leaves";
       String of = spell < 0 ? "all" : "spell";
       var hoursYear = new Hours(hours / years);
@@ -331,8 +329,7 @@ final class Remedies {
       generatorHours += all.generatorHours;
       FuelUse fuel = Again.fuel(variant, ledger);
       fuelL += fuel == null ? 0.0 : fuel.totalL(0, ledger.hours());
-      for (Winter winter :
-          ledger.forcing().calendar().winters(variant.site().isNorthern())) {
+      for (Winter winter : ledger.forcing().calendar().winters(variant.site().isNorthern())) {
         boolean isDark = within(ledger, winter.fromHour(), winter.toHour()).unmetHours > 0;
         dark += winter.isWhole() && isDark ? 1 : 0;
       }

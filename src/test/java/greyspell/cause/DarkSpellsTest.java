@@ -77,7 +77,8 @@ final class DarkSpellsTest {
     assertTrue(spell.isRecovered());
     assertEquals(47, spell.unmetHours());
     assertEquals(4700.0, spell.unmetWh(), 1e-6);
-    assertEquals(List.of(49, 50, 51, 52), spell.days().stream().map(d -> d.fromHour() / 24).toList());
+    assertEquals(
+        List.of(49, 50, 51, 52), spell.days().stream().map(d -> d.fromHour() / 24).toList());
     assertEquals(0.0, spell.days().get(1).solarBusWh(), 0.0);
     assertEquals(2400.0, spell.days().get(1).needWh(), 1e-9);
     assertTrue(spell.holds(50 * 24, YEAR.hours()));

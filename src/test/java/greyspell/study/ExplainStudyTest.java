@@ -35,8 +35,7 @@ final class ExplainStudyTest {
 
   private static Explanation explain(ScenarioEdit file) {
     Trials trials = Trials.of(file.scenario(null), (what, done) -> {});
-    return ExplainStudy.of(
-        trials, Said.of("unsure.not_told"), file, null, (what, done) -> {});
+    return ExplainStudy.of(trials, Said.of("unsure.not_told"), file, null, (what, done) -> {});
   }
 
   @Test

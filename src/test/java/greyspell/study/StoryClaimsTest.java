@@ -35,9 +35,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Never a claim that the numbers don't carry: every sentence of every spell's story is read as it is
- * printed, its dates, hours and figures are taken from the text, and all is worked out again from the
- * hours of the ledger.
+ * Never a claim that the numbers don't carry: every sentence of every spell's story is read as it
+ * is printed, its dates, hours and figures are taken from the text, and all is worked out again
+ * from the hours of the ledger.
  */
 final class StoryClaimsTest {
   private static final DateTimeFormatter DATE =
@@ -48,8 +48,7 @@ final class StoryClaimsTest {
   static Stream<Scenario> homes() throws Exception {
     try (var files = Files.list(Path.of("scenarios"))) {
       List<Path> sorted = files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
-      return Stream.concat(
-          sorted.stream().map(ScenarioReader::read), Stream.of(awkward(), weak()));
+      return Stream.concat(sorted.stream().map(ScenarioReader::read), Stream.of(awkward(), weak()));
     }
   }
 
@@ -108,8 +107,7 @@ final class StoryClaimsTest {
       }
     }
     // rarer reasons, told by the same line as those that are met
-    missed.removeAll(
-        Set.of("story.reason.asleep", "story.reason.cut_off", "story.reason.slow"));
+    missed.removeAll(Set.of("story.reason.asleep", "story.reason.cut_off", "story.reason.slow"));
     assertEquals(Set.of(), missed);
   }
 
