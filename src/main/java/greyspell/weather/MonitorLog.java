@@ -2,6 +2,7 @@ package greyspell.weather;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What a home's monitor wrote, row by row as it came, holes left in: mean power over each row's
@@ -27,7 +28,7 @@ public final class MonitorLog {
   }
 
   private final long[] startMinute;
-  private final double[][] values;
+  private final Map<MonitorColumn, double[]> values;
   private final int stepMinutes;
   private final int chargeAtMinutes;
   private final boolean isChargeInWh;
@@ -37,7 +38,7 @@ public final class MonitorLog {
 
   MonitorLog(
       long[] startMinute,
-      double[][] values,
+      Map<MonitorColumn, double[]> values,
       int stepMinutes,
       int chargeAtMinutes,
       boolean isChargeInWh,
@@ -78,14 +79,14 @@ public final class MonitorLog {
 
   /** Whether a column has any value. */
   public boolean has(MonitorColumn column) {
-    double[] of = values[column.ordinal()];
-    return Arrays.stream(of).anyMatch(v -> !Double.isNaN(v));
+    double[] of = values.get(column);
+    return of != null && Arrays.stream(of).anyMatch(v -> !Double.isNaN(v));
   }
 
   /** W, V, A, or share or Wh of charge; NaN where nothing was written. */
   public double value(MonitorColumn column, int row) {
-    double[] of = values[column.ordinal()];
-    return of.length == 0 ? Double.NaN : of[row];
+    double[] of = values.get(column);
+    return of == null ? Double.NaN : of[row];
   }
 
   public SolarAt solarAt() {

@@ -8,8 +8,10 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -436,9 +438,8 @@ public final class MonitorReader {
     return map.columns.stream().anyMatch(m -> m.kind() == MonitorColumn.Kind.STORED);
   }
 
-  private double[][] values(int step) {
-    var values = new double[MonitorColumn.values().length][];
-    Arrays.fill(values, new double[0]);
+  private Map<MonitorColumn, double[]> values(int step) {
+    var values = new EnumMap<MonitorColumn, double[]>(MonitorColumn.class);
     for (int k = 0; k < column.length; k++) {
       Mapped mapped = map.columns.get(k);
       double[] of = Arrays.copyOf(column[k], rows);
@@ -447,7 +448,7 @@ public final class MonitorReader {
           of[i] *= Dates.MINUTES_PER_HOUR / (double) step;
         }
       }
-      values[mapped.column().ordinal()] = of;
+      values.put(mapped.column(), of);
     }
     return values;
   }
