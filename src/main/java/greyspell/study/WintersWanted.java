@@ -15,6 +15,7 @@ import greyspell.weather.ensemble.SkyMemory;
 import greyspell.weather.ensemble.SynthesisChoices;
 import greyspell.weather.ensemble.WinterKind;
 import greyspell.weather.ensemble.WinterSource;
+import greyspell.weather.ensemble.YearSpread;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -120,12 +121,23 @@ public record WintersWanted(
           String.valueOf(refused.getMessage()),
           "Look at the file with weather inspect.");
     }
-    WinterSource source =
-        EnsembleSource.of(climate, SynthesisChoices.USUAL.withMemory(memory), wanted(), seed);
-    return new WintersDrawn(WinterKind.MADE, source, List.of(onlyMeans(years)));
+    var choices = SynthesisChoices.USUAL.withMemory(memory);
+    if (years.calendar().years() >= YearSpread.LEAST_YEARS) {
+      choices = choices.withYearSpread(YearSpread.of(years));
+    }
+    return new WintersDrawn(
+        WinterKind.MADE,
+        EnsembleSource.of(climate, choices, wanted(), seed),
+        List.of(onlyMeans(years)));
   }
 
   private static String onlyMeans(WeatherSeries years) {
+    if (years.calendar().years() >= YearSpread.LEAST_YEARS) {
+      return "The winters are made from the monthly means of the "
+          + years.calendar().years()
+          + " years and from how far their months differed; the order of their days is a rule,"
+          + " fitted elsewhere.";
+    }
     String told =
         years.calendar().isTypical()
             ? "The weather file is a typical year, pieced together from usual months: the bad winters are not in it."

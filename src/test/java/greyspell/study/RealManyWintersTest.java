@@ -7,6 +7,8 @@ import greyspell.outcome.WinterRecord;
 import greyspell.published.ValidationData;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioReader;
+import greyspell.weather.WeatherFacts;
+import greyspell.weather.WeatherSeries;
 import greyspell.weather.ensemble.WinterKind;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -20,9 +22,20 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** x. */
+/**
+ * Houses at two maritime lowland stations through ten measured years (nine whole winters), and
+ * through winters made from the monthly means of these years: the longest grey spell, unmet hours
+ * and the bank that would have ridden through the winter that comes once in five years. Source:
+ * validation data (not shipped).
+ *
+ * <p>The job's goal is 20 % on that bank. It is met where the means come with how far the months of
+ * the years differed, and by splicing; not by twelve means alone, which cannot know that: their
+ * bounds are the errors that were found, so that worse would be noticed.
+ */
 class RealManyWintersTest {
   private static final int MANY = 500;
+  private static final double GOAL = 0.20;
+  private static final double FOUND = 0.35;
 
   @TempDir private Path folder = Path.of("");
 
@@ -78,17 +91,55 @@ class RealManyWintersTest {
 
   @ParameterizedTest
   @CsvSource({
-    "de-bilt, 52.10, 5.18, 3", "de-bilt, 52.10, 5.18, 5", "de-bilt, 52.10, 5.18, 7", "de-bilt, 52.10, 5.18, 9",
-    "maastricht, 50.91, 5.76, 3", "maastricht, 50.91, 5.76, 5", "maastricht, 50.91, 5.76, 7", "maastricht, 50.91, 5.76, 9"
+    "de-bilt, 52.10, 5.18",
+    "maastricht, 50.91, 5.76",
   })
-  void look(String station, double latitudeDeg, double longitudeDeg, double dailyKwh)
-      throws IOException {
-    Scenario home = home(station, latitudeDeg, longitudeDeg, dailyKwh);
-    for (WinterKind kind : WinterKind.values()) {
-      List<WinterRecord> w = winters(home, kind);
-      System.out.printf("%s %.0f kWh %-8s n=%d spell %.1f d  unmet h mean %.0f  q80 %.0f bank q50 %.1f q80 %.1f q90 %.1f kWh lim %d%n",
-        station, dailyKwh, kind, w.size(), mean(w, RealManyWintersTest::longestSpellDays), mean(w, WinterRecord::unmetHours), quantile(w, 0.8, WinterRecord::unmetHours),
-        quantile(w, 0.5, x -> x.ridingBank().leastWh()) / 1000, quantile(w, 0.8, x -> x.ridingBank().leastWh()) / 1000, quantile(w, 0.9, x -> x.ridingBank().leastWh()) / 1000, w.stream().filter(x -> x.ridingBank().isLimited()).count());
+  void madeAndSplicedWintersStandBesideMeasuredOnes(
+      String station, double latitudeDeg, double longitudeDeg) throws IOException {
+    for (double dailyKwh : new double[] {3.0, 5.0, 7.0, 9.0}) {
+      Scenario home = home(station, latitudeDeg, longitudeDeg, dailyKwh);
+      String what = station + ", " + dailyKwh + " kWh a day";
+      List<WinterRecord> real = winters(home, WinterKind.MEASURED);
+      compare(what + ", spread known", real, winters(home, WinterKind.MADE), GOAL);
+      compare(what + ", spliced", real, winters(home, WinterKind.SPLICED), GOAL);
+      compare(what + ", means alone", real, winters(meansAlone(home), WinterKind.MADE), FOUND);
     }
+  }
+
+  private static void compare(
+      String what, List<WinterRecord> real, List<WinterRecord> got, double allowed) {
+    double wantedWh = quantile(real, 0.8, RealManyWintersTest::bankWh);
+    double bankWh = quantile(got, 0.8, RealManyWintersTest::bankWh);
+    double spellDays = mean(got, RealManyWintersTest::longestSpellDays);
+    double realSpellDays = mean(real, RealManyWintersTest::longestSpellDays);
+    double hours = mean(got, WinterRecord::unmetHours);
+    double realHours = mean(real, WinterRecord::unmetHours);
+    assertEquals(wantedWh, bankWh, allowed * wantedWh, what + ": 1-in-5 bank");
+    assertEquals(realSpellDays, spellDays, 4.0, what + ": longest grey spell, mean");
+    assertEquals(realHours, hours, 65.0, what + ": unmet hours a winter, mean");
+  }
+
+  private static double bankWh(WinterRecord winter) {
+    return winter.ridingBank().leastWh();
+  }
+
+  /** The same house with nothing but the twelve means of its years. */
+  private Scenario meansAlone(Scenario home) throws IOException {
+    WeatherSeries years = Objects.requireNonNull(HomeWeather.years(home));
+    double[] kwhm2 = WeatherFacts.overYears(WeatherFacts.monthlyDailyGlobalKwhm2(years));
+    double[] airC = WeatherFacts.overYears(WeatherFacts.monthlyTemperatureC(years));
+    var text = new StringBuilder("# utc_offset: 1\n");
+    text.append("# latitude: ").append(home.site().latitudeDeg()).append('\n');
+    text.append("# longitude: ").append(home.site().longitudeDeg()).append('\n');
+    text.append("month,global_kwhm2_day,temperature_c\n");
+    for (int m = 0; m < kwhm2.length; m++) {
+      text.append(String.format(Locale.ROOT, "%d,%.4f,%.2f%n", m + 1, kwhm2[m], airC[m]));
+    }
+    Files.writeString(folder.resolve("means.csv"), text);
+    String changed =
+        Files.readString(folder.resolve("house.yaml"))
+            .replaceFirst("(?m)^weather:.*$", "weather: {means: means.csv}");
+    return ScenarioReader.read(
+        Files.writeString(folder.resolve("alone.yaml"), changed), Path.of("shared"));
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.calendar.Monthly;
 import greyspell.quantity.BadInput;
 import greyspell.weather.WeatherFacts;
 import greyspell.weather.WeatherSeries;
@@ -191,5 +192,38 @@ class EnsembleSourceTest {
     assertTrue(said.faults().get(0).expected().contains("latitude and longitude are needed"));
     assertThrows(BadInput.class, () -> ClimateSite.of(source, 78.0, 5.0));
     assertEquals(52.0, ClimateSite.of(source, 52.0, 5.0).latitudeDeg(), 0.0);
+  }
+
+  @Test
+  void theSpreadOfYearsIsThatOfTheirMonthsAndMadeYearsMeetIt() {
+    Monthly spread = YearSpread.of(SERIES);
+    var december = new double[YEARS];
+    for (int y = 0; y < YEARS; y++) {
+      december[y] = WeatherFacts.monthlyDailyGlobalKwhm2(SERIES)[y][11];
+    }
+    double wanted = deviation(december);
+    assertEquals(wanted, spread.in(12), 1e-12);
+    int many = 400;
+    WinterSource made =
+        EnsembleSource.of(
+            Climates.maritime(), SynthesisChoices.USUAL.withYearSpread(spread), many, 5);
+    var decembers = new double[many];
+    var year = new WeatherYear();
+    for (int y = 0; y < many; y++) {
+      made.fill(y, year);
+      for (int h = 334 * 24; h < 365 * 24; h++) {
+        decembers[y] += year.globalHorizontalWm2()[h];
+      }
+    }
+    assertEquals(wanted, deviation(decembers), 0.15 * wanted);
+    WeatherSeries few = EnsembleSeries.of(made, 2011, YearSpread.LEAST_YEARS - 1);
+    assertThrows(IllegalArgumentException.class, () -> YearSpread.of(few));
+  }
+
+  /** Over the mean. */
+  private static double deviation(double[] values) {
+    double mean = Arrays.stream(values).average().orElseThrow();
+    double square = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
+    return Math.sqrt(square / (values.length - 1)) / mean;
   }
 }
