@@ -16,19 +16,16 @@ final class ChargeRibbonPicture extends Picture {
 
   private final WinterBands bands;
   private final WinterRecord shown;
-  private final int tightest;
 
   private ChargeRibbonPicture(
       String title,
       String note,
       String description,
       WinterBands bands,
-      WinterRecord shown,
-      int tightest) {
+      WinterRecord shown) {
     super("winter-charge", title, note, description, 292.0);
     this.bands = bands;
     this.shown = shown;
-    this.tightest = tightest;
   }
 
   static ChargeRibbonPicture of(WinterBook book) {
@@ -53,7 +50,7 @@ final class ChargeRibbonPicture extends Picture {
             + book.shown().name()
             + ", which is shown in full.";
     return new ChargeRibbonPicture(
-        title, note, describe(bands, book.isNorthern()), bands, book.shown(), tightest);
+        title, note, describe(bands, book.isNorthern()), bands, book.shown());
   }
 
   /** Middle of the week whose usual charge is lowest; of weeks alike, where the tenth is lowest. */
@@ -134,7 +131,7 @@ final class ChargeRibbonPicture extends Picture {
     canvas.path(x, middle, DAYS, Look.CHARGE_EDGE, 2.6);
     canvas.line(LEFT, bottom, right, bottom, Look.AXIS, 1.0, false);
     months(canvas, bottom, perDay);
-    labels(canvas, plotTop, x, new double[][] {high, middle, low, one});
+    key(canvas, plotTop);
   }
 
   private static void ribbon(Canvas canvas, double[] x, double[] low, double[] high) {
@@ -171,7 +168,7 @@ final class ChargeRibbonPicture extends Picture {
   }
 
   /** A key in a row above the plot: the lines run too close to each other to be labelled inside. */
-  private static void labels(Canvas canvas, double plotTop, double[] x, double[][] lines) {
+  private static void key(Canvas canvas, double plotTop) {
     double y = plotTop - 12.0, at = LEFT;
     canvas.rect(at, y - 9.0, 22.0, 11.0, 0xD3E9E1);
     canvas.line(at, y - 9.0, at + 22.0, y - 9.0, Look.CHARGE_EDGE, 0.8, false);

@@ -1,5 +1,9 @@
 package greyspell.outcome;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+
 /**
  * The books of one winter by month, January first. The twelve months are those of the winter: in
  * the north January to June follow July to December.
@@ -7,29 +11,35 @@ package greyspell.outcome;
 public final class WinterMonths {
   public static final int MONTHS = 12;
 
-  private static final int SUMS = WinterSum.values().length;
-
-  final double[] wh = new double[SUMS * MONTHS];
+  private final Map<WinterSum, double[]> wh = new EnumMap<>(WinterSum.class);
   final short[] unmetHours = new short[MONTHS];
   final byte[] unmetDays = new byte[MONTHS];
   final short[] generatorHours = new short[MONTHS];
 
-  WinterMonths() {}
+  WinterMonths() {
+    for (WinterSum sum : WinterSum.values()) {
+      wh.put(sum, new double[MONTHS]);
+    }
+  }
 
-  static int place(WinterSum sum, int month) {
-    return sum.ordinal() * MONTHS + month - 1;
+  void put(WinterSum sum, int month, double monthWh) {
+    of(sum)[month - 1] = monthWh;
+  }
+
+  private double[] of(WinterSum sum) {
+    return Objects.requireNonNull(wh.get(sum));
   }
 
   /** Of a month, 1 to 12. */
   public double wh(WinterSum sum, int month) {
-    return wh[place(sum, month)];
+    return of(sum)[month - 1];
   }
 
   /** Of the whole winter. */
   public double wh(WinterSum sum) {
     double totalWh = 0.0;
-    for (int month = 1; month <= MONTHS; month++) {
-      totalWh += wh(sum, month);
+    for (double monthWh : of(sum)) {
+      totalWh += monthWh;
     }
     return totalWh;
   }

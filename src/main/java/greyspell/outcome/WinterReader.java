@@ -91,32 +91,24 @@ public final class WinterReader {
     months.unmetHours[month - 1] = (short) unmetHours;
     months.unmetDays[month - 1] = (byte) unmetDays;
     months.generatorHours[month - 1] = (short) generatorHours;
-    put(months, WinterSum.UNMET, month, unmetWh);
+    months.put(WinterSum.UNMET, month, unmetWh);
     double acWh = sum(LedgerColumn.AC_ASKED, ledger, from, to);
-    put(months, WinterSum.LOAD, month, acWh + sum(LedgerColumn.DC_ASKED, ledger, from, to));
-    put(months, WinterSum.SERVED, month, sum(LedgerColumn.SERVED, ledger, from, to));
-    put(months, WinterSum.UNMET_EMPTY, month, sum(LedgerColumn.UNMET_EMPTY, ledger, from, to));
-    put(
-        months,
-        WinterSum.SOLAR_AVAILABLE,
-        month,
-        sum(LedgerColumn.SOLAR_AVAILABLE, ledger, from, to));
-    put(months, WinterSum.SOLAR_USED, month, sum(LedgerColumn.SOLAR_USED, ledger, from, to));
-    put(months, WinterSum.STANDING, month, sum(LedgerColumn.STANDING, ledger, from, to));
+    months.put(WinterSum.LOAD, month, acWh + sum(LedgerColumn.DC_ASKED, ledger, from, to));
+    months.put(WinterSum.SERVED, month, sum(LedgerColumn.SERVED, ledger, from, to));
+    months.put(WinterSum.UNMET_EMPTY, month, sum(LedgerColumn.UNMET_EMPTY, ledger, from, to));
+    months.put(
+        WinterSum.SOLAR_AVAILABLE, month, sum(LedgerColumn.SOLAR_AVAILABLE, ledger, from, to));
+    months.put(WinterSum.SOLAR_USED, month, sum(LedgerColumn.SOLAR_USED, ledger, from, to));
+    months.put(WinterSum.STANDING, month, sum(LedgerColumn.STANDING, ledger, from, to));
     if (ledger.isFull()) {
-      put(
-          months,
+      months.put(
           WinterSum.OTHER_USED,
           month,
           sum(LedgerColumn.OTHER_AVAILABLE, ledger, from, to)
               - sum(LedgerColumn.OTHER_CURTAILED, ledger, from, to));
-      put(months, WinterSum.GENERATOR, month, sum(LedgerColumn.GENERATOR, ledger, from, to));
-      put(months, WinterSum.LET_GO, month, sum(LedgerColumn.SHED, ledger, from, to));
+      months.put(WinterSum.GENERATOR, month, sum(LedgerColumn.GENERATOR, ledger, from, to));
+      months.put(WinterSum.LET_GO, month, sum(LedgerColumn.SHED, ledger, from, to));
     }
-  }
-
-  private static void put(WinterMonths months, WinterSum sum, int month, double wh) {
-    months.wh[WinterMonths.place(sum, month)] = wh;
   }
 
   /** Four sums side by side, because one addition waits for the one before. */

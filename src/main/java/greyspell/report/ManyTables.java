@@ -117,9 +117,9 @@ final class ManyTables {
     rows.add(mayPass());
     ExtremeTail tail = climate.bank().tail();
     if (tail != null) {
-      rows.add(fitted(tail, "By the fitted tail, kWh", tail::value));
-      rows.add(fitted(tail, "  from, 90 % band", tail::low));
-      rows.add(fitted(tail, "  to", tail::high));
+      rows.add(fitted("By the fitted tail, kWh", tail::value));
+      rows.add(fitted("  from, 90 % band", tail::low));
+      rows.add(fitted("  to", tail::high));
     }
     return new Table(head, rows);
   }
@@ -149,7 +149,7 @@ final class ManyTables {
     return Say.number(winters, 0) + " of " + Say.number(book.count(), 0);
   }
 
-  private static Row fitted(ExtremeTail tail, String word, DoubleFunction<Double> size) {
+  private static Row fitted(String word, DoubleFunction<Double> size) {
     var cells = new ArrayList<String>();
     cells.add(word);
     for (int onceIn : SpellClimate.ONCE_IN) {
