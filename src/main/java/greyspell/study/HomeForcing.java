@@ -85,9 +85,11 @@ final class HomeForcing {
    * the bank at its nominal voltage.
    */
   Forcing make() {
-    cautions.addAll(WeatherNotes.cautions(scenario.site(), weather));
-    cautions.addAll(0, WeatherNotes.lightCautions(light.radiation()));
-    assumptions.addAll(WeatherNotes.assumptions(weather, light.radiation()));
+    if (!isByStrings) { // many times in the same weather: said once, by the home as it stands
+      cautions.addAll(WeatherNotes.cautions(scenario.site(), weather));
+      cautions.addAll(0, WeatherNotes.lightCautions(light.radiation()));
+      assumptions.addAll(WeatherNotes.assumptions(weather, light.radiation()));
+    }
     for (ArraySpec array : scenario.arrays()) {
       PowerModel model = PowerModel.of(array.module(), array.choices());
       models.add(model);
