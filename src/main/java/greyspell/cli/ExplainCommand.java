@@ -59,7 +59,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Option(
       names = "--warn",
-      description = "End with exit code 1 if anything goes unserved in any whole winter.")
+      description = "End with exit code 1 if anything goes unserved.")
   private boolean warn;
 
   @Option(
@@ -89,7 +89,7 @@ final class ExplainCommand implements Callable<Integer> {
       files.forEach(file -> screen.println(file));
     }
     screen.flush();
-    return warn && told.verdict().darkWinters() > 0 ? Main.FOUND : 0;
+    return warn && told.verdict().meanUnmetHours() > 0.0 ? Main.FOUND : 0;
   }
 
   private Explanation explain(Scenario home, Progress progress) {

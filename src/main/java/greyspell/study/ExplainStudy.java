@@ -143,11 +143,18 @@ public final class ExplainStudy {
     Trial trial = trials.run(home);
     int winters = trials.winters().size(), dark = trial.darkWinters();
     double unmetWh = trial.unmet().wh(), hours = trial.unmet().unmetHours();
-    Double mayStill =
-        dark == 0 && winters > 0 ? 1.0 - Math.pow(1.0 - CONFIDENCE, 1.0 / winters) : null;
+    boolean isNone = dark == 0 && hours == 0.0 && winters > 0;
+    Double mayStill = isNone ? 1.0 - Math.pow(1.0 - CONFIDENCE, 1.0 / winters) : null;
     Said said;
     if (mayStill != null) {
       said = Said.of("verdict.none", new Count(winters), new Percent(mayStill));
+    } else if (dark == 0) {
+      said =
+          Said.of(
+              "verdict.half",
+              new Count(winters),
+              new Energy(unmetWh * trials.years()),
+              new Hours(hours * trials.years()));
     } else {
       said =
           Said.of(
