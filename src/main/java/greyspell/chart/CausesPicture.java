@@ -10,18 +10,25 @@ import java.util.List;
 /** What was not served, shared among its causes: nobody's fault hatched, what can be mended full. */
 final class CausesPicture extends Picture {
   private static final double ROW = 24.0;
-  private static final double LABELS = 290.0;
+  private static final double MOST_LABELS = 340.0;
   private static final double FIGURES = 120.0;
   private static final double LEAST_SHARE = 0.005;
 
   private final List<Part> parts;
   private final Words words;
+  private final double labels;
 
   private CausesPicture(
       String title, String note, String description, List<Part> parts, Words words) {
     super("causes", title, note, description, 34.0 + ROW * parts.size() + Look.MARGIN);
     this.parts = parts;
     this.words = words;
+    double widest = 0.0;
+    for (Part part : parts) {
+      String label = words.say(part.cause().key());
+      widest = Math.max(widest, TextWidth.of(label, Look.LABEL, false));
+    }
+    labels = Math.min(MOST_LABELS, Look.MARGIN + widest + 10.0);
   }
 
   static CausesPicture of(Shares shares, Words words) {
@@ -58,8 +65,8 @@ final class CausesPicture extends Picture {
       most = Math.max(most, part.wh());
       least = Math.min(least, part.wh());
     }
-    double room = Look.WIDTH - Look.MARGIN - LABELS - FIGURES;
-    double perWh = room / Math.max(1.0, most - least), zero = LABELS - least * perWh;
+    double room = Look.WIDTH - Look.MARGIN - labels - FIGURES;
+    double perWh = room / Math.max(1.0, most - least), zero = labels - least * perWh;
     for (int k = 0; k < parts.size(); k++) {
       row(canvas, parts.get(k), top + 30.0 + k * ROW, zero, perWh);
     }
@@ -69,7 +76,7 @@ final class CausesPicture extends Picture {
 
   private void row(Canvas canvas, Part part, double y, double zero, double perWh) {
     String label = words.say(part.cause().key());
-    canvas.text(LABELS - 10.0, y + 15.0, label, Look.LABEL, false, Look.INK, Anchor.END);
+    canvas.text(labels - 10.0, y + 15.0, label, Look.LABEL, false, Look.INK, Anchor.END);
     double wide = Math.abs(part.wh()) * perWh;
     double left = part.wh() < 0.0 ? zero - wide : zero;
     if (part.cause().isSeason()) {

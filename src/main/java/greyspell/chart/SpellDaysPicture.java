@@ -99,7 +99,11 @@ final class SpellDaysPicture extends Picture {
     scale(canvas, high, middle);
     tankScale(canvas, tank, low);
     double slot = (Look.WIDTH - Look.MARGIN - LEFT) / columns.size();
-    int every = (int) Math.ceil(46.0 / slot);
+    double widest = 0.0;
+    for (Column c : columns) {
+      widest = Math.max(widest, TextWidth.of(c.label, Look.TICK, false));
+    }
+    int every = (int) Math.ceil((widest + 8.0) / slot);
     for (int k = 0; k < columns.size(); k++) {
       Column c = columns.get(k);
       double x = LEFT + k * slot;

@@ -176,6 +176,7 @@ final class BooksPages {
         rows,
         false);
     sheet.small("reliability.note");
+    sheet.items(why.uncertainties().stream().map(said -> words.say(said)).toList());
   }
 
   // ---- spells and options

@@ -26,6 +26,7 @@ final class ClientPage {
   private static final int MOST_REMEDIES = 3;
   private static final int MOST_FREE = 3;
   private static final int MOST_STORY = 8;
+  private static final int MOST_UNSURE = 5;
   private static final int EVENING = 18;
   private static final int MORNING = 6;
 
@@ -262,7 +263,7 @@ final class ClientPage {
     sheet.part("client.unsure");
     var items = new ArrayList<String>();
     items.add(sheet.weather(why.weather()));
-    why.uncertainties().forEach(said -> items.add(words.say(said)));
+    why.uncertainties().stream().limit(MOST_UNSURE).forEach(said -> items.add(words.say(said)));
     items.add(words.say("client.unsure.peaks"));
     sheet.items(items);
   }

@@ -35,7 +35,7 @@ final class Pdf {
 
   private static final String PLAIN = "DejaVu Sans";
   private static final String BOLD = "DejaVu Sans Bold";
-  private static final double PICTURE_MM = 156.0;
+  private static final double PICTURE_MM = 140.0;
 
   private Pdf() {}
 

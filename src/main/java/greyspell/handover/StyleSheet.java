@@ -11,7 +11,7 @@ final class StyleSheet {
   static String screen() {
     var css = new StringBuilder(":root{").append(sizes());
     tones(css, false);
-    css.append("}\n@media (prefers-color-scheme:dark){:root{");
+    css.append("}\n@media screen and (prefers-color-scheme:dark){:root{");
     tones(css, true);
     css.append('}');
     pictures(css);

@@ -199,6 +199,14 @@ class BrowserTest {
     assertEquals(List.of(), over);
   }
 
+  @Test
+  void paperIsWhiteAlsoWhereTheScreenIsDark() {
+    Browser.media(chrome, "print", "dark");
+    assertEquals(
+        "rgb(255, 255, 255)",
+        chrome.executeScript("return getComputedStyle(document.body).backgroundColor"));
+  }
+
   // ---- for everyone
 
   private void audit() throws IOException {

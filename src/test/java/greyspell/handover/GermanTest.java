@@ -3,11 +3,14 @@ package greyspell.handover;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 /** A page in another language has none of the first one left, the user's own names aside. */
@@ -23,8 +26,15 @@ class GermanTest {
           "under", "below", "above", "between", "worst", "lowest", "losses", "served", "unmet");
 
   @Test
-  void noEnglishIsLeft() {
+  void noEnglishIsLeftAndTheClientsPartFitsTwoSheets() throws IOException {
     var handed = new HandedOver("harrow-combe", "de");
+    try (var document = Loader.loadPDF(handed.pdf())) {
+      var stripper = new PDFTextStripper();
+      stripper.setStartPage(3);
+      stripper.setEndPage(3);
+      String third = stripper.getText(document);
+      assertTrue(third.contains(handed.words.say("technical.title")), third);
+    }
     String text = handed.html();
     text = text.replaceAll("(?s)<style>.*?</style>|<script.*?</script>", " ");
     for (String name : names(handed)) {
