@@ -96,9 +96,10 @@ class RoomsTest {
           "com.fasterxml.jackson", Set.of("report"),
           "net.e175.klaus", Set.of("sky"),
           "org.knowm.xchart", Set.of("chart"),
-          "java.awt", Set.of("chart"),
+          "java.awt", Set.of("chart", "handover"),
           "tech.tablesaw", Set.of("report"),
           "gg.jte", Set.of("report", "report.page"),
+          "com.openhtmltopdf", Set.of("handover"),
           "org.apache.commons.math3",
               Set.of(
                   "weather",
