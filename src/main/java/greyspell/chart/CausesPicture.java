@@ -7,7 +7,9 @@ import greyspell.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What was not served, shared among its causes: nobody's fault hatched, what can be mended full. */
+/**
+ * What was not served, shared among its causes: nobody's fault hatched, what can be mended full.
+ */
 final class CausesPicture extends Picture {
   private static final double ROW = 24.0;
   private static final double MOST_LABELS = 340.0;
@@ -70,8 +72,7 @@ final class CausesPicture extends Picture {
     for (int k = 0; k < parts.size(); k++) {
       row(canvas, parts.get(k), top + 30.0 + k * ROW, zero, perWh);
     }
-    canvas.line(
-        zero, top + 28.0, zero, top + 30.0 + ROW * parts.size(), Look.AXIS, 1.0, false);
+    canvas.line(zero, top + 28.0, zero, top + 30.0 + ROW * parts.size(), Look.AXIS, 1.0, false);
   }
 
   private void row(Canvas canvas, Part part, double y, double zero, double perWh) {

@@ -3,9 +3,9 @@ package greyspell.chart;
 import java.util.List;
 
 /**
- * Colours, faces, sizes and spacing of all pictures and of the pages that are made from them. The colours differ in lightness as well as in hue (so
- * that they hold for colour-blind readers and on a black-and-white printer), and what matters most
- * differs in hatch or shape besides.
+ * Colours, faces, sizes and spacing of all pictures and of the pages that are made from them. The
+ * colours differ in lightness as well as in hue (so that they hold for colour-blind readers and on
+ * a black-and-white printer), and what matters most differs in hatch or shape besides.
  */
 public final class Look {
   static final int PAPER = 0xFFFFFF;

@@ -110,19 +110,25 @@ final class SpellDaysPicture extends Picture {
       bars(canvas, c, x, slot, high, middle);
       bank(canvas, c, x, slot, tank, low);
       if (k % every == 0) {
-        canvas.text(
-            x + slot * 0.5, low + 17.0, c.label, Look.TICK, false, Look.INK, Anchor.MIDDLE);
+        canvas.text(x + slot * 0.5, low + 17.0, c.label, Look.TICK, false, Look.INK, Anchor.MIDDLE);
       }
     }
   }
 
   private void scale(Canvas canvas, double high, double low) {
     canvas.text(
-        Look.MARGIN, high - 8.0, words.say("picture.kwh_day"), Look.TICK, false, Look.FAINT_INK, Anchor.START);
+        Look.MARGIN,
+        high - 8.0,
+        words.say("picture.kwh_day"),
+        Look.TICK,
+        false,
+        Look.FAINT_INK,
+        Anchor.START);
     double stepKwh = Look.step(mostWh / 1000.0);
     for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
       double y = low - kwh * 1000.0 / mostWh * (low - high);
-      canvas.line(LEFT, y, Look.WIDTH - Look.MARGIN, y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
+      canvas.line(
+          LEFT, y, Look.WIDTH - Look.MARGIN, y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
       String figure = words.number(kwh, stepKwh < 1.0 ? 1 : 0);
       canvas.text(LEFT - 6.0, y + 4.0, figure, Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }
@@ -131,7 +137,8 @@ final class SpellDaysPicture extends Picture {
   private void tankScale(Canvas canvas, double high, double low) {
     for (int percent = 0; percent <= 100; percent += 50) {
       double y = low - percent / 100.0 * (low - high);
-      canvas.line(LEFT, y, Look.WIDTH - Look.MARGIN, y, percent == 0 ? Look.AXIS : Look.GRID, 1.0, false);
+      canvas.line(
+          LEFT, y, Look.WIDTH - Look.MARGIN, y, percent == 0 ? Look.AXIS : Look.GRID, 1.0, false);
       canvas.text(
           LEFT - 6.0, y + 4.0, percent + " %", Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }

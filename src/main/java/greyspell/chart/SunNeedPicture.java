@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Sun against need, month by month: the sun that is used, the sun that no battery can keep, and
- * the need as a step line across it.
+ * Sun against need, month by month: the sun that is used, the sun that no battery can keep, and the
+ * need as a step line across it.
  */
 final class SunNeedPicture extends Picture {
   private static final double LEFT = 46.0;
@@ -19,7 +19,8 @@ final class SunNeedPicture extends Picture {
   private final Words words;
   private final double mostWh;
 
-  private SunNeedPicture(String title, String note, String description, List<MonthLine> months, Words words) {
+  private SunNeedPicture(
+      String title, String note, String description, List<MonthLine> months, Words words) {
     super("sun-need", title, note, description, 280.0);
     this.months = months;
     this.words = words;
@@ -88,11 +89,18 @@ final class SunNeedPicture extends Picture {
 
   private void scale(Canvas canvas, double high, double low) {
     canvas.text(
-        Look.MARGIN, high - 14.0, words.say("picture.kwh_day"), Look.TICK, false, Look.FAINT_INK, Anchor.START);
+        Look.MARGIN,
+        high - 14.0,
+        words.say("picture.kwh_day"),
+        Look.TICK,
+        false,
+        Look.FAINT_INK,
+        Anchor.START);
     double stepKwh = Look.step(mostWh / 1000.0);
     for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
       double y = y(kwh * 1000.0, high, low);
-      canvas.line(LEFT, y, Look.WIDTH - Look.MARGIN, y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
+      canvas.line(
+          LEFT, y, Look.WIDTH - Look.MARGIN, y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
       String figure = words.number(kwh, stepKwh < 1.0 ? 1 : 0);
       canvas.text(LEFT - 6.0, y + 4.0, figure, Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }
@@ -107,7 +115,8 @@ final class SunNeedPicture extends Picture {
     canvas.hatch(left, all, wide, used - all, 5.0, Look.SUN_EDGE, false);
     if (sunWh > mostWh) {
       String figure = words.number(sunWh / 1000.0, 0);
-      canvas.text(left + wide * 0.5, high - 4.0, figure, Look.TICK, false, Look.SUN_EDGE, Anchor.MIDDLE);
+      canvas.text(
+          left + wide * 0.5, high - 4.0, figure, Look.TICK, false, Look.SUN_EDGE, Anchor.MIDDLE);
     }
     if (m.unmetWh() > 0.0) {
       double need = y(m.needWh(), high, low);

@@ -57,8 +57,7 @@ final class HandoverOption {
   }
 
   private static BadInput refused(String option, String found, String allowed, String mend) {
-    return BadInput.of(
-        Place.of(option), "found \"" + found + '"', "must be " + allowed, mend);
+    return BadInput.of(Place.of(option), "found \"" + found + '"', "must be " + allowed, mend);
   }
 
   /** Runs the home beside the explanation: the pages tell of its books too. */

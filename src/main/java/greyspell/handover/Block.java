@@ -63,8 +63,7 @@ sealed interface Block {
    * @param caption what it holds, for those who hear it read; never empty
    * @param isText all columns hold words, else only the first
    */
-  record Table(String caption, List<String> head, List<Row> rows, boolean isText)
-      implements Block {
+  record Table(String caption, List<String> head, List<Row> rows, boolean isText) implements Block {
     public Table {
       head = List.copyOf(head);
       rows = List.copyOf(rows);

@@ -76,8 +76,13 @@ final class BooksPages {
     var sums = new double[8];
     int hours = 0;
     for (Figures f : figures) {
-      double lossWh = f.solarUsedWh() + f.beyond().otherUsedWh() + f.beyond().generatorWh()
-              - f.servedWh() - f.standingWh() - (f.endChargeWh() - f.startChargeWh());
+      double lossWh =
+          f.solarUsedWh()
+              + f.beyond().otherUsedWh()
+              + f.beyond().generatorWh()
+              - f.servedWh()
+              - f.standingWh()
+              - (f.endChargeWh() - f.startChargeWh());
       double[] more = {
         f.solarUsedWh(),
         f.beyond().otherUsedWh() + f.beyond().generatorWh(),
@@ -143,8 +148,7 @@ final class BooksPages {
           words.percent(odds.highShare()));
     }
     Figures total = told.result().outcome().total();
-    sheet.fact(
-        "reliability.lost_hours", words.percent(total.lossOfLoadProbabilityHours()));
+    sheet.fact("reliability.lost_hours", words.percent(total.lossOfLoadProbabilityHours()));
     sheet.fact("reliability.lost_days", words.percent(total.lossOfLoadProbabilityDays()));
     sheet.fact("reliability.unmet", words.energy(total.unmetWh() / told.years()));
     var rows = new ArrayList<Row>();
@@ -188,7 +192,8 @@ final class BooksPages {
       return;
     }
     var rows = new ArrayList<Row>();
-    for (Explanation.Spell s : why.spells().subList(0, Math.min(MOST_SPELLS, why.spells().size()))) {
+    for (Explanation.Spell s :
+        why.spells().subList(0, Math.min(MOST_SPELLS, why.spells().size()))) {
       List<SpellDay> days = s.spell().days();
       rows.add(
           Row.of(
@@ -204,12 +209,7 @@ final class BooksPages {
     sheet.table(
         "section.spells",
         List.of(
-            "head.winter",
-            "head.from",
-            "head.days",
-            "head.hours",
-            "head.unmet",
-            "head.main_cause"),
+            "head.winter", "head.from", "head.days", "head.hours", "head.unmet", "head.main_cause"),
         rows,
         false);
     worst(why.spells().get(0));
@@ -251,7 +251,11 @@ final class BooksPages {
     sheet.table(
         "section.options",
         List.of(
-            "head.change", "head.enough", "head.unmet_after", "head.hours_after", "head.dark_after"),
+            "head.change",
+            "head.enough",
+            "head.unmet_after",
+            "head.hours_after",
+            "head.dark_after"),
         rows,
         false);
     sheet.part("play.title");
@@ -265,7 +269,10 @@ final class BooksPages {
     sheet.section("losses");
     Figures f = told.result().outcome().total();
     var rows = new ArrayList<Row>();
-    rows.add(new Row(List.of(words.say("losses.nominal"), sheet.kwh(f.solarNominalWh() / told.years())), true));
+    rows.add(
+        new Row(
+            List.of(words.say("losses.nominal"), sheet.kwh(f.solarNominalWh() / told.years())),
+            true));
     for (Named loss : f.lossesWh()) {
       if (Math.abs(loss.wh()) >= 50.0 * told.years()) {
         rows.add(Row.of(words.say("loss." + loss.name()), sheet.kwh(loss.wh() / told.years())));
@@ -273,8 +280,11 @@ final class BooksPages {
     }
     rows.add(Row.of(words.say("losses.clipped"), sheet.kwh(f.clippedWh() / told.years())));
     rows.add(Row.of(words.say("losses.left_over"), sheet.kwh(f.curtailedWh() / told.years())));
-    rows.add(new Row(List.of(words.say("losses.used"), sheet.kwh(f.solarUsedWh() / told.years())), true));
-    rows.add(new Row(List.of(words.say("losses.served"), sheet.kwh(f.servedWh() / told.years())), true));
+    rows.add(
+        new Row(
+            List.of(words.say("losses.used"), sheet.kwh(f.solarUsedWh() / told.years())), true));
+    rows.add(
+        new Row(List.of(words.say("losses.served"), sheet.kwh(f.servedWh() / told.years())), true));
     sheet.table("section.losses", List.of("head.part", "head.kwh_year"), rows, false);
     sheet.small("losses.note");
   }

@@ -70,8 +70,7 @@ final class ClientPage {
               words.energy(worst.unmetWh()),
               words.hours(worst.unmetHours())));
     }
-    sheet.add(
-        new Verdict(words.say(why.verdict().said()), more, why.verdict().darkWinters() == 0));
+    sheet.add(new Verdict(words.say(why.verdict().said()), more, why.verdict().darkWinters() == 0));
     for (Said caution : why.cautions()) {
       sheet.add(Block.Text.safety(words.say(caution)));
     }
@@ -108,16 +107,19 @@ final class ClientPage {
       var total = told.result().outcome().total().beyond();
       double fuelL = told.result().fuelBetween(0, ledger.hours()).fuelL() / told.years();
       sheet.text(
-          "client.generator", words.hours(total.generatorHours() / told.years()), words.fuel(fuelL));
+          "client.generator",
+          words.hours(total.generatorHours() / told.years()),
+          words.fuel(fuelL));
     }
   }
 
   private void needed() {
-    var must = told.home().load().appliances().stream()
-        .filter(a -> a.priority() == Priority.MUST_RUN)
-        .map(ApplianceSpec::name)
-        .distinct()
-        .toList();
+    var must =
+        told.home().load().appliances().stream()
+            .filter(a -> a.priority() == Priority.MUST_RUN)
+            .map(ApplianceSpec::name)
+            .distinct()
+            .toList();
     if (!must.isEmpty()) {
       sheet.text("client.must_run", String.join("; ", must));
     }

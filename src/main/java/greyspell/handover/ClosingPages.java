@@ -48,7 +48,10 @@ final class ClosingPages {
     var rows = new ArrayList<Row>();
     var total = told.result().outcome().total();
     rows.add(
-        row("sensitivity.as_stated", total.unmetWh() / told.years(), total.unmetHours() / told.years()));
+        row(
+            "sensitivity.as_stated",
+            total.unmetWh() / told.years(),
+            total.unmetHours() / told.years()));
     LoadAnswers loads = told.result().besides().loads();
     if (loads != null) {
       rows.add(row("sensitivity.low", loads.low()));
@@ -121,7 +124,8 @@ final class ClosingPages {
   private void maintenance() {
     sheet.section("maintenance");
     var rows = new ArrayList<Row>();
-    for (String key : List.of("week", "month", "autumn", "winter", "spring", "year", "five_years")) {
+    for (String key :
+        List.of("week", "month", "autumn", "winter", "spring", "year", "five_years")) {
       rows.add(Row.of(words.say("maintenance." + key), words.say("maintenance." + key + ".text")));
     }
     if (told.hasGenerator()) {
@@ -157,8 +161,7 @@ final class ClosingPages {
     sheet.items(items);
   }
 
-  private void rule(
-      List<String> items, String key, @Nullable Double share) {
+  private void rule(List<String> items, String key, @Nullable Double share) {
     if (share != null && share > 0.0) {
       items.add(words.say(key, words.percent(share)));
     }
@@ -190,8 +193,7 @@ final class ClosingPages {
   }
 
   private void checklist(List<Checklist.Item> items) {
-    sheet.add(
-        new Block.Facts(items.stream().map(i -> new Fact(i.name(), i.reason())).toList()));
+    sheet.add(new Block.Facts(items.stream().map(i -> new Fact(i.name(), i.reason())).toList()));
   }
 
   private void revision() {

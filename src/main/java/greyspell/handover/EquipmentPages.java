@@ -72,7 +72,9 @@ final class EquipmentPages {
     sheet.fact(
         "panels.controller",
         words.say("panels.controller.text", c.name(), words.number(c.count(), 0)));
-    sheet.fact("panels.controller.window", volts(c.lowestTrackingV()) + " – " + volts(c.highestTrackingV()));
+    sheet.fact(
+        "panels.controller.window",
+        volts(c.lowestTrackingV()) + " – " + volts(c.highestTrackingV()));
     sheet.fact("panels.controller.most", volts(c.absoluteMaximumV()));
     sheet.fact("panels.controller.current", amperes(c.maxShortCircuitA()));
     sheet.fact("panels.controller.output", output(c));
@@ -182,7 +184,8 @@ final class EquipmentPages {
     sheet.section("bank");
     BankSpec b = home.bank();
     sheet.fact("bank.name", words.say("bank.name.text", b.name(), words.number(b.packs(), 0)));
-    sheet.fact("bank.chemistry", words.say("chemistry." + b.chemistry().name().toLowerCase(Locale.ROOT)));
+    sheet.fact(
+        "bank.chemistry", words.say("chemistry." + b.chemistry().name().toLowerCase(Locale.ROOT)));
     sheet.fact("bank.nominal", words.energy(b.capacityWh()) + ", " + words.voltage(b.nominalV()));
     sheet.fact("bank.usable", words.energy(told.result().outcome().usableBankWh()));
     sheet.fact("bank.reserve", words.percent(b.reserveFraction()));
@@ -219,7 +222,8 @@ final class EquipmentPages {
     sheet.fact("inverter.name", words.say("bank.name.text", i.name(), words.number(i.count(), 0)));
     sheet.fact("load.peaks.continuous", words.power(i.continuousW()));
     sheet.fact("load.peaks.surge", surgeW == null ? words.say("not_stated") : words.power(surgeW));
-    sheet.fact("inverter.standby", words.power(i.standbyDayW()) + " / " + words.power(i.standbyNightW()));
+    sheet.fact(
+        "inverter.standby", words.power(i.standbyDayW()) + " / " + words.power(i.standbyNightW()));
     var total = told.result().outcome().total();
     sheet.fact("inverter.unmet", words.energy(total.unmetInverterWh() / told.years()));
   }

@@ -118,7 +118,15 @@ final class PageText {
   private void table(Block.Table table) {
     if (!isPaper) {
       out.open(
-          "div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", table.caption());
+          "div",
+          "class",
+          "scroll",
+          "tabindex",
+          "0",
+          "role",
+          "region",
+          "aria-label",
+          table.caption());
     }
     out.open("table", "class", table.isText() ? "rows words" : "rows");
     out.open("thead").open("tr");

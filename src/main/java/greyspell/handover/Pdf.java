@@ -26,8 +26,8 @@ import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 
 /**
- * Sets the pages on paper. Text stays text, also within the pictures; the faces are shipped with the
- * program and embedded. The libraries for it are loaded here and nowhere else.
+ * Sets the pages on paper. Text stays text, also within the pictures; the faces are shipped with
+ * the program and embedded. The libraries for it are loaded here and nowhere else.
  */
 final class Pdf {
   /** Type of an object that stands where a picture goes. */
@@ -73,7 +73,11 @@ final class Pdf {
 
   /** Style of a picture's place. */
   static String placeOf(Picture picture) {
-    return "width:" + PICTURE_MM + "mm;height:" + PICTURE_MM * picture.height() / Pictures.width() + "mm";
+    return "width:"
+        + PICTURE_MM
+        + "mm;height:"
+        + PICTURE_MM * picture.height() / Pictures.width()
+        + "mm";
   }
 
   /** Draws the picture of an object's name in its place. */

@@ -92,7 +92,10 @@ final class PlayPanel {
 
   private List<String> banks() {
     return grid.banks().stream()
-        .map(b -> words.say("play.banks.step", words.number(b.packs(), 0), words.energy(b.usableWh())))
+        .map(
+            b ->
+                words.say(
+                    "play.banks.step", words.number(b.packs(), 0), words.energy(b.usableWh())))
         .toList();
   }
 

@@ -139,7 +139,9 @@ final class SitePages {
     sheet.fact(
         "weather.gaps",
         words.say(
-            "weather.gaps.text", words.hours(gaps.missingHours()), words.hours(gaps.longestGapHours())));
+            "weather.gaps.text",
+            words.hours(gaps.missingHours()),
+            words.hours(gaps.longestGapHours())));
     sheet.small("weather.note");
   }
 
@@ -216,7 +218,6 @@ final class SitePages {
     sheet.fact("load.peaks.running", words.power(peaks.worstRunningW()));
     sheet.fact("load.peaks.start", words.power(peaks.worstPeakW()));
     sheet.fact("load.peaks.continuous", words.power(inverter.continuousW()));
-    sheet.fact(
-        "load.peaks.surge", surgeW == null ? words.say("not_stated") : words.power(surgeW));
+    sheet.fact("load.peaks.surge", surgeW == null ? words.say("not_stated") : words.power(surgeW));
   }
 }

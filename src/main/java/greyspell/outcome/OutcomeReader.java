@@ -41,8 +41,7 @@ public final class OutcomeReader {
    * Autonomy#darkDays}.
    */
   public static Monthly darkDays(Forcing forcing, Design design) {
-    return AutonomyReader.darkDays(
-        forcing, BusNeed.wh(forcing, design.inverter()), design.bank());
+    return AutonomyReader.darkDays(forcing, BusNeed.wh(forcing, design.inverter()), design.bank());
   }
 
   /**

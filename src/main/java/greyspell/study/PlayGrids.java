@@ -34,7 +34,9 @@ public final class PlayGrids {
   private static final double[] BANK_TIMES = {1.0, 1.5, 2.0, 0.5, 3.0, 1.25, 4.0, 0.75, 6.0};
   private static final double[] USE_TIMES = {1.0, 0.8, 1.25, 0.9, 0.6, 1.1, 0.7};
 
-  /** The full loop takes about ten times as long an hour: fewer steps, fewer still of many years. */
+  /**
+   * The full loop takes about ten times as long an hour: fewer steps, fewer still of many years.
+   */
   private static final int FEW = 5;
 
   private static final int MANY_YEARS = 12;
@@ -165,8 +167,7 @@ public final class PlayGrids {
     double draw = specs.get(bank).standbyW() - home.bank().standbyW();
     Forcing asked = asking(uses.get(use).share(), draw);
     Design design = designs.get(bank);
-    double darkDays =
-        OutcomeReader.darkDays(asked, design).in(home.site().isNorthern() ? 12 : 6);
+    double darkDays = OutcomeReader.darkDays(asked, design).in(home.site().isNorthern() ? 12 : 6);
     int[] beating = beating(asked, design);
     return LaneLoop.isFor(asked, design)
         ? together(asked, design, darkDays, beating)
@@ -270,8 +271,7 @@ public final class PlayGrids {
       for (int h = 0; h < ledger.hours(); h++) {
         on += ledger.isGeneratorOn(h) ? 1 : 0;
       }
-      answers.add(
-          new Answer(unmet.unmetHours(), unmet.wh(), darkDays, beating[k], on / years));
+      answers.add(new Answer(unmet.unmetHours(), unmet.wh(), darkDays, beating[k], on / years));
     }
     return answers;
   }

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Colours stand in one place: report.html, whose style is written by hand, keeps to it. */
 class LookTest {
   /** Names that both have. */
-  private static final List<String> SHARED = List.of("paper", "ink", "faint", "rule", "band", "bad", "good");
+  private static final List<String> SHARED =
+      List.of("paper", "ink", "faint", "rule", "band", "bad", "good");
 
   private static double luminance(int rgb) {
     double sum = 0.0;

@@ -44,8 +44,7 @@ final class Browser {
     log.enable(LogType.BROWSER, Level.ALL);
     log.enable(LogType.PERFORMANCE, Level.ALL);
     options.setCapability("goog:loggingPrefs", log);
-    var service =
-        new ChromeDriverService.Builder().usingDriverExecutable(driver.toFile()).build();
+    var service = new ChromeDriverService.Builder().usingDriverExecutable(driver.toFile()).build();
     var chrome = new ChromeDriver(service, options);
     chrome.manage().timeouts().scriptTimeout(Duration.ofSeconds(120));
     return chrome;

@@ -13,11 +13,11 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -75,8 +75,7 @@ class BrowserTest {
       said.add(entry.getMessage());
     }
     assertEquals(List.of(), said);
-    Object loaded =
-        chrome.executeScript("return performance.getEntriesByType('resource').length");
+    Object loaded = chrome.executeScript("return performance.getEntriesByType('resource').length");
     assertEquals(0L, loaded);
   }
 
@@ -90,8 +89,7 @@ class BrowserTest {
   void slidersStartAtTheHomeAsItStandsWhichIsWhatResultsJsonTells() throws IOException {
     JsonNode total = results().get("total");
     double years = handed.result.ledger().forcing().calendar().years();
-    assertEquals(
-        handed.words.number(total.get("unmet_hours").asDouble() / years, 0), answer(0));
+    assertEquals(handed.words.number(total.get("unmet_hours").asDouble() / years, 0), answer(0));
     assertEquals(
         handed.words.energy(total.get("unmet_kwh").asDouble() * 1000.0 / years), answer(1));
   }
@@ -234,12 +232,10 @@ class BrowserTest {
     Browser.media(chrome, "screen", "dark");
     Browser.width(chrome, 360);
     audit();
-    Object ground =
-        chrome.executeScript("return getComputedStyle(document.body).backgroundColor");
+    Object ground = chrome.executeScript("return getComputedStyle(document.body).backgroundColor");
     assertEquals("rgb(22, 29, 34)", ground);
     Object ink =
-        chrome.executeScript(
-            "return getComputedStyle(document.querySelector('svg text')).fill");
+        chrome.executeScript("return getComputedStyle(document.querySelector('svg text')).fill");
     assertEquals("rgb(230, 235, 238)", ink);
   }
 }

@@ -18,12 +18,68 @@ class GermanTest {
   /** Frequent English words that are no German ones. */
   private static final Set<String> ENGLISH =
       Set.of(
-          "the", "and", "of", "with", "without", "from", "is", "are", "were", "it", "to", "for",
-          "on", "off", "by", "at", "not", "no", "or", "that", "this", "than", "which", "what",
-          "hours", "hour", "days", "year", "years", "sun", "bank's", "panels", "panel", "house",
-          "need", "needs", "charge", "battery", "reserve.", "short", "missing", "wires", "stated",
-          "common", "practice", "source", "when", "where", "each", "every", "all", "kept", "over",
-          "under", "below", "above", "between", "worst", "lowest", "losses", "served", "unmet");
+          "the",
+          "and",
+          "of",
+          "with",
+          "without",
+          "from",
+          "is",
+          "are",
+          "were",
+          "it",
+          "to",
+          "for",
+          "on",
+          "off",
+          "by",
+          "at",
+          "not",
+          "no",
+          "or",
+          "that",
+          "this",
+          "than",
+          "which",
+          "what",
+          "hours",
+          "hour",
+          "days",
+          "year",
+          "years",
+          "sun",
+          "bank's",
+          "panels",
+          "panel",
+          "house",
+          "need",
+          "needs",
+          "charge",
+          "battery",
+          "reserve.",
+          "short",
+          "missing",
+          "wires",
+          "stated",
+          "common",
+          "practice",
+          "source",
+          "when",
+          "where",
+          "each",
+          "every",
+          "all",
+          "kept",
+          "over",
+          "under",
+          "below",
+          "above",
+          "between",
+          "worst",
+          "lowest",
+          "losses",
+          "served",
+          "unmet");
 
   @Test
   void noEnglishIsLeftAndTheClientsPartFitsTwoSheets() throws IOException {
@@ -46,7 +102,8 @@ class GermanTest {
     for (String word : text.split("[^a-zäöüß'’]+")) {
       if (ENGLISH.contains(word)) {
         int at = text.indexOf(" " + word + " ");
-        found.add(word + ": …" + text.substring(Math.max(0, at - 40), Math.min(text.length(), at + 40)));
+        found.add(
+            word + ": …" + text.substring(Math.max(0, at - 40), Math.min(text.length(), at + 40)));
       }
     }
     assertEquals(Set.of(), found);
@@ -75,8 +132,7 @@ class GermanTest {
     }
     // keys of the scenario file are the same in every language
     handed.result.assumptions().forEach(a -> names.add(a.key()));
-    names.replaceAll(
-        n -> n.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;"));
+    names.replaceAll(n -> n.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;"));
     names.removeIf(String::isEmpty);
     names.sort((a, b) -> b.length() - a.length());
     return names;

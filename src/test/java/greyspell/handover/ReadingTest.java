@@ -56,7 +56,8 @@ class ReadingTest {
   }
 
   private static int syllables(String word) {
-    String spoken = word.length() > 3 && word.endsWith("e") ? word.substring(0, word.length() - 1) : word;
+    String spoken =
+        word.length() > 3 && word.endsWith("e") ? word.substring(0, word.length() - 1) : word;
     Matcher vowels = Pattern.compile("[aeiouy]+").matcher(spoken);
     int count = 0;
     while (vowels.find()) {
@@ -68,7 +69,9 @@ class ReadingTest {
   @Test
   void theFormulaKnowsEasyFromHard() {
     assertTrue(grade("The cat sat on the mat. It was warm.") < 2.0);
-    assertTrue(grade("Institutional photovoltaic electrification necessitates comprehensive evaluation.") > 15.0);
+    assertTrue(
+        grade("Institutional photovoltaic electrification necessitates comprehensive evaluation.")
+            > 15.0);
   }
 
   @Test

@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 
 class PlayGridTest {
   private static StudyResult run(String home) {
-    return Study.run(
-        ScenarioReader.read(Path.of("scenarios", home + ".yaml")), (what, done) -> {});
+    return Study.run(ScenarioReader.read(Path.of("scenarios", home + ".yaml")), (what, done) -> {});
   }
 
   private static void presentIsTheRun(StudyResult result) {
