@@ -55,7 +55,6 @@ final class Pdf {
     XRLog.setLoggingEnabled(false);
     var out = new ByteArrayOutputStream(400_000);
     var builder = new PdfRendererBuilder();
-    builder.useFastMode();
     builder.withHtmlContent(html, null);
     builder.useFont(() -> Resource.open("DejaVuSans.ttf"), PLAIN, 400, FontStyle.NORMAL, true);
     builder.useFont(() -> Resource.open("DejaVuSans-Bold.ttf"), PLAIN, 700, FontStyle.NORMAL, true);
