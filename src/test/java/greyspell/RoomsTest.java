@@ -81,12 +81,14 @@ class RoomsTest {
           Map.entry(
               "sweep", Set.of("weather", "weather.ensemble", "electrical", "scenario", "study")),
           Map.entry(
-              "report", belowPages("study", "words", "chart", "sweep", "ladder", "operate", "report.page")),
+              "report",
+              belowPages("study", "words", "chart", "sweep", "ladder", "operate", "report.page")),
           Map.entry("report.page", belowPages("study", "words", "chart", "report")),
           Map.entry("handover", belowPages("study", "words", "chart", "report")),
           Map.entry(
               "cli",
-              belowPages("study", "words", "chart", "sweep", "ladder", "operate", "report", "handover")));
+              belowPages(
+                  "study", "words", "chart", "sweep", "ladder", "operate", "report", "handover")));
 
   /** Libraries and the only rooms that may see them. */
   private static final Map<String, Set<String>> LIBRARIES =

@@ -58,7 +58,10 @@ public final class CellHours {
       double[] airC,
       double @Nullable [] windMs) {
     int hours = lightWm2.length;
-    if (frontWm2.length != hours || hours > calendar.hours() || absorbedWm2.length != hours || airC.length < hours) {
+    if (frontWm2.length != hours
+        || hours > calendar.hours()
+        || absorbedWm2.length != hours
+        || airC.length < hours) {
       throw new IllegalArgumentException("columns of different lengths");
     }
     CellTemperature heat = CellTemperature.of(array.module(), array.choices());

@@ -9,8 +9,9 @@ import java.util.List;
  * Gathers the shortfalls of a ledger into dark spells. One opens with the first hour that is not
  * served and reaches back to the hour after the bank was last full, or fullest since the spell
  * before; where that is more than two weeks back, as in a home whose generator never fills it, to
- * the hour after the bank was last three quarters full, or fullest in those weeks. It closes when the bank is back at half and a day has passed in
- * which all was served. One year that starts as it ends is taken round and round.
+ * the hour after the bank was last three quarters full, or fullest in those weeks. It closes when
+ * the bank is back at half and a day has passed in which all was served. One year that starts as it
+ * ends is taken round and round.
  */
 public final class DarkSpells {
   private static final double FULL_SHARE = 0.99;
@@ -105,7 +106,8 @@ public final class DarkSpells {
   }
 
   private void add(int peak, int first, int last, int to, boolean isRecovered) {
-    int from = Math.min(first - peak > LONGEST_BACK_HOURS ? nearlyFull(first) + 1 : peak + 1, first);
+    int from =
+        Math.min(first - peak > LONGEST_BACK_HOURS ? nearlyFull(first) + 1 : peak + 1, first);
     int unmetHours = 0;
     double unmetWh = 0.0;
     for (int k = first; k <= last; k++) {

@@ -18,11 +18,7 @@ final class ChargeRibbonPicture extends Picture {
   private final WinterRecord shown;
 
   private ChargeRibbonPicture(
-      String title,
-      String note,
-      String description,
-      WinterBands bands,
-      WinterRecord shown) {
+      String title, String note, String description, WinterBands bands, WinterRecord shown) {
     super("winter-charge", title, note, description, 292.0);
     this.bands = bands;
     this.shown = shown;

@@ -34,8 +34,21 @@ import picocli.CommandLine.Spec;
 public final class Main implements Runnable {
   private static final List<String> COMMANDS =
       List.of(
-          "new", "check", "strings", "load", "weather", "run", "explain", "today", "rules", "size",
-          "tradeoff", "ladder", "sweep", "effects", "compare");
+          "new",
+          "check",
+          "strings",
+          "load",
+          "weather",
+          "run",
+          "explain",
+          "today",
+          "rules",
+          "size",
+          "tradeoff",
+          "ladder",
+          "sweep",
+          "effects",
+          "compare");
 
   static final int FOUND = 1;
   static final int BAD_INPUT = 2;

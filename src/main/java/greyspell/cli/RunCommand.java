@@ -62,7 +62,9 @@ final class RunCommand implements Callable<Integer> {
   @Option(names = "--no-pictures", description = "Leave the pictures out; the page says so.")
   private boolean noPictures;
 
-  @Option(names = "--json", description = "Print results.json, of many winters winters.json, instead of the summary.")
+  @Option(
+      names = "--json",
+      description = "Print results.json, of many winters winters.json, instead of the summary.")
   private boolean json;
 
   @Option(names = "--quiet", description = "Print no summary.")

@@ -119,7 +119,8 @@ final class SizeCommand implements Callable<Integer> {
   @Option(
       names = "--most-packs",
       paramLabel = "PACKS",
-      description = "The largest bank to look at. Without it four times the present one, 12 at least.")
+      description =
+          "The largest bank to look at. Without it four times the present one, 12 at least.")
   private @Nullable Integer mostPacks;
 
   @Option(
@@ -132,7 +133,8 @@ final class SizeCommand implements Callable<Integer> {
   @Option(
       names = "--reserve-days",
       paramLabel = "DAYS",
-      description = "Days without sun for the hand method. Without it those of --autonomy-days, or 5.")
+      description =
+          "Days without sun for the hand method. Without it those of --autonomy-days, or 5.")
   private @Nullable Double reserveDays;
 
   @Option(
@@ -144,7 +146,8 @@ final class SizeCommand implements Callable<Integer> {
   @Option(
       names = {"-o", "--out"},
       paramLabel = "DIR",
-      description = "Write the frontier as frontier.csv and everything as size.json into this folder.")
+      description =
+          "Write the frontier as frontier.csv and everything as size.json into this folder.")
   private @Nullable Path out;
 
   @Option(names = "--json", description = "Print the figures for other programs.")
@@ -244,7 +247,8 @@ final class SizeCommand implements Callable<Integer> {
     } else {
       screen.print(SizeText.of(result, weather, cautions));
       if (out != null) {
-        screen.println("\nWritten: " + out.resolve("frontier.csv") + ", " + out.resolve("size.json"));
+        screen.println(
+            "\nWritten: " + out.resolve("frontier.csv") + ", " + out.resolve("size.json"));
       }
       if (write != null) {
         screen.println("\nWritten: " + write);
@@ -326,8 +330,7 @@ final class SizeCommand implements Callable<Integer> {
         "Write for instance --dark-winters \"1 in 10\".");
   }
 
-  private static void whole(
-      OptionReader reader, String option, @Nullable Integer value, int most) {
+  private static void whole(OptionReader reader, String option, @Nullable Integer value, int most) {
     if (value != null && (value < 1 || value > most)) {
       reader.fault(option, "found " + value, "must be 1 to " + most, "A whole number.");
     }

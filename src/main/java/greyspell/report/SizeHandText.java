@@ -140,9 +140,7 @@ final class SizeHandText {
 
   private String asStrings() {
     Point pair = result.handPair();
-    return pair == null
-        ? ", more than can be built here"
-        : ", as whole strings " + pair.modules();
+    return pair == null ? ", more than can be built here" : ", as whole strings " + pair.modules();
   }
 
   private String parting() {

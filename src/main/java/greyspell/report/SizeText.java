@@ -251,8 +251,7 @@ public final class SizeText {
     out.append("\nPairs of which neither can be smaller, hours in an average year:\n");
     var table = new Columns();
     boolean hasWinters = result.wholeWinters() > 0;
-    boolean hasGenerator =
-        result.frontier().stream().anyMatch(p -> p.tally().generatorHours() > 0);
+    boolean hasGenerator = result.frontier().stream().anyMatch(p -> p.tally().generatorHours() > 0);
     boolean hasControllers =
         result.frontier().stream().anyMatch(p -> p.controllers() != result.present().controllers());
     boolean hasCost = result.frontier().get(0).cost() != null;

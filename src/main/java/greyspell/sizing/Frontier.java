@@ -39,8 +39,7 @@ public final class Frontier {
   }
 
   public boolean isMet(int panel, int bank) {
-    return known.computeIfAbsent(
-        ((long) panel << 32) + bank, k -> grid.isMet(panel, bank));
+    return known.computeIfAbsent(((long) panel << 32) + bank, k -> grid.isMet(panel, bank));
   }
 
   /** The smallest bank for these panels; the number of banks if there is none. */

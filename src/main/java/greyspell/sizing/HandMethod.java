@@ -26,8 +26,8 @@ import greyspell.calendar.Monthly;
  * on an opened page; the order of the steps from the contents of IEEE 1013-2007; the formula of the
  * capacity from memory of its worksheet and of AS/NZS 4509.2, not compared with a copy. Own choice:
  * energy on the bus in place of peak sun hours times a current, so that the losses are those of the
- * home. Rate: the sheet's capacity is taken as it stands where the bank is emptied no faster than in
- * {@value #SLOW_H} hours (common practice, no source).
+ * home. Rate: the sheet's capacity is taken as it stands where the bank is emptied no faster than
+ * in {@value #SLOW_H} hours (common practice, no source).
  *
  * @param asked what it starts from
  * @param loadMonth of greatest need

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Mostly is not always: each pack and each controller draws something of its own, a bank loses
  * charge at rest, and a generator or a rule starts at another hour. So the places right below the
  * answer are tried as well, until two in a row miss; and where neither end meets, the place that
- * misses least is closed in on from both sides before it is said that none does. Held against trying
- * all of them on shipped homes, with and without a generator: SizeStudyTest.
+ * misses least is closed in on from both sides before it is said that none does. Held against
+ * trying all of them on shipped homes, with and without a generator: SizeStudyTest.
  */
 final class LeastSearch {
   /** Places in a row that must miss below the answer. */

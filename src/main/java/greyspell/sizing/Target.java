@@ -67,7 +67,9 @@ public sealed interface Target {
       return tally.darkWinters() <= allowed(tally.wholeWinters());
     }
 
-    /** Dark winters that are allowed in so many: whole ones, so fewer than {@code of} allow none. */
+    /**
+     * Dark winters that are allowed in so many: whole ones, so fewer than {@code of} allow none.
+     */
     public int allowed(int winters) {
       return (int) ((long) winters * most / of);
     }

@@ -46,8 +46,7 @@ final class PanelsAgain {
     for (int k = 0; k < models.size(); k++) {
       ArraySpec array = home.arrays().get(k);
       SolarChain chain = SolarChain.availableOnly(weather.hours());
-      planes.add(
-          new Plane(array, models.get(k), light.on(array), chain, wires.arrayOhm(array)));
+      planes.add(new Plane(array, models.get(k), light.on(array), chain, wires.arrayOhm(array)));
     }
     controller = new ControllerChain(home.controller(), home.bank().nominalV());
     controlled = ControllerHours.empty(weather.hours());
@@ -83,7 +82,8 @@ final class PanelsAgain {
     for (int k = 0; k < planes.size(); k++) {
       double[] planeWh = availableWh(planes.get(k), bankV);
       for (int h = 0; h < planeWh.length; h++) {
-        columns.solarAvailableWh[h] = k == 0 ? planeWh[h] : columns.solarAvailableWh[h] + planeWh[h];
+        columns.solarAvailableWh[h] =
+            k == 0 ? planeWh[h] : columns.solarAvailableWh[h] + planeWh[h];
       }
     }
     controller.fill(columns.solarAvailableWh, controlled);

@@ -219,8 +219,7 @@ final class SizeGrid implements Frontier.Grid {
   private static Part bySums(BusHours hours, BankLimits bank, @Nullable Double startShare) {
     var days = new byte[hours.hours() / HOURS_OF_DAY];
     if (startShare == null) {
-      SteadyState.run(
-          bank.windowWh(), startWh -> UnmetDays.run(hours, bank, startWh, days));
+      SteadyState.run(bank.windowWh(), startWh -> UnmetDays.run(hours, bank, startWh, days));
     } else {
       UnmetDays.run(hours, bank, startShare * bank.windowWh(), days);
     }
@@ -268,8 +267,7 @@ final class SizeGrid implements Frontier.Grid {
       columns.standingWh = standingWh;
       Monthly days =
           OutcomeReader.darkDays(
-              new Forcing(calendar(part), columns),
-              new Design(variant.bank().limits(), inverter));
+              new Forcing(calendar(part), columns), new Design(variant.bank().limits(), inverter));
       for (int m = 0; m < 12; m++) {
         sum[m] += days.in(m + 1);
       }

@@ -306,8 +306,7 @@ public final class SizeStudy {
   private Deficit deficit() {
     double deepestWh = grid.isBySums() ? 0.0 : Double.NaN;
     for (BusHours hours : grid.busHours(presentPanel)) {
-      deepestWh =
-          Math.max(deepestWh, SequentPeak.leastWindowWh(hours, 1.0, home.bank().limits()));
+      deepestWh = Math.max(deepestWh, SequentPeak.leastWindowWh(hours, 1.0, home.bank().limits()));
     }
     return new Deficit(deepestWh);
   }

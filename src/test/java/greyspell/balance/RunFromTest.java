@@ -24,8 +24,7 @@ final class RunFromTest {
     double startWh = 0.4 * design.bank().windowWh();
     double endWh = Balance.run(forcing, design, startWh, whole);
     int from = 7000, count = 800;
-    double atWh =
-        Balance.runFrom(forcing, design, whole.chargeWh()[from - 1], part, from, count);
+    double atWh = Balance.runFrom(forcing, design, whole.chargeWh()[from - 1], part, from, count);
     assertEquals(whole.chargeWh()[from + count - 1], atWh, 1e-9);
     for (int h = from; h < from + count; h++) {
       assertEquals(whole.chargeWh()[h], part.chargeWh()[h], 1e-9);

@@ -47,7 +47,8 @@ class RunWintersTest {
     assertTrue(got.out.contains("of 20 winters"), got.out);
     String page = Files.readString(temp.resolve("out/report.html"));
     assertTrue(page.contains("hardest of 20 winters"), "the page says which is shown");
-    assertFalse(page.contains("typical year") || page.contains("2001"), "a drawn winter is no year");
+    assertFalse(
+        page.contains("typical year") || page.contains("2001"), "a drawn winter is no year");
     assertTrue(Files.exists(temp.resolve("out/results.json")));
   }
 
@@ -104,7 +105,8 @@ class RunWintersTest {
 
   @Test
   void warnsOfAnyWinter() {
-    assertEquals(Main.FOUND, run(HOME, "--winters", "3", "--how", "made", "--warn-above", "0").code);
+    assertEquals(
+        Main.FOUND, run(HOME, "--winters", "3", "--how", "made", "--warn-above", "0").code);
     assertEquals(0, run(HOME, "--winters", "3", "--how", "made", "--warn-above", "8760").code);
   }
 

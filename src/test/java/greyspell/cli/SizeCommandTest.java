@@ -55,13 +55,11 @@ class SizeCommandTest {
 
   @Test
   void figuresForOtherProgramsAndTheFrontierAsCsv() throws IOException {
-    Cli got =
-        size(FARM, "--unmet-hours", "150", "--json", "--out", temp.resolve("out").toString());
+    Cli got = size(FARM, "--unmet-hours", "150", "--json", "--out", temp.resolve("out").toString());
     assertEquals(0, got.code, got.err);
     JsonNode read = new ObjectMapper().readTree(got.out);
     assertEquals("Grandfell Farm", read.get("home").asText());
-    assertEquals(
-        150.0, read.get("targets").get(0).get("unmet_hours_per_year_at_most").asDouble());
+    assertEquals(150.0, read.get("targets").get(0).get("unmet_hours_per_year_at_most").asDouble());
     int rows = Files.readAllLines(temp.resolve("out/frontier.csv")).size();
     assertEquals(read.get("frontier").size() + 1, rows);
     assertEquals(got.out, Files.readString(temp.resolve("out/size.json")));

@@ -53,14 +53,23 @@ class TradeoffCommandTest {
   @Test
   void theAxesAreThoseAskedFor() throws IOException {
     Cli got =
-        run(FOLD, "--panels", "18..42", "--storage", "10..50kWh", "--storage-step", "2.56kWh", "--json");
+        run(
+            FOLD,
+            "--panels",
+            "18..42",
+            "--storage",
+            "10..50kWh",
+            "--storage-step",
+            "2.56kWh",
+            "--json");
     assertEquals(0, got.code, got.err);
     JsonNode json = new ObjectMapper().readTree(got.out);
     double lastKwh = 0.0;
     for (JsonNode point : json.get("map")) {
       int modules = point.get("modules").asInt();
       double kwh = point.get("bank_kwh").asDouble();
-      assertTrue(modules >= 18 && modules <= 42 && kwh >= 10.0 - 1e-9 && kwh <= 50.0, point.toString());
+      assertTrue(
+          modules >= 18 && modules <= 42 && kwh >= 10.0 - 1e-9 && kwh <= 50.0, point.toString());
       if (kwh > lastKwh && lastKwh > 0.0) {
         assertEquals(2.56, kwh - lastKwh, 1e-9);
       }

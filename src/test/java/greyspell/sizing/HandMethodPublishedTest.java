@@ -50,6 +50,12 @@ class HandMethodPublishedTest implements PublishedChecks {
         new PublishedCheck(
             "sizing", RATIO, "lowest ratio", "1", 0.75, 0.005, () -> worked().ratioNow()),
         new PublishedCheck(
-            "sizing", RATIO, "modules for a ratio of 1.3", "1", 17.33, 0.005, () -> worked().modules()));
+            "sizing",
+            RATIO,
+            "modules for a ratio of 1.3",
+            "1",
+            17.33,
+            0.005,
+            () -> worked().modules()));
   }
 }

@@ -47,9 +47,7 @@ final class SizeStudyTest {
     for (WinterBooks winter : trial.winters()) {
       winters.add(
           new Tally.OneWinter(
-              winter.winter().name(),
-              winter.figures().unmetHours(),
-              winter.figures().unmetDays()));
+              winter.winter().name(), winter.figures().unmetHours(), winter.figures().unmetDays()));
     }
     return new Tally(
         trials.years(),
