@@ -1,6 +1,8 @@
 package greyspell.outcome;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import org.apache.commons.math3.special.Gamma;
 
@@ -43,18 +45,23 @@ public final class ExtremeTail {
   private static final double HIGH = 0.95;
 
   private final Shape fit;
-  private final Shape[] drawn = new Shape[DRAWS];
-  private final double[] values = new double[DRAWS];
+  private final int winters;
+  private final List<Shape> drawn = new ArrayList<>();
 
   private ExtremeTail(Shape fit, int winters) {
     this.fit = fit;
+    this.winters = winters;
+  }
+
+  /** Only when a band is asked for: of a thousand winters it takes a while. */
+  private void draw() {
     var random = new Random(SEED);
     var sample = new double[winters];
     for (int d = 0; d < DRAWS; d++) {
       for (int k = 0; k < winters; k++) {
         sample[k] = fit.at(-Math.log(-Math.log(1.0 - random.nextDouble())));
       }
-      drawn[d] = Shape.of(sample, fit.shape() == 0.0);
+      drawn.add(Shape.of(sample, fit.shape() == 0.0));
     }
   }
 
@@ -171,11 +178,11 @@ public final class ExtremeTail {
   }
 
   private synchronized double drawnShare(double onceIn, double share) {
-    double y = reduced(onceIn);
-    for (int d = 0; d < DRAWS; d++) {
-      values[d] = drawn[d].at(y);
+    if (drawn.isEmpty()) {
+      draw();
     }
-    Arrays.sort(values);
+    double y = reduced(onceIn);
+    double[] values = drawn.stream().mapToDouble(shape -> shape.at(y)).sorted().toArray();
     return Band.share(values, share);
   }
 }
