@@ -28,9 +28,25 @@ final class Contours {
   }
 
   /** An open or closed line, x and y by turns. */
-  record Path(double[] xAcross, double[] yUp) {
+  static final class Path {
+    private final double[] across;
+    private final double[] up;
+
+    Path(double[] xAcross, double[] yUp) {
+      across = xAcross;
+      up = yUp;
+    }
+
+    double[] xAcross() {
+      return across;
+    }
+
+    double[] yUp() {
+      return up;
+    }
+
     int count() {
-      return xAcross.length;
+      return across.length;
     }
   }
 

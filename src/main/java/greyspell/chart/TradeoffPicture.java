@@ -152,10 +152,18 @@ public final class TradeoffPicture extends Picture {
         double m = modules(LEFT + (column + 0.5) / FINE * (RIGHT - LEFT));
         double wh = storageWh(top + (row + 0.5) / FINE * (bottom - top));
         Zone zone = WhatHelps.zone(panels.at(m, wh), packs.at(m, wh), helps.leastGain());
-        shade[row * FINE + column] = (byte) zone.ordinal();
+        shade[row * FINE + column] = (byte) place(zone);
       }
     }
     canvas.cells(LEFT, top, (RIGHT - LEFT) / FINE, (bottom - top) / FINE, FINE, FINE, shade, TINTS);
+  }
+
+  private static int place(Zone zone) {
+    return switch (zone) {
+      case PANELS -> 0;
+      case STORAGE -> 1;
+      case NEITHER -> 2;
+    };
   }
 
   private void flipLine(Canvas canvas) {
@@ -192,7 +200,7 @@ public final class TradeoffPicture extends Picture {
         }
         if (isInside
             && placer.takeIfFree(new Box(x - wide * 0.5, y - 9.0, x + wide * 0.5, y + 9.0))) {
-          canvas.rect(x - wide * 0.5, y - 8.5, wide, 17.0, TINTS[zone.ordinal()]);
+          canvas.rect(x - wide * 0.5, y - 8.5, wide, 17.0, TINTS[place(zone)]);
           canvas.text(x, y + 4.0, words, Look.LABEL, true, Look.INK, Anchor.MIDDLE);
           isDone = true;
         }

@@ -26,7 +26,17 @@ abstract class Laps {
   final int[] unmetHours;
 
   /** As far as some of the hours: of each bank, since everything was full. */
-  record Mark(double[] lackWh, double[] unmetWh, int[] unmetHours) {}
+  static final class Mark {
+    final double[] lackWh;
+    final double[] unmetWh;
+    final int[] unmetHours;
+
+    Mark(double[] lackWh, double[] unmetWh, int[] unmetHours) {
+      this.lackWh = lackWh;
+      this.unmetWh = unmetWh;
+      this.unmetHours = unmetHours;
+    }
+  }
 
   Laps(int banks) {
     unmetWh = new double[banks];
