@@ -85,7 +85,7 @@ public final class DarkSpells {
 
   /** Of hours in which the bank is full the last one counts. */
   private boolean isPeak(int k, int peak) {
-    return share(k) >= FULL_SHARE || charge(k) > charge(peak) && share(peak) < FULL_SHARE;
+    return share(k) >= FULL_SHARE || (charge(k) > charge(peak) && share(peak) < FULL_SHARE);
   }
 
   private int fullestOf(int from, int to) {

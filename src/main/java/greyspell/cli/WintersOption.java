@@ -68,6 +68,6 @@ final class WintersOption {
           "must be one of " + String.join(", ", words),
           near == null ? "Write one of these words." : "Did you mean " + near + "?");
     }
-    return WinterKind.values()[at];
+    return WinterKind.valueOf(words.get(at).toUpperCase(Locale.ROOT));
   }
 }

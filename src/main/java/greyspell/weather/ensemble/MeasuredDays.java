@@ -23,6 +23,8 @@ final class MeasuredDays {
   /** Columns that a file may have beside sunshine and temperature. */
   static final int MORE = 3;
 
+  static final double[] NONE = {};
+
   static final int WIND = 0;
   static final int SNOW = 1;
   static final int DIFFUSE = 2;
@@ -31,8 +33,8 @@ final class MeasuredDays {
   final double[] globalWm2;
   final double[] airTemperatureC;
 
-  /** By column; null where the file has none. */
-  final double @Nullable [][] more = new double[MORE][];
+  /** By column; empty where the file has none. */
+  final double[][] more = new double[MORE][];
 
   /** Running values at the end of each day. */
   final double[] skyState;
@@ -58,8 +60,8 @@ final class MeasuredDays {
     fillStates();
   }
 
-  private static double @Nullable [] orNone(HourCalendar calendar, double @Nullable [] column) {
-    return column == null ? null : withoutLeapDays(calendar, column);
+  private static double[] orNone(HourCalendar calendar, double @Nullable [] column) {
+    return column == null ? NONE : withoutLeapDays(calendar, column);
   }
 
   private static double[] withoutLeapDays(HourCalendar calendar, double[] column) {
@@ -79,7 +81,7 @@ final class MeasuredDays {
     var words = new ArrayList<String>();
     String[] names = {"wind", "snow depth", "diffuse light"};
     for (int k = 0; k < MORE; k++) {
-      if (more[k] != null) {
+      if (more[k].length > 0) {
         words.add(names[k]);
       }
     }

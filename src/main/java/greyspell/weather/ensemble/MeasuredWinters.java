@@ -43,10 +43,8 @@ final class MeasuredWinters implements WinterSource {
     copy(days.globalWm2, spring, year, reused.globalHorizontalWm2());
     copy(days.airTemperatureC, spring, year, reused.airTemperatureC());
     for (int k = 0; k < MeasuredDays.MORE; k++) {
-      double[] from = days.more[k];
-      double[] to = reused.more(k);
-      if (from != null && to != null) {
-        copy(from, spring, year, to);
+      if (days.more[k].length > 0) {
+        copy(days.more[k], spring, year, reused.more(k));
       }
     }
   }

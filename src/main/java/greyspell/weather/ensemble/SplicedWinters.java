@@ -178,7 +178,7 @@ final class SplicedWinters implements WinterSource {
     for (int k = 0; k < MeasuredDays.MORE; k++) {
       double[] from = days.more[k];
       double[] to = reused.more(k);
-      for (int i = 0; i < length && from != null && to != null; i++) {
+      for (int i = 0; i < length && from.length > 0; i++) {
         int day = (seamDay + done + i) % WeatherYear.DAYS;
         double factor =
             k == MeasuredDays.DIFFUSE

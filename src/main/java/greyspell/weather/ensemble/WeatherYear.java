@@ -27,8 +27,15 @@ public final class WeatherYear {
   final double[] nearDistance = new double[SplicedWinters.CHOICES];
   final int[] nearDay = new int[SplicedWinters.CHOICES];
   final YearRandom random = new YearRandom();
-  private final double @Nullable [][] more = new double[MeasuredDays.MORE][];
+  /** By column; empty where the source has none. */
+  private final double[][] more = new double[MeasuredDays.MORE][];
+
   private int seamHour;
+
+  /** Empty until a source fills it. */
+  public WeatherYear() {
+    Arrays.fill(more, MeasuredDays.NONE);
+  }
 
   /** Written by the next fill; do not write it. */
   public double[] globalHorizontalWm2() {
@@ -42,17 +49,17 @@ public final class WeatherYear {
 
   /** Null where the source has none: made winters, files without wind. */
   public double @Nullable [] windMs() {
-    return more[MeasuredDays.WIND];
+    return orNull(MeasuredDays.WIND);
   }
 
   /** On the ground; null where the source has none. */
   public double @Nullable [] snowDepthM() {
-    return more[MeasuredDays.SNOW];
+    return orNull(MeasuredDays.SNOW);
   }
 
   /** Null where the source has none. */
   public double @Nullable [] diffuseHorizontalWm2() {
-    return more[MeasuredDays.DIFFUSE];
+    return orNull(MeasuredDays.DIFFUSE);
   }
 
   /** The first hour in time. */
@@ -63,19 +70,26 @@ public final class WeatherYear {
   /** A winter of sunshine and temperature alone. */
   void beginAt(int hour) {
     seamHour = hour;
-    Arrays.fill(more, null);
+    Arrays.fill(more, MeasuredDays.NONE);
   }
 
   /** A winter with such columns as the measured years have beside these. */
-  void beginAt(int hour, double @Nullable [][] measured) {
+  void beginAt(int hour, double[][] measured) {
     seamHour = hour;
     for (int k = 0; k < more.length; k++) {
-      double[] own = more[k];
-      more[k] = measured[k] == null ? null : own == null ? new double[HOURS] : own;
+      if (measured[k].length == 0) {
+        more[k] = MeasuredDays.NONE;
+      } else if (more[k].length == 0) {
+        more[k] = new double[HOURS];
+      }
     }
   }
 
-  double @Nullable [] more(int column) {
+  double[] more(int column) {
     return more[column];
+  }
+
+  private double @Nullable [] orNull(int column) {
+    return more[column].length == 0 ? null : more[column];
   }
 }
