@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -128,7 +129,7 @@ final class TodayCommand implements Callable<Integer> {
 
   private LocalDateTime when() {
     if (at == null) {
-      return LocalDateTime.now();
+      return LocalDateTime.now(ZoneId.systemDefault());
     }
     try {
       return LocalDateTime.parse(at.contains("T") ? at : at + "T12:00");

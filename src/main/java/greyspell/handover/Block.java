@@ -7,6 +7,8 @@ import java.util.List;
 /** One piece of a page, in words that are ready to print. */
 sealed interface Block {
   /**
+   * A title.
+   *
    * @param level 2 for a section, 3 within one
    * @param id where links lead, empty for none
    */
@@ -21,6 +23,8 @@ sealed interface Block {
   }
 
   /**
+   * A paragraph.
+   *
    * @param kind class of the style sheet: "", "small", "headline", "safety"
    */
   record Text(String text, String kind) implements Block {
@@ -60,6 +64,8 @@ sealed interface Block {
   record Fact(String word, String text) {}
 
   /**
+   * Rows of figures or words.
+   *
    * @param caption what it holds, for those who hear it read; never empty
    * @param isText all columns hold words, else only the first
    */
@@ -83,8 +89,6 @@ sealed interface Block {
 
   /**
    * A picture and the table of its figures, which a screen shows on demand.
-   *
-   * @param isSmall half the page's width is enough on paper
    */
   record Figure(Picture picture, Table figures) implements Block {}
 

@@ -14,6 +14,7 @@ import greyspell.storage.BankSpec;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.Records;
 import greyspell.words.Words;
+import java.util.EnumMap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -147,14 +148,14 @@ final class EquipmentPages {
   /** The findings' own words are English; other languages are told how many there are. */
   private void findings() {
     sheet.part("strings.findings");
-    var counts = new int[Severity.values().length];
-    told.check().findings().forEach(f -> counts[f.severity().ordinal()]++);
+    var counts = new EnumMap<Severity, Integer>(Severity.class);
+    told.check().findings().forEach(f -> counts.merge(f.severity(), 1, Integer::sum));
     sheet.text(
         "strings.counts",
-        words.number(counts[Severity.PASS.ordinal()], 0),
-        words.number(counts[Severity.CAUTION.ordinal()], 0),
-        words.number(counts[Severity.UNKNOWN.ordinal()], 0),
-        words.number(counts[Severity.FAIL.ordinal()], 0));
+        words.number(counts.getOrDefault(Severity.PASS, 0), 0),
+        words.number(counts.getOrDefault(Severity.CAUTION, 0), 0),
+        words.number(counts.getOrDefault(Severity.UNKNOWN, 0), 0),
+        words.number(counts.getOrDefault(Severity.FAIL, 0), 0));
     if (!words.language().equals("en")) {
       sheet.text("strings.elsewhere");
       return;

@@ -31,8 +31,21 @@ final class RulePlay {
   private final List<Part> parts = new ArrayList<>();
 
   /** One part of the weather with what each appliance asks for in it. */
-  private record Part(
-      Forcing forcing, Design design, List<double[]> acWh, List<double[]> dcWh, int[] sunset) {}
+  private static final class Part {
+    final Forcing forcing;
+    final Design design;
+    final List<double[]> acWh;
+    final List<double[]> dcWh;
+    final int[] sunset;
+
+    Part(Forcing forcing, Design design, List<double[]> acWh, List<double[]> dcWh) {
+      this.forcing = forcing;
+      this.design = design;
+      this.acWh = acWh;
+      this.dcWh = dcWh;
+      sunset = sunsets(forcing);
+    }
+  }
 
   RulePlay(Trials trials) {
     home = trials.home();
@@ -47,7 +60,7 @@ final class RulePlay {
         acWh.add(less(all.acAskedWh(), without.acAskedWh()));
         dcWh.add(less(all.dcAskedWh(), without.dcAskedWh()));
       }
-      parts.add(new Part(all, trials.design(p, home, Set.of()), acWh, dcWh, sunsets(all)));
+      parts.add(new Part(all, trials.design(p, home, Set.of()), acWh, dcWh));
     }
   }
 

@@ -2,7 +2,6 @@ package greyspell.report;
 
 import greyspell.array.ArraySpec;
 import greyspell.cause.log.Finding;
-import greyspell.cause.log.Shade;
 import greyspell.cause.log.SunFit;
 import greyspell.power.InverterSpec;
 import greyspell.quantity.Show;
@@ -69,8 +68,7 @@ final class LogKeys {
   /** By its energy over the log's weeks: the file knows shade by month, not by hour. */
   private void shade(List<String> lines) {
     SunFit sun = study.diagnosis().sun();
-    Shade shade = sun == null ? null : sun.shade();
-    if (shade == null || study.days().isEmpty()) {
+    if (sun == null || sun.shade() == null || study.days().isEmpty()) {
       return;
     }
     double expected = 0.0, fitted = 0.0;

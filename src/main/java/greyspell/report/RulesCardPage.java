@@ -10,12 +10,12 @@ import java.util.List;
 public final class RulesCardPage {
   public static final String CARD = "fridge-card.html";
 
-  private static final String HEAD =
-      """
+  private static String head(String name) {
+    return """
       <!DOCTYPE html>
       <html lang="en"><head><meta charset="utf-8">
       <meta name="viewport" content="width=device-width, initial-scale=1">
-      <title>%s</title>
+      <title>NAME</title>
       <style>
       body { font: 16pt/1.4 "DejaVu Sans", Verdana, sans-serif; color: #1d2a33; background: #fff; margin: 14mm auto; max-width: 180mm; padding: 0 6mm; }
       h1 { font-size: 24pt; margin: 0 0 8mm; }
@@ -24,8 +24,10 @@ public final class RulesCardPage {
       p.small, li span { font-size: 12pt; color: #55636d; }
       @media print { body { margin: 0; } }
       </style></head><body>
-      <h1>%s: when the weather turns grey</h1>
-      """;
+      <h1>NAME: when the weather turns grey</h1>
+      """
+        .replace("NAME", name);
+  }
 
   private RulesCardPage() {}
 
@@ -40,7 +42,7 @@ public final class RulesCardPage {
 
   static String html(RuleCard card) {
     String name = escaped(card.home().name());
-    var out = new StringBuilder(String.format(java.util.Locale.ROOT, HEAD, name, name));
+    var out = new StringBuilder(head(name));
     if (card.rules().isEmpty()) {
       out.append("<p>No simple rule is worth what it asks for in this house.</p>\n");
     }

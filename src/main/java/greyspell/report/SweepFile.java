@@ -106,7 +106,7 @@ public final class SweepFile implements AutoCloseable {
       write(first + "\n");
       return;
     }
-    long sound = end + 1; // the first line is plain ASCII
+    long sound = end + 1L; // the first line is plain ASCII
     for (int from = end + 1; ; from = end + 1) {
       end = text.indexOf('\n', from);
       if (end < 0 || !isTaken(text.substring(from, end))) {

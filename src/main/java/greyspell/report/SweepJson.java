@@ -17,6 +17,8 @@ public final class SweepJson {
   private SweepJson() {}
 
   /**
+   * The table for other programs.
+   *
    * @param rows as they stand in the table
    */
   public static String text(List<String> columns, List<List<String>> rows) throws IOException {

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A question in one word: another if a scenario, a file that it names, the library, the values
@@ -30,6 +31,8 @@ public final class SweepStamp {
   }
 
   /**
+   * Of what is asked, so that a changed question is seen.
+   *
    * @param version of the program
    */
   public static String of(SweepQuestion question, String version) {
@@ -63,9 +66,9 @@ public final class SweepStamp {
     }
   }
 
-  private void addIfFile(Path folder, String value) {
+  private void addIfFile(@Nullable Path folder, String value) {
     try {
-      Path file = folder.resolve(value);
+      Path file = folder == null ? Path.of(value) : folder.resolve(value);
       if (Files.isRegularFile(file)) {
         addFile(file);
       }

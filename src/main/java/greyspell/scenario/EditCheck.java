@@ -37,8 +37,8 @@ final class EditCheck {
         gather(list.getValue().get(i), shape, path + "[" + i + "]", values);
       }
     } else if (node instanceof ScalarNode scalar && !YamlLayout.isNothing(node)) {
-      boolean isShort = shape != null && shape.shortKey() != null;
-      values.put(isShort ? join(path, shape.shortKey().name) : path, scalar.getValue());
+      Key brief = shape == null ? null : shape.shortKey();
+      values.put(brief == null ? path : join(path, brief.name), scalar.getValue());
     }
   }
 

@@ -7,6 +7,7 @@ import greyspell.study.Explanation.Part;
 import greyspell.study.Explanation.Shares;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -130,7 +131,7 @@ final class CauseRuns {
         had.add(cause);
       }
     }
-    var saved = new double[WinterCause.values().length];
+    var saved = new EnumMap<WinterCause, Double>(WinterCause.class);
     double wholeWh = 0.0;
     for (Stretches part : parts) {
       double partWh = last(unservedWh(part, Set.of()));
@@ -138,16 +139,16 @@ final class CauseRuns {
       List<Double> without =
           had.parallelStream().map(c -> last(unservedWh(part, c.effects()))).toList();
       for (int i = 0; i < had.size(); i++) {
-        saved[had.get(i).ordinal()] += Math.abs(partWh - without.get(i));
+        saved.merge(had.get(i), Math.abs(partWh - without.get(i)), Double::sum);
       }
       screenRuns += 1 + had.size();
     }
     double leastWh = LEAST_SHARE * wholeWh;
     had.sort(
-        Comparator.comparingDouble((WinterCause c) -> -saved[c.ordinal()]).thenComparing(c -> c));
+        Comparator.comparingDouble((WinterCause c) -> -saved.getOrDefault(c, 0.0)).thenComparing(c -> c));
     for (WinterCause cause : had) {
       boolean isLarge =
-          saved[cause.ordinal()] >= leastWh && causes.size() < ShapleyShares.MOST_EXACT - 1;
+          saved.getOrDefault(cause, 0.0) >= leastWh && causes.size() < ShapleyShares.MOST_EXACT - 1;
       (isLarge ? causes : smaller).add(cause);
     }
     if (smaller.size() == 1) {

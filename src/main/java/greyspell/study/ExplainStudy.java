@@ -174,8 +174,8 @@ public final class ExplainStudy {
         Winter winter = part.winters.get(w);
         if (winter.isWhole()) {
           int at = dark.indexOf(part);
-          boolean isDark = causes != null && at >= 0;
-          Shares shares = isDark ? causes.shares(at, part.spells.size() + w) : null;
+          Shares shares =
+              causes == null || at < 0 ? null : causes.shares(at, part.spells.size() + w);
           lines.add(line(part, winter, shares == null || shares.wholeWh() == 0.0 ? null : shares));
         }
       }

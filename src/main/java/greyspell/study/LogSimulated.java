@@ -199,7 +199,9 @@ final class LogSimulated {
 
   private double open(@Nullable Shade shade, Weeks.Columns of, int h) {
     int k = (int) Math.floorMod(firstHour + h, (long) DAY);
-    boolean isIn = shade != null && k >= shade.fromHour() && k < shade.toHour();
-    return isIn ? Math.max(0.0, 1.0 - shade.lostShare().value() * of.directShare[h]) : 1.0;
+    if (shade == null || k < shade.fromHour() || k >= shade.toHour()) {
+      return 1.0;
+    }
+    return Math.max(0.0, 1.0 - shade.lostShare().value() * of.directShare[h]);
   }
 }

@@ -51,6 +51,8 @@ public record PlayGrid(
   public record Use(double share, double dayWh) {}
 
   /**
+   * What one choice of the sliders comes to.
+   *
    * @param unmetHours a year in which something was not served
    * @param unmetWh a year
    * @param darkDays that a full bank lasts with no sun in the month of the shortest days

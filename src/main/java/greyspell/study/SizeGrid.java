@@ -48,7 +48,16 @@ final class SizeGrid implements Frontier.Grid {
   /** The hours of a number of panels, part by part. */
   private record Hours(List<Forcing> forcings, List<BusHours> bus) {}
 
-  private record Part(byte[] unmetHoursOfDay, int generatorHours) {}
+  /** What one part of the weather comes to. */
+  private static final class Part {
+    final byte[] unmetHoursOfDay;
+    final int generatorHours;
+
+    Part(byte[] unmetHoursOfDay, int generatorHours) {
+      this.unmetHoursOfDay = unmetHoursOfDay;
+      this.generatorHours = generatorHours;
+    }
+  }
 
   /**
    * A grid.
@@ -210,7 +219,7 @@ final class SizeGrid implements Frontier.Grid {
     var days = new byte[ledger.hours() / HOURS_OF_DAY];
     int generatorHours = 0;
     for (int h = 0; h < ledger.hours(); h++) {
-      days[h / HOURS_OF_DAY] += ledger.isUnmet(h) ? 1 : 0;
+      days[h / HOURS_OF_DAY] += (byte) (ledger.isUnmet(h) ? 1 : 0);
       generatorHours += ledger.isFull() && ledger.isGeneratorOn(h) ? 1 : 0;
     }
     return new Part(days, generatorHours);

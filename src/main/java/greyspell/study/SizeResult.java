@@ -16,7 +16,6 @@ import org.jspecify.annotations.Nullable;
  * @param present what the home comes to as it is
  * @param leastBank with the panels that are there, null if no bank that was looked at is enough
  * @param fewestPanels with the bank that is there, null if no panels that can be built are enough
- * @param fromPanels where even the fewest that keep to the string rules meet, no fewer were tried
  * @param frontier pairs of which neither can be smaller, from few panels to many
  * @param cheapest of the frontier, null without prices or without a frontier
  * @param missingPrices keys of {@code costs} that would be needed, empty if none

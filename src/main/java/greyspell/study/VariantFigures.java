@@ -66,13 +66,29 @@ public record VariantFigures(
   }
 
   /** Of one part of the weather; its ledger is let go of at once. */
-  private record Part(
-      Unmet unmet,
-      int years,
-      List<WinterBooks> winters,
-      double fuelL,
-      double usableBankWh,
-      double[] carriedHours) {
+  private static final class Part {
+    private final Unmet unmet;
+    private final int years;
+    private final List<WinterBooks> winters;
+    private final double fuelL;
+    private final double usableBankWh;
+    private final double[] carriedHours;
+
+    private Part(
+        Unmet unmet,
+        int years,
+        List<WinterBooks> winters,
+        double fuelL,
+        double usableBankWh,
+        double[] carriedHours) {
+      this.unmet = unmet;
+      this.years = years;
+      this.winters = winters;
+      this.fuelL = fuelL;
+      this.usableBankWh = usableBankWh;
+      this.carriedHours = carriedHours;
+    }
+
     static Part of(Trials trials, int part, Scenario variant) {
       Ledger ledger = trials.books(part, variant, Set.of());
       Design design = trials.design(part, variant, Set.of());
@@ -97,16 +113,16 @@ public record VariantFigures(
     private @Nullable WinterBooks worst;
 
     void add(Part part) {
-      years += part.years();
-      unmetWh += part.unmet().wh() * part.years();
-      unmetHours += part.unmet().unmetHours() * part.years();
-      letGoWh += part.unmet().letGoWh() * part.years();
-      generatorWh += part.unmet().generatorWh() * part.years();
-      fuelL += part.fuelL();
-      usableWh = part.usableBankWh();
-      carried.add(part.carriedHours());
-      days += part.carriedHours().length;
-      part.winters().forEach(this::add);
+      years += part.years;
+      unmetWh += part.unmet.wh() * part.years;
+      unmetHours += part.unmet.unmetHours() * part.years;
+      letGoWh += part.unmet.letGoWh() * part.years;
+      generatorWh += part.unmet.generatorWh() * part.years;
+      fuelL += part.fuelL;
+      usableWh = part.usableBankWh;
+      carried.add(part.carriedHours);
+      days += part.carriedHours.length;
+      part.winters.forEach(this::add);
     }
 
     private void add(WinterBooks winter) {

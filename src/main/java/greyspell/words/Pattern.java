@@ -1,6 +1,7 @@
 package greyspell.words;
 
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -46,7 +47,7 @@ final class Pattern {
   }
 
   /** Numbers of the places that a pattern has. */
-  static TreeSet<Integer> places(String pattern) {
+  static SortedSet<Integer> places(String pattern) {
     var places = new TreeSet<Integer>();
     for (int open = pattern.indexOf('{'); open >= 0; open = pattern.indexOf('{', open + 1)) {
       String place = pattern.substring(open + 1, pattern.indexOf('}', open));
