@@ -16,14 +16,12 @@ import org.jspecify.annotations.Nullable;
  * @param rank 1 for the dullest: "as dull as the 4th of 10"; one more than the winters where all of
  *     them are duller
  * @param winters measured ones beside it
- * @param darkKwhm2 of the typical year in these months together
- * @param dullestKwhm2 of the dullest measured winter
+ * @param darkWhm2 of the typical year in these months together
+ * @param dullestWhm2 of the dullest measured winter
  */
-public record TypicalRank(
-    String file, int rank, int winters, double darkKwhm2, double dullestKwhm2) {
+public record TypicalRank(String file, int rank, int winters, double darkWhm2, double dullestWhm2) {
   private static final int[] NORTHERN_MONTHS = {11, 12, 1};
   private static final int[] SOUTHERN_MONTHS = {5, 6, 7};
-  private static final double WH_PER_KWH = 1000.0;
 
   /** Null where the file is no typical year, or where no measured winters stand beside it. */
   static @Nullable TypicalRank of(Scenario home, WintersDrawn drawn) {
@@ -38,21 +36,21 @@ public record TypicalRank(
       return null;
     }
     boolean isNorthern = home.site().isNorthern();
-    double ownKwhm2 = darkKwhm2(ownWm2, isNorthern);
-    double dullestKwhm2 = Double.POSITIVE_INFINITY;
+    double ownWhm2 = darkWhm2(ownWm2, isNorthern);
+    double dullestWhm2 = Double.POSITIVE_INFINITY;
     int duller = 0;
     var year = new WeatherYear();
     for (int y = 0; y < measured.years(); y++) {
       measured.fill(y, year);
-      double kwhm2 = darkKwhm2(year.globalHorizontalWm2(), isNorthern);
-      duller += kwhm2 < ownKwhm2 ? 1 : 0;
-      dullestKwhm2 = Math.min(dullestKwhm2, kwhm2);
+      double whm2 = darkWhm2(year.globalHorizontalWm2(), isNorthern);
+      duller += whm2 < ownWhm2 ? 1 : 0;
+      dullestWhm2 = Math.min(dullestWhm2, whm2);
     }
     return new TypicalRank(
-        typical.source().file(), duller + 1, measured.years(), ownKwhm2, dullestKwhm2);
+        typical.source().file(), duller + 1, measured.years(), ownWhm2, dullestWhm2);
   }
 
-  private static double darkKwhm2(double[] globalWm2, boolean isNorthern) {
+  private static double darkWhm2(double[] globalWm2, boolean isNorthern) {
     HourCalendar calendar = HourCalendar.typicalYear();
     double sumWh = 0.0;
     for (int month : isNorthern ? NORTHERN_MONTHS : SOUTHERN_MONTHS) {
@@ -60,7 +58,7 @@ public record TypicalRank(
         sumWh += calendar.month(h) == month ? globalWm2[h] : 0.0;
       }
     }
-    return sumWh / WH_PER_KWH;
+    return sumWh;
   }
 
   /** One sentence. */
