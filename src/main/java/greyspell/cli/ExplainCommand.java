@@ -57,9 +57,7 @@ final class ExplainCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print everything for other programs.")
   private boolean json;
 
-  @Option(
-      names = "--warn",
-      description = "End with exit code 1 if anything goes unserved.")
+  @Option(names = "--warn", description = "End with exit code 1 if anything goes unserved.")
   private boolean warn;
 
   @Option(

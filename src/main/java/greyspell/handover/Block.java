@@ -87,9 +87,7 @@ sealed interface Block {
     }
   }
 
-  /**
-   * A picture and the table of its figures, which a screen shows on demand.
-   */
+  /** A picture and the table of its figures, which a screen shows on demand. */
   record Figure(Picture picture, Table figures) implements Block {}
 
   /** Lines to write on. */

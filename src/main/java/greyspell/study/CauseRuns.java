@@ -145,7 +145,8 @@ final class CauseRuns {
     }
     double leastWh = LEAST_SHARE * wholeWh;
     had.sort(
-        Comparator.comparingDouble((WinterCause c) -> -saved.getOrDefault(c, 0.0)).thenComparing(c -> c));
+        Comparator.comparingDouble((WinterCause c) -> -saved.getOrDefault(c, 0.0))
+            .thenComparing(c -> c));
     for (WinterCause cause : had) {
       boolean isLarge =
           saved.getOrDefault(cause, 0.0) >= leastWh && causes.size() < ShapleyShares.MOST_EXACT - 1;

@@ -52,8 +52,8 @@ public record Explanation(
    * @param darkWinters of them with something unserved
    * @param meanUnmetWh a year, over all hours
    * @param meanUnmetHours a year, over all hours
-   * @param mayStillFailShare where nothing at all was unserved: up to this share of winters may be, with 95
-   *     % confidence; null where something was
+   * @param mayStillFailShare where nothing at all was unserved: up to this share of winters may be,
+   *     with 95 % confidence; null where something was
    */
   public record Verdict(
       Said said,

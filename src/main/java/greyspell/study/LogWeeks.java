@@ -217,17 +217,18 @@ final class LogWeeks {
   /** Part of the light on all planes that comes straight from the sun, by rated power. */
   double[] directShare() {
     if (directShare.length == 0) {
-      directShare = workedOutDirectShare();
+      directShare = directShare(home, light);
     }
     return directShare;
   }
 
-  private double[] workedOutDirectShare() {
+  /** Share of the light on a home's planes that comes straight from the sun, by hour. */
+  static double[] directShare(Scenario home, HomeLight light) {
     Radiation radiation = light.radiation();
     double[] diffuse = radiation.diffuseHorizontalWm2();
     double[] global = radiation.globalHorizontalWm2();
-    var direct = new double[forcing.hours()];
-    var all = new double[forcing.hours()];
+    var direct = new double[global.length];
+    var all = new double[global.length];
     for (ArraySpec plane : home.arrays()) {
       double cosTilt = Math.cos(Math.toRadians(plane.tiltDeg()));
       double[] front = light.on(plane).frontWm2();

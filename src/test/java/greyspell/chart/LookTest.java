@@ -19,7 +19,7 @@ class LookTest {
     double sum = 0.0;
     double[] weight = {0.0722, 0.7152, 0.2126};
     for (int k = 0; k < 3; k++) {
-      double c = (rgb >> 8 * k & 255) / 255.0;
+      double c = ((rgb >> (8 * k)) & 255) / 255.0;
       sum += weight[k] * (c <= 0.03928 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4));
     }
     return sum;

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -44,9 +45,12 @@ final class Browser {
     log.enable(LogType.BROWSER, Level.ALL);
     log.enable(LogType.PERFORMANCE, Level.ALL);
     options.setCapability("goog:loggingPrefs", log);
-    var service = new ChromeDriverService.Builder().usingDriverExecutable(driver.toFile()).build();
+    var service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(Objects.requireNonNull(driver).toFile())
+            .build();
     var chrome = new ChromeDriver(service, options);
-    chrome.manage().timeouts().scriptTimeout(Duration.ofSeconds(120));
+    chrome.manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
     return chrome;
   }
 

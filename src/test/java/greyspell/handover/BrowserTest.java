@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -29,7 +30,10 @@ class BrowserTest {
   private static @Nullable ChromeDriver opened;
   private static HandedOver handed;
   private static String address;
-  private ChromeDriver chrome;
+
+  private static ChromeDriver chrome() {
+    return Objects.requireNonNull(opened);
+  }
 
   @BeforeAll
   static void openOnce() {
@@ -47,10 +51,9 @@ class BrowserTest {
 
   @BeforeEach
   void load() {
-    chrome = opened;
-    Browser.width(chrome, 1000);
-    Browser.media(chrome, "screen", "light");
-    chrome.get(address);
+    Browser.width(chrome(), 1000);
+    Browser.media(chrome(), "screen", "light");
+    chrome().get(address);
   }
 
   private static JsonNode results() throws IOException {
@@ -61,28 +64,29 @@ class BrowserTest {
 
   @Test
   void nothingIsAskedOfTheNetworkAndNothingFails() {
-    chrome.manage().logs().get("performance");
-    chrome.manage().logs().get("browser");
-    chrome.get(address);
-    for (LogEntry entry : chrome.manage().logs().get("performance")) {
+    chrome().manage().logs().get("performance");
+    chrome().manage().logs().get("browser");
+    chrome().get(address);
+    for (LogEntry entry : chrome().manage().logs().get("performance")) {
       String message = entry.getMessage();
       if (message.contains("\"Network.requestWillBeSent\"")) {
         assertTrue(message.contains("\"url\":\"file:"), message);
       }
     }
     var said = new ArrayList<String>();
-    for (LogEntry entry : chrome.manage().logs().get("browser")) {
+    for (LogEntry entry : chrome().manage().logs().get("browser")) {
       said.add(entry.getMessage());
     }
     assertEquals(List.of(), said);
-    Object loaded = chrome.executeScript("return performance.getEntriesByType('resource').length");
+    Object loaded =
+        chrome().executeScript("return performance.getEntriesByType('resource').length");
     assertEquals(0L, loaded);
   }
 
   // ---- sliders
 
   private String answer(int k) {
-    return chrome.findElement(By.id("play-answer-" + k)).getText();
+    return chrome().findElement(By.id("play-answer-" + k)).getText();
   }
 
   @Test
@@ -97,14 +101,14 @@ class BrowserTest {
   @Test
   void slidersAnswerAtOnceByKeyboardAndGoBack() {
     String before = answer(0);
-    WebElement banks = chrome.findElement(By.id("play-banks"));
+    WebElement banks = chrome().findElement(By.id("play-banks"));
     for (int k = 0; k < 8; k++) {
       banks.sendKeys(Keys.ARROW_RIGHT);
     }
     String after = answer(0);
     assertTrue(number(after) < number(before), before + " to " + after);
     assertFalse(String.valueOf(banks.getDomAttribute("aria-valuetext")).isEmpty());
-    chrome.findElement(By.id("play-reset")).click();
+    chrome().findElement(By.id("play-reset")).click();
     assertEquals(before, answer(0));
   }
 
@@ -114,13 +118,14 @@ class BrowserTest {
 
   @Test
   void withoutScriptsTheTableStands() {
-    chrome.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+    chrome().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
     try {
-      chrome.get(address);
-      assertFalse(chrome.findElement(By.id("play")).isDisplayed());
-      assertFalse(chrome.findElements(By.cssSelector("#play + details table tr.marked")).isEmpty());
+      chrome().get(address);
+      assertFalse(chrome().findElement(By.id("play")).isDisplayed());
+      assertFalse(
+          chrome().findElements(By.cssSelector("#play + details table tr.marked")).isEmpty());
     } finally {
-      chrome.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+      chrome().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
     }
   }
 
@@ -154,12 +159,12 @@ class BrowserTest {
   /** A figure of the books by month, the first column being the month's name. */
   private String booked(int row, int column) {
     String cells = "h2#books + div tbody tr:nth-child(" + row + ") td";
-    return chrome.findElements(By.cssSelector(cells)).get(column).getText();
+    return chrome().findElements(By.cssSelector(cells)).get(column).getText();
   }
 
   @Test
   void everyPictureHasATitleADescriptionAndATable() {
-    List<WebElement> figures = chrome.findElements(By.tagName("figure"));
+    List<WebElement> figures = chrome().findElements(By.tagName("figure"));
     assertTrue(figures.size() >= 3);
     for (WebElement figure : figures) {
       assertEquals(1, figure.findElements(By.cssSelector("svg[role=img] > title")).size());
@@ -172,37 +177,40 @@ class BrowserTest {
 
   private void fits() {
     Object over =
-        chrome.executeScript(
-            "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
-    assertTrue((Long) over <= 0L, "too wide by " + over + " px");
+        chrome()
+            .executeScript(
+                "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
+    assertTrue(
+        ((Number) Objects.requireNonNull(over)).longValue() <= 0L, "too wide by " + over + " px");
   }
 
   @Test
   void nothingSticksOutOnAPhone() {
-    Browser.width(chrome, 360);
+    Browser.width(chrome(), 360);
     fits();
   }
 
   @Test
   void nothingSticksOutOnPaper() {
     // A4 less the margins of the style sheet, 182 mm at 96 to the inch
-    Browser.width(chrome, 688);
-    Browser.media(chrome, "print", "light");
+    Browser.width(chrome(), 688);
+    Browser.media(chrome(), "print", "light");
     fits();
     Object over =
-        chrome.executeScript(
-            "return Array.from(document.querySelectorAll('.scroll'))"
-                + ".filter(e => e.offsetParent && e.scrollWidth > e.clientWidth + 1)"
-                + ".map(e => e.getAttribute('aria-label') + ' ' + e.scrollWidth)");
+        chrome()
+            .executeScript(
+                "return Array.from(document.querySelectorAll('.scroll'))"
+                    + ".filter(e => e.offsetParent && e.scrollWidth > e.clientWidth + 1)"
+                    + ".map(e => e.getAttribute('aria-label') + ' ' + e.scrollWidth)");
     assertEquals(List.of(), over);
   }
 
   @Test
   void paperIsWhiteAlsoWhereTheScreenIsDark() {
-    Browser.media(chrome, "print", "dark");
+    Browser.media(chrome(), "print", "dark");
     assertEquals(
         "rgb(255, 255, 255)",
-        chrome.executeScript("return getComputedStyle(document.body).backgroundColor"));
+        chrome().executeScript("return getComputedStyle(document.body).backgroundColor"));
   }
 
   // ---- for everyone
@@ -211,14 +219,15 @@ class BrowserTest {
     try (var in =
         BrowserTest.class.getResourceAsStream(
             "/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
-      chrome.executeScript(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      chrome().executeScript(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     }
     Object found =
-        chrome.executeAsyncScript(
-            "const done = arguments[arguments.length - 1];"
-                + "axe.run().then(r => done(r.violations"
-                + ".filter(v => v.impact === 'serious' || v.impact === 'critical')"
-                + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html).join(' | '))))");
+        chrome()
+            .executeAsyncScript(
+                "const done = arguments[arguments.length - 1];"
+                    + "axe.run().then(r => done(r.violations"
+                    + ".filter(v => v.impact === 'serious' || v.impact === 'critical')"
+                    + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html).join(' | '))))");
     assertEquals(List.of(), found);
   }
 
@@ -229,13 +238,14 @@ class BrowserTest {
 
   @Test
   void norInTheDarkOnAPhone() throws IOException {
-    Browser.media(chrome, "screen", "dark");
-    Browser.width(chrome, 360);
+    Browser.media(chrome(), "screen", "dark");
+    Browser.width(chrome(), 360);
     audit();
-    Object ground = chrome.executeScript("return getComputedStyle(document.body).backgroundColor");
+    Object ground =
+        chrome().executeScript("return getComputedStyle(document.body).backgroundColor");
     assertEquals("rgb(22, 29, 34)", ground);
     Object ink =
-        chrome.executeScript("return getComputedStyle(document.querySelector('svg text')).fill");
+        chrome().executeScript("return getComputedStyle(document.querySelector('svg text')).fill");
     assertEquals("rgb(230, 235, 238)", ink);
   }
 }

@@ -99,7 +99,7 @@ class GermanTest {
     text = text.replaceAll("<[^>]*(aria-label|content|title)=\"([^\"]*)\"[^>]*>", " $2 ");
     text = text.replaceAll("<[^>]*>", " ").toLowerCase(Locale.ROOT);
     var found = new TreeSet<String>();
-    for (String word : text.split("[^a-zäöüß'’]+")) {
+    for (String word : text.split("[^a-zäöüß'’]+", -1)) {
       if (ENGLISH.contains(word)) {
         int at = text.indexOf(" " + word + " ");
         found.add(

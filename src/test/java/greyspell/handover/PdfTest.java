@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.Set;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -81,7 +82,7 @@ class PdfTest {
     assertTrue(names.size() >= 2, names.toString());
   }
 
-  private static void faces(PDResources resources, TreeSet<String> names) throws IOException {
+  private static void faces(PDResources resources, Set<String> names) throws IOException {
     for (COSName name : resources.getFontNames()) {
       PDFont font = resources.getFont(name);
       assertTrue(font.isEmbedded(), font.getName());

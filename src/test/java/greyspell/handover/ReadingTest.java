@@ -42,9 +42,9 @@ class ReadingTest {
    */
   private static double grade(String text) {
     int sentences = 0, words = 0, syllables = 0;
-    for (String sentence : text.split("[.!?:]+(\\s|$)")) {
+    for (String sentence : text.split("[.!?:]+(\\s|$)", -1)) {
       int before = words;
-      for (String word : sentence.split("[^A-Za-z']+")) {
+      for (String word : sentence.split("[^A-Za-z']+", -1)) {
         if (word.length() > 0) {
           words++;
           syllables += syllables(word.toLowerCase(Locale.ROOT));

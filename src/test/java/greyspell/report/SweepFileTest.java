@@ -119,7 +119,7 @@ class SweepFileTest {
   @Test
   void twoSweepsDoNotWriteOneTable() {
     try (SweepFile file = open("abc")) {
-      String told = assertThrows(BadInput.class, () -> open("abc")).getMessage();
+      String told = String.valueOf(assertThrows(BadInput.class, () -> open("abc")).getMessage());
       assertTrue(told.contains("another sweep"), told);
       file.append(0, List.of("B", "1", ""));
     }
@@ -128,7 +128,8 @@ class SweepFileTest {
   @Test
   void aFolderIsNoTable() {
     String told =
-        assertThrows(BadInput.class, () -> SweepFile.open(temp, "abc", 3, 4)).getMessage();
+        String.valueOf(
+            assertThrows(BadInput.class, () -> SweepFile.open(temp, "abc", 3, 4)).getMessage());
     assertTrue(told.contains("this is a folder"), told);
   }
 }

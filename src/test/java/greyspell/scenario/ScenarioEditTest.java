@@ -205,7 +205,7 @@ final class ScenarioEditTest {
   }
 
   private static void refused(Executable change, String... words) {
-    String message = assertThrows(BadInput.class, change).getMessage();
+    String message = String.valueOf(assertThrows(BadInput.class, change).getMessage());
     for (String word : words) {
       assertTrue(message.contains(word), message);
     }

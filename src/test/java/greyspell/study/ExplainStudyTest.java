@@ -146,12 +146,12 @@ final class ExplainStudyTest {
         words.say(told.verdict().said());
         told.uncertainties().forEach(words::say);
         told.cautions().forEach(words::say);
-        told.remedies().forEach(r -> words.say(r.said()).concat(words.say(r.effect())));
-        told.free().forEach(r -> words.say(r.said()).concat(words.say(r.effect())));
+        told.remedies().forEach(r -> said(words, r));
+        told.free().forEach(r -> said(words, r));
         for (Spell spell : told.spells()) {
           spell.story().forEach(words::say);
           spell.dayLines().forEach(words::say);
-          spell.remedies().forEach(r -> words.say(r.said()).concat(words.say(r.effect())));
+          spell.remedies().forEach(r -> said(words, r));
         }
         for (WinterCause cause : WinterCause.values()) {
           assertTrue(words.has(cause.key()), cause.key());
@@ -190,5 +190,10 @@ final class ExplainStudyTest {
         assertFalse(edit.path().equals("loads.growth"), edit.path());
       }
     }
+  }
+
+  private static void said(Words words, Remedy remedy) {
+    words.say(remedy.said());
+    words.say(remedy.effect());
   }
 }

@@ -70,8 +70,7 @@ final class MadeLog {
     HourCalendar calendar = weather.calendar();
     int first = calendar.hourOf(from.getYear(), from.getMonthValue(), from.getDayOfMonth(), 0);
     double[] direct =
-        Arrays.copyOfRange(
-            new LogWeeks(truth, run, light, null).directShare(), first, first + 24 * days);
+        Arrays.copyOfRange(LogWeeks.directShare(truth, light), first, first + 24 * days);
     var trial =
         new LogRun(
             truth,
@@ -118,7 +117,7 @@ final class MadeLog {
       for (int r = 1; r <= rows; r++) {
         LocalDateTime at =
             from.atStartOfDay()
-                .plusMinutes(h * 60L + r * stepMinutes - Math.round(clockShiftH * 60.0));
+                .plusMinutes(h * 60L + (long) r * stepMinutes - Math.round(clockShiftH * 60.0));
         double charge = before + (end - before) * r / rows + off + chargeOffShare;
         charge += chargeNoiseShare * random.nextGaussian();
         charge = Math.rint(charge / chargeStepShare) * chargeStepShare;

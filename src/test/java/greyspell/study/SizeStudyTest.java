@@ -58,7 +58,7 @@ final class SizeStudyTest {
   }
 
   private static Target target(String words) {
-    String[] part = words.split(" ");
+    String[] part = words.split(" ", -1);
     int n = Integer.parseInt(part[1]);
     return switch (part[0]) {
       case "hours" -> new Target.UnmetHours(n);

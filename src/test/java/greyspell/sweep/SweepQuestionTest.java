@@ -56,8 +56,9 @@ class SweepQuestionTest {
     assertEquals(2, question.runs());
     assertEquals(List.of("2", "4"), question.values(1));
     String told =
-        assertThrows(BadInput.class, () -> of(true, List.of(CABIN), "seed=1,2", "reserve=3 %"))
-            .getMessage();
+        String.valueOf(
+            assertThrows(BadInput.class, () -> of(true, List.of(CABIN), "seed=1,2", "reserve=3 %"))
+                .getMessage());
     assertTrue(told.contains("2 values of seed and 1 of reserve"), told);
   }
 
@@ -90,8 +91,10 @@ class SweepQuestionTest {
   @Test
   void aPathThatNoHomeKnowsIsRefusedOneThatSomeLackIsNot() {
     String told =
-        assertThrows(BadInput.class, () -> of(false, List.of(CABIN, FARM), "arrays[0].tlit=3 deg"))
-            .getMessage();
+        String.valueOf(
+            assertThrows(
+                    BadInput.class, () -> of(false, List.of(CABIN, FARM), "arrays[0].tlit=3 deg"))
+                .getMessage());
     assertTrue(told.contains("Nearest: \"arrays[0].tilt\""), told);
     var question = of(false, List.of(CABIN, FARM), "arrays[1].tilt=30 deg");
     assertThrows(BadInput.class, () -> question.text(0));

@@ -41,7 +41,8 @@ class SweepValuesTest {
   }
 
   private static void refused(String variation, String word) {
-    String told = assertThrows(BadInput.class, () -> Variation.parse(variation)).getMessage();
+    String told =
+        String.valueOf(assertThrows(BadInput.class, () -> Variation.parse(variation)).getMessage());
     assertTrue(told.contains(word), told);
   }
 

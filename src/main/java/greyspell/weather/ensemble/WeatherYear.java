@@ -27,6 +27,7 @@ public final class WeatherYear {
   final double[] nearDistance = new double[SplicedWinters.CHOICES];
   final int[] nearDay = new int[SplicedWinters.CHOICES];
   final YearRandom random = new YearRandom();
+
   /** By column; empty where the source has none. */
   private final double[][] more = new double[MeasuredDays.MORE][];
 
