@@ -7,7 +7,7 @@ import java.util.List;
 /** One piece of a page, in words that are ready to print. */
 sealed interface Block {
   /**
-   * A title.
+   * A heading.
    *
    * @param level 2 for a section, 3 within one
    * @param id where links lead, empty for none
@@ -64,7 +64,7 @@ sealed interface Block {
   record Fact(String word, String text) {}
 
   /**
-   * Rows of figures or words.
+   * Rows under a head.
    *
    * @param caption what it holds, for those who hear it read; never empty
    * @param isText all columns hold words, else only the first

@@ -93,12 +93,15 @@ final class ClientPage {
         coldestC = Math.min(coldestC, air[h]);
       }
     }
-    if (hours == 0) {
+    String off = words.hours((double) Math.round(why.verdict().meanUnmetHours()));
+    if (why.verdict().meanUnmetHours() == 0.0) {
       sheet.text("client.all_served");
+    } else if (hours == 0) {
+      sheet.text("client.hours_only", off);
     } else {
       sheet.text(
           "client.hours",
-          words.hours(hours / told.years()),
+          off,
           words.percent((double) dark / hours),
           words.temperature(coldestC));
     }

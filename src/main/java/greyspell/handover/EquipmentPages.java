@@ -148,14 +148,12 @@ final class EquipmentPages {
   /** The findings' own words are English; other languages are told how many there are. */
   private void findings() {
     sheet.part("strings.findings");
-    var counts = new EnumMap<Severity, Integer>(Severity.class);
-    told.check().findings().forEach(f -> counts.merge(f.severity(), 1, Integer::sum));
     sheet.text(
         "strings.counts",
-        words.number(counts.getOrDefault(Severity.PASS, 0), 0),
-        words.number(counts.getOrDefault(Severity.CAUTION, 0), 0),
-        words.number(counts.getOrDefault(Severity.UNKNOWN, 0), 0),
-        words.number(counts.getOrDefault(Severity.FAIL, 0), 0));
+        count(Severity.PASS),
+        count(Severity.CAUTION),
+        count(Severity.UNKNOWN),
+        count(Severity.FAIL));
     if (!words.language().equals("en")) {
       sheet.text("strings.elsewhere");
       return;
@@ -177,6 +175,11 @@ final class EquipmentPages {
         List.of("head.verdict", "head.looked_at", "head.found", "head.why"),
         rows,
         true);
+  }
+
+  private String count(Severity severity) {
+    long count = told.check().findings().stream().filter(f -> f.severity() == severity).count();
+    return words.number((double) count, 0);
   }
 
   // ---- bank, inverter, generator

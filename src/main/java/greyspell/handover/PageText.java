@@ -5,6 +5,7 @@ import greyspell.handover.Block.Fact;
 import greyspell.handover.Block.Row;
 import greyspell.words.Words;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Blocks as HTML: one form for screens, one for what sets the PDF. */
 final class PageText {
@@ -13,23 +14,25 @@ final class PageText {
 
   private final Pages pages;
   private final Words words;
+  private final @Nullable Paper paper;
   private final boolean isPaper;
   private final Markup out = new Markup();
 
-  private PageText(Pages pages, Words words, boolean isPaper) {
+  private PageText(Pages pages, Words words, @Nullable Paper paper) {
     this.pages = pages;
     this.words = words;
-    this.isPaper = isPaper;
+    this.paper = paper;
+    isPaper = paper != null;
   }
 
   /** Needs nothing but itself and asks no network. */
   static String screen(Pages pages, Words words) {
-    return new PageText(pages, words, false).make(StyleSheet.screen());
+    return new PageText(pages, words, null).make(StyleSheet.screen());
   }
 
   /** Pictures are places that {@link Pdf} fills. */
   static String paper(Pages pages, Words words, Paper paper) {
-    return new PageText(pages, words, true).make(StyleSheet.paper(paper));
+    return new PageText(pages, words, paper).make(StyleSheet.paper(paper));
   }
 
   private String make(String style) {
@@ -151,7 +154,7 @@ final class PageText {
 
   private void figure(Block.Figure figure) {
     String title = figure.picture().title();
-    if (isPaper) {
+    if (paper != null) {
       out.open("div", "class", "figure");
       out.open(
           "object",
@@ -162,7 +165,7 @@ final class PageText {
           "title",
           title,
           "style",
-          Pdf.placeOf(figure.picture()));
+          Pdf.placeOf(figure.picture(), paper));
       out.close("object").close("div");
       return;
     }

@@ -20,6 +20,11 @@ public enum Paper {
     return css;
   }
 
+  /** Width of a picture, so that page one and its pictures fit two sheets. */
+  double pictureMm() {
+    return 0.458 * heightMm;
+  }
+
   public double widthMm() {
     return widthMm;
   }

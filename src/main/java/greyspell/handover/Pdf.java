@@ -35,7 +35,6 @@ final class Pdf {
 
   private static final String PLAIN = "DejaVu Sans";
   private static final String BOLD = "DejaVu Sans Bold";
-  private static final double PICTURE_MM = 140.0;
 
   private Pdf() {}
 
@@ -71,12 +70,10 @@ final class Pdf {
   }
 
   /** Style of a picture's place. */
-  static String placeOf(Picture picture) {
-    return "width:"
-        + PICTURE_MM
-        + "mm;height:"
-        + PICTURE_MM * picture.height() / Pictures.width()
-        + "mm";
+  static String placeOf(Picture picture, Paper paper) {
+    double wideMm = paper.pictureMm();
+    double highMm = wideMm * picture.height() / Pictures.width();
+    return "width:" + wideMm + "mm;height:" + highMm + "mm";
   }
 
   /** Draws the picture of an object's name in its place. */

@@ -119,6 +119,9 @@ final class SitePages {
   private void weather() {
     sheet.section("weather");
     sheet.add(Block.Text.of(sheet.weather(told.explanation().weather())));
+    if (told.explanation().weather().key().equals("weather.drawn")) {
+      sheet.text("weather.two");
+    }
     WeatherSource source = told.result().weather().source();
     HourCalendar calendar = told.calendar();
     sheet.fact("weather.fact.file", source.file());

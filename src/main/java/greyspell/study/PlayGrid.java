@@ -51,7 +51,7 @@ public record PlayGrid(
   public record Use(double share, double dayWh) {}
 
   /**
-   * What one choice of the sliders comes to.
+   * What one home comes to.
    *
    * @param unmetHours a year in which something was not served
    * @param unmetWh a year

@@ -19,7 +19,7 @@ import greyspell.study.PlayGrid.Panels;
 import greyspell.study.PlayGrid.Use;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedSet;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -141,7 +141,7 @@ public final class PlayGrids {
   }
 
   /** So many whole numbers about the present one, it among them, by the order of the times. */
-  private static SortedSet<Integer> counts(int present, double[] times, int most) {
+  private static Set<Integer> counts(int present, double[] times, int most) {
     var counts = new TreeSet<Integer>();
     for (int k = 0; k < times.length && counts.size() < most; k++) {
       counts.add((int) Math.max(1, Math.round(present * times[k])));

@@ -1,7 +1,7 @@
 package greyspell.words;
 
 import java.util.List;
-import java.util.SortedSet;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -47,7 +47,7 @@ final class Pattern {
   }
 
   /** Numbers of the places that a pattern has. */
-  static SortedSet<Integer> places(String pattern) {
+  static Set<Integer> places(String pattern) {
     var places = new TreeSet<Integer>();
     for (int open = pattern.indexOf('{'); open >= 0; open = pattern.indexOf('{', open + 1)) {
       String place = pattern.substring(open + 1, pattern.indexOf('}', open));

@@ -1,11 +1,11 @@
 package greyspell.handover;
 
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +27,9 @@ final class Browser {
   static ChromeDriver open() {
     Path browser = find("chromium", "chromium-browser");
     Path driver = find("chromedriver");
-    Assumptions.assumeTrue(browser != null && driver != null, MISSING);
+    if (browser == null || driver == null) {
+      Assumptions.abort(MISSING);
+    }
     var options = new ChromeOptions();
     options.setBinary(String.valueOf(browser));
     options.addArguments(
@@ -45,10 +47,7 @@ final class Browser {
     log.enable(LogType.BROWSER, Level.ALL);
     log.enable(LogType.PERFORMANCE, Level.ALL);
     options.setCapability("goog:loggingPrefs", log);
-    var service =
-        new ChromeDriverService.Builder()
-            .usingDriverExecutable(Objects.requireNonNull(driver).toFile())
-            .build();
+    var service = new ChromeDriverService.Builder().usingDriverExecutable(new File(String.valueOf(driver))).build();
     var chrome = new ChromeDriver(service, options);
     chrome.manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
     return chrome;
@@ -58,7 +57,7 @@ final class Browser {
     return Stream.of(names)
         .flatMap(
             name ->
-                Stream.of(String.valueOf(System.getenv("PATH")).split(java.io.File.pathSeparator))
+                Stream.of(String.valueOf(System.getenv("PATH")).split(File.pathSeparator, -1))
                     .map(dir -> Path.of(dir, name)))
         .filter(Files::isExecutable)
         .findFirst()

@@ -28,18 +28,10 @@ import org.openqa.selenium.logging.LogEntry;
 /** The page as it stands in a real browser. */
 class BrowserTest {
   private static @Nullable ChromeDriver opened;
-  private static HandedOver handed;
-  private static String address;
-
-  private static ChromeDriver chrome() {
-    return Objects.requireNonNull(opened);
-  }
 
   @BeforeAll
   static void openOnce() {
     opened = Browser.open();
-    handed = HandedOver.english();
-    address = handed.dir.resolve(Handover.PAGE).toUri().toString();
   }
 
   @AfterAll
@@ -53,11 +45,23 @@ class BrowserTest {
   void load() {
     Browser.width(chrome(), 1000);
     Browser.media(chrome(), "screen", "light");
-    chrome().get(address);
+    chrome().get(address());
+  }
+
+  private static ChromeDriver chrome() {
+    return Objects.requireNonNull(opened);
+  }
+
+  private static HandedOver handed() {
+    return HandedOver.english();
+  }
+
+  private static String address() {
+    return handed().dir.resolve(Handover.PAGE).toUri().toString();
   }
 
   private static JsonNode results() throws IOException {
-    return new ObjectMapper().readTree(handed.dir.resolve(ReportFiles.RESULTS).toFile());
+    return new ObjectMapper().readTree(handed().dir.resolve(ReportFiles.RESULTS).toFile());
   }
 
   // ---- keeps to itself
@@ -66,7 +70,7 @@ class BrowserTest {
   void nothingIsAskedOfTheNetworkAndNothingFails() {
     chrome().manage().logs().get("performance");
     chrome().manage().logs().get("browser");
-    chrome().get(address);
+    chrome().get(address());
     for (LogEntry entry : chrome().manage().logs().get("performance")) {
       String message = entry.getMessage();
       if (message.contains("\"Network.requestWillBeSent\"")) {
@@ -78,8 +82,7 @@ class BrowserTest {
       said.add(entry.getMessage());
     }
     assertEquals(List.of(), said);
-    Object loaded =
-        chrome().executeScript("return performance.getEntriesByType('resource').length");
+    Object loaded = chrome().executeScript("return performance.getEntriesByType('resource').length");
     assertEquals(0L, loaded);
   }
 
@@ -92,10 +95,10 @@ class BrowserTest {
   @Test
   void slidersStartAtTheHomeAsItStandsWhichIsWhatResultsJsonTells() throws IOException {
     JsonNode total = results().get("total");
-    double years = handed.result.ledger().forcing().calendar().years();
-    assertEquals(handed.words.number(total.get("unmet_hours").asDouble() / years, 0), answer(0));
+    double years = handed().result.ledger().forcing().calendar().years();
+    assertEquals(handed().words.number(total.get("unmet_hours").asDouble() / years, 0), answer(0));
     assertEquals(
-        handed.words.energy(total.get("unmet_kwh").asDouble() * 1000.0 / years), answer(1));
+        handed().words.energy(total.get("unmet_kwh").asDouble() * 1000.0 / years), answer(1));
   }
 
   @Test
@@ -120,10 +123,9 @@ class BrowserTest {
   void withoutScriptsTheTableStands() {
     chrome().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
     try {
-      chrome().get(address);
+      chrome().get(address());
       assertFalse(chrome().findElement(By.id("play")).isDisplayed());
-      assertFalse(
-          chrome().findElements(By.cssSelector("#play + details table tr.marked")).isEmpty());
+      assertFalse(chrome().findElements(By.cssSelector("#play + details table tr.marked")).isEmpty());
     } finally {
       chrome().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
     }
@@ -133,11 +135,11 @@ class BrowserTest {
 
   @Test
   void theYearIsThatOfResultsJsonAndMonthsThoseOfMonthsCsv() throws IOException {
-    double years = handed.result.ledger().forcing().calendar().years();
+    double years = handed().result.ledger().forcing().calendar().years();
     JsonNode total = results().get("total");
     assertEquals(kwh(total.get("served_kwh").asDouble() / years), booked(13, 3));
     assertEquals(kwh(total.get("curtailed_kwh").asDouble() / years), booked(13, 1));
-    List<String> lines = Files.readAllLines(handed.dir.resolve(ReportFiles.MONTHS));
+    List<String> lines = Files.readAllLines(handed().dir.resolve(ReportFiles.MONTHS));
     for (int month = 1; month <= 12; month++) {
       double served = 0.0, unmet = 0.0;
       for (String line : lines.subList(1, lines.size())) {
@@ -153,7 +155,7 @@ class BrowserTest {
   }
 
   private static String kwh(double kwh) {
-    return handed.words.number(kwh, 1);
+    return handed().words.number(kwh, 1);
   }
 
   /** A figure of the books by month, the first column being the month's name. */
@@ -177,11 +179,9 @@ class BrowserTest {
 
   private void fits() {
     Object over =
-        chrome()
-            .executeScript(
-                "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
-    assertTrue(
-        ((Number) Objects.requireNonNull(over)).longValue() <= 0L, "too wide by " + over + " px");
+        chrome().executeScript(
+            "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
+    assertTrue(over instanceof Long px && px <= 0L, "too wide by " + over + " px");
   }
 
   @Test
@@ -197,11 +197,10 @@ class BrowserTest {
     Browser.media(chrome(), "print", "light");
     fits();
     Object over =
-        chrome()
-            .executeScript(
-                "return Array.from(document.querySelectorAll('.scroll'))"
-                    + ".filter(e => e.offsetParent && e.scrollWidth > e.clientWidth + 1)"
-                    + ".map(e => e.getAttribute('aria-label') + ' ' + e.scrollWidth)");
+        chrome().executeScript(
+            "return Array.from(document.querySelectorAll('.scroll'))"
+                + ".filter(e => e.offsetParent && e.scrollWidth > e.clientWidth + 1)"
+                + ".map(e => e.getAttribute('aria-label') + ' ' + e.scrollWidth)");
     assertEquals(List.of(), over);
   }
 
@@ -219,15 +218,15 @@ class BrowserTest {
     try (var in =
         BrowserTest.class.getResourceAsStream(
             "/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
-      chrome().executeScript(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      chrome().executeScript(
+          new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8));
     }
     Object found =
-        chrome()
-            .executeAsyncScript(
-                "const done = arguments[arguments.length - 1];"
-                    + "axe.run().then(r => done(r.violations"
-                    + ".filter(v => v.impact === 'serious' || v.impact === 'critical')"
-                    + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html).join(' | '))))");
+        chrome().executeAsyncScript(
+            "const done = arguments[arguments.length - 1];"
+                + "axe.run().then(r => done(r.violations"
+                + ".filter(v => v.impact === 'serious' || v.impact === 'critical')"
+                + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html).join(' | '))))");
     assertEquals(List.of(), found);
   }
 
@@ -241,8 +240,7 @@ class BrowserTest {
     Browser.media(chrome(), "screen", "dark");
     Browser.width(chrome(), 360);
     audit();
-    Object ground =
-        chrome().executeScript("return getComputedStyle(document.body).backgroundColor");
+    Object ground = chrome().executeScript("return getComputedStyle(document.body).backgroundColor");
     assertEquals("rgb(22, 29, 34)", ground);
     Object ink =
         chrome().executeScript("return getComputedStyle(document.querySelector('svg text')).fill");

@@ -47,6 +47,7 @@ class PdfTest {
   void letterIsLetter() throws IOException {
     HandedOver handed = HandedOver.english();
     try (var document = Loader.loadPDF(Pdf.of(handed.pages, handed.words, Paper.LETTER))) {
+      assertTrue(text(document, 3, 3).contains(handed.words.say("technical.title")));
       var box = document.getPage(0).getMediaBox();
       assertEquals(Paper.LETTER.widthMm(), box.getWidth() / POINTS_PER_MM, 0.2);
       assertEquals(Paper.LETTER.heightMm(), box.getHeight() / POINTS_PER_MM, 0.2);
