@@ -5,14 +5,15 @@ import greyspell.balance.BusHours;
 import greyspell.balance.BusNeed;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
-import greyspell.balance.Lane;
 import greyspell.balance.LaneLoop;
-import greyspell.balance.Lanes;
 import greyspell.balance.Ledger;
+import greyspell.balance.RunSums;
+import greyspell.balance.UnmetLoop;
 import greyspell.outcome.GreySpell;
 import greyspell.outcome.OutcomeReader;
 import greyspell.scenario.Scenario;
 import greyspell.storage.BankSpec;
+import greyspell.storage.step.BankLimits;
 import greyspell.study.PlayGrid.Answer;
 import greyspell.study.PlayGrid.Bank;
 import greyspell.study.PlayGrid.Panels;
@@ -28,7 +29,8 @@ import org.jspecify.annotations.Nullable;
  * Works out a {@link PlayGrid} from a finished run: its forcing is kept, the sun and the loads in
  * it are multiplied, the bank is another. The cold, the wires and the voltage of the bank as it
  * stands stay in the forcing, which is exact for the present design and close beside it
- * (PlayGridTest). Homes without anything that needs the full loop are run many at once.
+ * (PlayGridTest). Homes without anything that needs the full loop are run for their sums
+ * alone.
  */
 public final class PlayGrids {
   private static final double[] PANEL_TIMES = {1.0, 1.25, 1.5, 2.0, 0.5, 3.0, 0.75};
@@ -40,7 +42,6 @@ public final class PlayGrids {
    */
   private static final int FEW = 5;
 
-  private static final int MANY_YEARS = 12;
   private static final int FEW_USES = 3;
 
   private static final int MOST_LAPS = 10;
@@ -55,12 +56,17 @@ public final class PlayGrids {
   private final List<Design> designs = new ArrayList<>();
   private final List<BankSpec> specs;
   private final List<Use> uses;
+  private final double[] daySunWh;
 
   private PlayGrids(StudyResult result) {
     this.result = result;
     home = result.scenario();
     present = result.ledger().forcing();
     years = present.calendar().years();
+    daySunWh = new double[present.hours() / 24];
+    for (int h = 0; h < present.hours(); h++) {
+      daySunWh[h / 24] += present.solarBusWh()[h];
+    }
     boolean isFull = !LaneLoop.isFor(present, design(home));
     panels = panels(home, isFull ? FEW : PANEL_TIMES.length);
     specs = banks(home.bank(), isFull ? FEW : BANK_TIMES.length);
@@ -68,8 +74,7 @@ public final class PlayGrids {
       banks.add(new Bank(spec.packs(), spec.capacityWh(), spec.usableWh()));
       designs.add(design(home.withBank(spec)));
     }
-    boolean isLong = isFull && years > MANY_YEARS;
-    uses = uses(result, isLong ? FEW_USES : isFull ? FEW : USE_TIMES.length);
+    uses = uses(result, isFull ? FEW_USES : USE_TIMES.length);
   }
 
   /** All answers, on all cores. */
@@ -171,7 +176,7 @@ public final class PlayGrids {
     double darkDays = OutcomeReader.darkDays(asked, design).in(home.site().isNorthern() ? 12 : 6);
     int[] beating = beating(asked, design);
     return LaneLoop.isFor(asked, design)
-        ? together(asked, design, darkDays, beating)
+        ? eachBySums(asked, design, darkDays, beating)
         : oneByOne(asked, design, darkDays, beating);
   }
 
@@ -201,17 +206,16 @@ public final class PlayGrids {
   /** Spells that lack more than the full bank gives, by panels. */
   private int[] beating(Forcing asked, Design design) {
     double[] needWh = BusNeed.wh(asked, design.inverter());
+    var dayNeedWh = new double[asked.hours() / 24];
+    for (int h = 0; h < needWh.length; h++) {
+      dayNeedWh[h / 24] += needWh[h] - asked.otherWh(h);
+    }
     var beating = new int[panels.size()];
     double givesWh = design.bank().windowWh() * design.bank().dischargeEfficiency();
-    var lackWh = new double[asked.hours() / 24];
+    var lackWh = new double[dayNeedWh.length];
     for (int k = 0; k < beating.length; k++) {
-      double factor = panels.get(k).factor();
       for (int day = 0; day < lackWh.length; day++) {
-        double lack = 0.0;
-        for (int h = day * 24; h < day * 24 + 24; h++) {
-          lack += needWh[h] - factor * asked.solarBusWh()[h] - asked.otherWh(h);
-        }
-        lackWh[day] = lack;
+        lackWh[day] = dayNeedWh[day] - panels.get(k).factor() * daySunWh[day];
       }
       for (GreySpell spell : OutcomeReader.greySpells(lackWh, years == 1.0)) {
         beating[k] += spell.shortWh() > givesWh ? 1 : 0;
@@ -220,46 +224,32 @@ public final class PlayGrids {
     return beating;
   }
 
-  private List<Answer> together(Forcing asked, Design design, double darkDays, int[] beating) {
-    var lanes = new Lanes(panels.stream().map(p -> new Lane(p.factor(), design)).toList());
-    run(BusHours.of(asked, design.inverter()), lanes, design.bank().windowWh());
+  private List<Answer> eachBySums(
+      Forcing asked, Design design, double darkDays, int[] beating) {
+    var hours = BusHours.of(asked, design.inverter());
     var answers = new ArrayList<Answer>();
     for (int k = 0; k < panels.size(); k++) {
+      RunSums sums = run(hours, panels.get(k).factor(), design.bank());
       answers.add(
-          new Answer(
-              lanes.unmetHours(k) / years, lanes.unmetWh(k) / years, darkDays, beating[k], 0.0));
+          new Answer(sums.unmetHours() / years, sums.unmetWh() / years, darkDays, beating[k], 0.0));
     }
     return answers;
   }
 
   /** As a run does it: from the stated charge, or round and round until it closes. */
-  private void run(BusHours hours, Lanes lanes, double windowWh) {
+  private RunSums run(BusHours hours, double factor, BankLimits bank) {
     Double stated = home.startChargeFraction();
-    var startWh = new double[lanes.count()];
-    for (int lap = 1; lap <= (stated == null ? MOST_LAPS : 1); lap++) {
-      lanes.restart();
-      for (int k = 0; k < startWh.length; k++) {
-        startWh[k] = lap == 1 ? (stated == null ? 1.0 : stated) * windowWh : startWh[k];
-        lanes.startAt(k, startWh[k]);
+    double startWh = (stated == null ? 1.0 : stated) * bank.windowWh();
+    RunSums sums = UnmetLoop.run(hours, factor, bank, startWh);
+    for (int lap = 2; stated == null && lap <= MOST_LAPS; lap++) {
+      double endWh = sums.endChargeWh();
+      if (Math.abs(endWh - startWh) <= SAME_CHARGE_WH) {
+        break;
       }
-      LaneLoop.runUnmet(hours, lanes);
-      if (!advance(lanes, startWh)) {
-        return;
-      }
+      startWh = endWh;
+      sums = UnmetLoop.run(hours, factor, bank, startWh);
     }
-  }
-
-  /** Takes each bank's last charge as its next first one, but where the two agree. */
-  private static boolean advance(Lanes lanes, double[] startWh) {
-    boolean isAny = false;
-    for (int k = 0; k < startWh.length; k++) {
-      double endWh = lanes.sums(k).endChargeWh();
-      if (Math.abs(endWh - startWh[k]) > SAME_CHARGE_WH) {
-        startWh[k] = endWh;
-        isAny = true;
-      }
-    }
-    return isAny;
+    return sums;
   }
 
   private List<Answer> oneByOne(Forcing asked, Design design, double darkDays, int[] beating) {
