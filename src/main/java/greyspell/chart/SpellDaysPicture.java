@@ -19,7 +19,7 @@ final class SpellDaysPicture extends Picture {
   private static final double LEFT = 46.0;
 
   /** Of several days: sums, and the charge at the end of the last. */
-  private record Column(String label, double sunWh, double needWh, double unmetWh, double share) {}
+  private record Column(String label, double sunWh, double needWh, double unmetWh, double chargeShare) {}
 
   private final List<Column> columns;
   private final Words words;
@@ -158,7 +158,7 @@ final class SpellDaysPicture extends Picture {
   }
 
   private void bank(Canvas canvas, Column c, double x, double slot, double high, double low) {
-    double tall = Math.max(0.0, Math.min(1.0, c.share)) * (low - high);
+    double tall = Math.max(0.0, Math.min(1.0, c.chargeShare)) * (low - high);
     double left = x + slot * 0.12, wide = slot * 0.76;
     canvas.rect(left, low - tall, wide, tall, Look.CHARGE);
     canvas.line(left, low - tall, left + wide, low - tall, Look.CHARGE_EDGE, 2.0, false);

@@ -45,10 +45,10 @@ public record PlayGrid(
   /**
    * One use.
    *
-   * @param share of the present use
+   * @param ofNowShare of the present use
    * @param dayWh what the house asks for on an average day of the year
    */
-  public record Use(double share, double dayWh) {}
+  public record Use(double ofNowShare, double dayWh) {}
 
   /**
    * What one home comes to.

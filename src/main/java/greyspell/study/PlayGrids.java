@@ -105,7 +105,7 @@ public final class PlayGrids {
         uses,
         placeOf(panels.stream().mapToDouble(Panels::factor).toArray()),
         specs.indexOf(home.bank()),
-        placeOf(uses.stream().mapToDouble(Use::share).toArray()),
+        placeOf(uses.stream().mapToDouble(Use::ofNowShare).toArray()),
         (int) years,
         answers);
   }
@@ -171,7 +171,7 @@ public final class PlayGrids {
   /** Of one bank and one use, by panels. */
   private List<Answer> column(int bank, int use) {
     double draw = specs.get(bank).standbyW() - home.bank().standbyW();
-    Forcing asked = asking(uses.get(use).share(), draw);
+    Forcing asked = asking(uses.get(use).ofNowShare(), draw);
     Design design = designs.get(bank);
     double darkDays = OutcomeReader.darkDays(asked, design).in(home.site().isNorthern() ? 12 : 6);
     int[] beating = beating(asked, design);
