@@ -19,7 +19,8 @@ final class SpellDaysPicture extends Picture {
   private static final double LEFT = 46.0;
 
   /** Of several days: sums, and the charge at the end of the last. */
-  private record Column(String label, double sunWh, double needWh, double unmetWh, double chargeShare) {}
+  private record Column(
+      String label, double sunWh, double needWh, double unmetWh, double chargeShare) {}
 
   private final List<Column> columns;
   private final Words words;

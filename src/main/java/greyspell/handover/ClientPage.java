@@ -100,10 +100,7 @@ final class ClientPage {
       sheet.text("client.hours_only", off);
     } else {
       sheet.text(
-          "client.hours",
-          off,
-          words.percent((double) dark / hours),
-          words.temperature(coldestC));
+          "client.hours", off, words.percent((double) dark / hours), words.temperature(coldestC));
     }
     needed();
     if (told.hasGenerator()) {

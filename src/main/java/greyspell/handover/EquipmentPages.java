@@ -15,7 +15,6 @@ import greyspell.study.ElectricalCheck;
 import greyspell.study.Records;
 import greyspell.words.Words;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;

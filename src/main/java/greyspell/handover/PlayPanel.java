@@ -101,7 +101,9 @@ final class PlayPanel {
 
   private List<String> uses() {
     return grid.uses().stream()
-        .map(u -> words.say("play.uses.step", words.energy(u.dayWh()), words.percent(u.ofNowShare())))
+        .map(
+            u ->
+                words.say("play.uses.step", words.energy(u.dayWh()), words.percent(u.ofNowShare())))
         .toList();
   }
 

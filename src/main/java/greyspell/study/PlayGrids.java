@@ -29,8 +29,7 @@ import org.jspecify.annotations.Nullable;
  * Works out a {@link PlayGrid} from a finished run: its forcing is kept, the sun and the loads in
  * it are multiplied, the bank is another. The cold, the wires and the voltage of the bank as it
  * stands stay in the forcing, which is exact for the present design and close beside it
- * (PlayGridTest). Homes without anything that needs the full loop are run for their sums
- * alone.
+ * (PlayGridTest). Homes without anything that needs the full loop are run for their sums alone.
  */
 public final class PlayGrids {
   private static final double[] PANEL_TIMES = {1.0, 1.25, 1.5, 2.0, 0.5, 3.0, 0.75};
@@ -224,8 +223,7 @@ public final class PlayGrids {
     return beating;
   }
 
-  private List<Answer> eachBySums(
-      Forcing asked, Design design, double darkDays, int[] beating) {
+  private List<Answer> eachBySums(Forcing asked, Design design, double darkDays, int[] beating) {
     var hours = BusHours.of(asked, design.inverter());
     var answers = new ArrayList<Answer>();
     for (int k = 0; k < panels.size(); k++) {

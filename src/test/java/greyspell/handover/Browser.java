@@ -47,7 +47,10 @@ final class Browser {
     log.enable(LogType.BROWSER, Level.ALL);
     log.enable(LogType.PERFORMANCE, Level.ALL);
     options.setCapability("goog:loggingPrefs", log);
-    var service = new ChromeDriverService.Builder().usingDriverExecutable(new File(String.valueOf(driver))).build();
+    var service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(new File(String.valueOf(driver)))
+            .build();
     var chrome = new ChromeDriver(service, options);
     chrome.manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
     return chrome;

@@ -82,7 +82,8 @@ class BrowserTest {
       said.add(entry.getMessage());
     }
     assertEquals(List.of(), said);
-    Object loaded = chrome().executeScript("return performance.getEntriesByType('resource').length");
+    Object loaded =
+        chrome().executeScript("return performance.getEntriesByType('resource').length");
     assertEquals(0L, loaded);
   }
 
@@ -125,7 +126,8 @@ class BrowserTest {
     try {
       chrome().get(address());
       assertFalse(chrome().findElement(By.id("play")).isDisplayed());
-      assertFalse(chrome().findElements(By.cssSelector("#play + details table tr.marked")).isEmpty());
+      assertFalse(
+          chrome().findElements(By.cssSelector("#play + details table tr.marked")).isEmpty());
     } finally {
       chrome().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
     }
@@ -179,8 +181,9 @@ class BrowserTest {
 
   private void fits() {
     Object over =
-        chrome().executeScript(
-            "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        chrome()
+            .executeScript(
+                "return document.documentElement.scrollWidth - document.documentElement.clientWidth");
     assertTrue(over instanceof Long px && px <= 0L, "too wide by " + over + " px");
   }
 
@@ -197,10 +200,11 @@ class BrowserTest {
     Browser.media(chrome(), "print", "light");
     fits();
     Object over =
-        chrome().executeScript(
-            "return Array.from(document.querySelectorAll('.scroll'))"
-                + ".filter(e => e.offsetParent && e.scrollWidth > e.clientWidth + 1)"
-                + ".map(e => e.getAttribute('aria-label') + ' ' + e.scrollWidth)");
+        chrome()
+            .executeScript(
+                "return Array.from(document.querySelectorAll('.scroll'))"
+                    + ".filter(e => e.offsetParent && e.scrollWidth > e.clientWidth + 1)"
+                    + ".map(e => e.getAttribute('aria-label') + ' ' + e.scrollWidth)");
     assertEquals(List.of(), over);
   }
 
@@ -218,15 +222,17 @@ class BrowserTest {
     try (var in =
         BrowserTest.class.getResourceAsStream(
             "/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
-      chrome().executeScript(
-          new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8));
+      chrome()
+          .executeScript(
+              new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8));
     }
     Object found =
-        chrome().executeAsyncScript(
-            "const done = arguments[arguments.length - 1];"
-                + "axe.run().then(r => done(r.violations"
-                + ".filter(v => v.impact === 'serious' || v.impact === 'critical')"
-                + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html).join(' | '))))");
+        chrome()
+            .executeAsyncScript(
+                "const done = arguments[arguments.length - 1];"
+                    + "axe.run().then(r => done(r.violations"
+                    + ".filter(v => v.impact === 'serious' || v.impact === 'critical')"
+                    + ".map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html).join(' | '))))");
     assertEquals(List.of(), found);
   }
 
@@ -240,7 +246,8 @@ class BrowserTest {
     Browser.media(chrome(), "screen", "dark");
     Browser.width(chrome(), 360);
     audit();
-    Object ground = chrome().executeScript("return getComputedStyle(document.body).backgroundColor");
+    Object ground =
+        chrome().executeScript("return getComputedStyle(document.body).backgroundColor");
     assertEquals("rgb(22, 29, 34)", ground);
     Object ink =
         chrome().executeScript("return getComputedStyle(document.querySelector('svg text')).fill");
