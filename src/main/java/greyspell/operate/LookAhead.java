@@ -38,7 +38,7 @@ final class LookAhead {
       Forcing forcing = trials.forcing(part, variant, leftOut);
       Design design = trials.design(part, variant, leftOut);
       Ledger books = Ledger.of(forcing, design);
-      double startWh = Math.min(chargeWh, design.bank().windowWh());
+      double startWh = Math.min(chargeWh, books.windowWh());
       for (Stretch stretch : stretches) {
         if (stretch.part() != part) {
           continue;

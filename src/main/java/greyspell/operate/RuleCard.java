@@ -33,7 +33,7 @@ public record RuleCard(
    * @param unmetWh not served without any rule
    * @param unmetWithWh not served with them
    * @param unmetHours without any rule
-   * @param unmetHoursWith with them
+   * @param withUnmetHours with them
    * @param givenUpWh what was left off by rule
    * @param rulesDays on which something was left off
    */
@@ -41,7 +41,7 @@ public record RuleCard(
       double unmetWh,
       double unmetWithWh,
       double unmetHours,
-      double unmetHoursWith,
+      double withUnmetHours,
       double givenUpWh,
       double rulesDays) {
     public double avoidedWh() {

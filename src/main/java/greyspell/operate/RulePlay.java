@@ -149,7 +149,7 @@ final class RulePlay {
 
   private static Ledger run(Forcing forcing, Design design) {
     Ledger books = Ledger.of(forcing, design);
-    double startWh = design.bank().windowWh();
+    double startWh = books.windowWh();
     for (int lap = 0; lap < 3; lap++) {
       double endWh = Balance.run(forcing, design, startWh, books);
       if (Math.abs(endWh - startWh) < 1.0) {

@@ -120,7 +120,7 @@ public final class RuleSearch {
       double worthWh = avoidedWh - COMFORT * givenUpWh;
       if (avoidedWh >= LEAST_SHARE * now.unmetWh()
           && givenUpWh <= DEAREST * avoidedWh
-          && price.unmetHoursWith() <= now.unmetHoursWith()
+          && price.withUnmetHours() <= now.withUnmetHours()
           && worthWh > most) {
         best = told;
         most = worthWh;

@@ -42,7 +42,7 @@ public final class RulesJson {
     json.writeNumberField("unmet_kwh", p.unmetWh() / 1000.0);
     json.writeNumberField("unmet_kwh_with", p.unmetWithWh() / 1000.0);
     json.writeNumberField("unmet_hours", p.unmetHours());
-    json.writeNumberField("unmet_hours_with", p.unmetHoursWith());
+    json.writeNumberField("unmet_hours_with", p.withUnmetHours());
     json.writeNumberField("given_up_kwh", p.givenUpWh() / 1000.0);
     json.writeNumberField("days", p.rulesDays());
     json.writeEndObject();

@@ -43,7 +43,7 @@ public final class RulesText {
   static String price(Price p) {
     return "With it"
         + " an average winter has "
-        + Show.number(p.unmetHoursWith(), 0)
+        + Show.number(p.withUnmetHours(), 0)
         + " dark hours instead of "
         + Show.number(p.unmetHours(), 0)
         + " and "

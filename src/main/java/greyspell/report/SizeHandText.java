@@ -107,13 +107,13 @@ final class SizeHandText {
             + " kWh asked in a mean "
             + Say.month(hand.arrayMonth())
             + ", the month in which it is lowest = "
-            + Say.number(hand.ratioNow(), 2));
+            + Say.number(hand.nowRatio(), 2));
     line(
         out,
         "array: "
             + Say.number(in.wantedRatio(), 2)
             + " wanted / "
-            + Say.number(hand.ratioNow(), 2)
+            + Say.number(hand.nowRatio(), 2)
             + " × "
             + in.modules()
             + " = "

@@ -151,7 +151,7 @@ public final class SizeJson {
     json.writeNumberField("packs", hand.packs());
     json.writeNumberField("emptied_in_h", hand.emptiedInH());
     json.writeNumberField("month_of_lowest_ratio", hand.arrayMonth());
-    json.writeNumberField("array_to_load_ratio_now", hand.ratioNow());
+    json.writeNumberField("array_to_load_ratio_now", hand.nowRatio());
     json.writeNumberField("array_to_load_ratio_wanted", hand.asked().wantedRatio());
     json.writeNumberField("modules", hand.modules());
     if (result.deficit().isKnown()) {

@@ -161,7 +161,7 @@ public final class SizeText {
   /** Where the panels bring less than is asked even in a mean month. */
   private String shortMonth() {
     var hand = result.hand();
-    if (hand.ratioNow() >= DECEMBER_SHORT) {
+    if (hand.nowRatio() >= DECEMBER_SHORT) {
       return "";
     }
     int month = hand.arrayMonth();

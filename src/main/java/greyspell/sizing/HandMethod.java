@@ -48,7 +48,7 @@ public record HandMethod(
     int packs,
     double emptiedInH,
     int arrayMonth,
-    double ratioNow,
+    double nowRatio,
     double modules) {
   /** Capacity on a sheet holds for slower than this; common practice, no source. */
   public static final double SLOW_H = 20.0;
@@ -96,7 +96,7 @@ public record HandMethod(
     double mostAh = Math.max(byDepthAh, Math.max(byDailyAh, byEndAh));
     double coldAh = mostAh * in.coldFactor();
     double capacityAh = coldAh * (1.0 + in.marginShare());
-    double ratioNow = ratio(in, arrayMonth);
+    double nowRatio = ratio(in, arrayMonth);
     return new HandMethod(
         in,
         loadMonth,
@@ -110,8 +110,8 @@ public record HandMethod(
         Math.max(1, (int) Math.ceil(capacityAh * in.bankV() / in.packWh() - ROUNDING)),
         capacityAh / (loadAh / 24.0),
         arrayMonth,
-        ratioNow,
-        in.wantedRatio() * in.modules() / ratioNow);
+        nowRatio,
+        in.wantedRatio() * in.modules() / nowRatio);
   }
 
   private static double ratio(Asked in, int month) {

@@ -55,7 +55,7 @@ final class RuleSearchTest {
     for (int w = 0; w < 2; w++) {
       assertEquals(without.winters().get(w).figures().unmetWh(), prices.get(w).unmetWithWh(), 1.0);
       assertEquals(
-          without.winters().get(w).figures().unmetHours(), prices.get(w).unmetHoursWith(), 0.5);
+          without.winters().get(w).figures().unmetHours(), prices.get(w).withUnmetHours(), 0.5);
     }
   }
 

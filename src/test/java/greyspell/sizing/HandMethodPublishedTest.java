@@ -48,7 +48,7 @@ class HandMethodPublishedTest implements PublishedChecks {
         new PublishedCheck(
             "sizing", WORKED, "with the margin", "Ah", 848.8, 0.05, () -> worked().capacityAh()),
         new PublishedCheck(
-            "sizing", RATIO, "lowest ratio", "1", 0.75, 0.005, () -> worked().ratioNow()),
+            "sizing", RATIO, "lowest ratio", "1", 0.75, 0.005, () -> worked().nowRatio()),
         new PublishedCheck(
             "sizing",
             RATIO,
