@@ -70,7 +70,7 @@ final class ClientPage {
               words.energy(worst.unmetWh()),
               words.hours(worst.unmetHours())));
     }
-    sheet.add(new Verdict(words.say(why.verdict().said()), more, why.verdict().darkWinters() == 0));
+    sheet.add(new Verdict(words.say(why.verdict().said()), more, why.spells().isEmpty()));
     for (Said caution : why.cautions()) {
       sheet.add(Block.Text.safety(words.say(caution)));
     }

@@ -1,11 +1,15 @@
 package greyspell.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonToken;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 final class ExplainCommandTest {
   private static final String MESA = "scenarios/tamarisk-mesa.yaml";
@@ -51,5 +55,22 @@ final class ExplainCommandTest {
     Cli ran = Cli.run("explain", MESA, "--language", "xx");
     assertEquals(2, ran.code);
     assertTrue(ran.err.contains("must be one of en, de"), ran.err);
+  }
+
+  @Test
+  void pagesAreWrittenAndBadFormsRefusedBeforeAnythingIs(@TempDir Path dir) throws Exception {
+    Path out = dir.resolve("out");
+    Cli units = Cli.run("explain", MESA, "--out", out.toString(), "--units", "furlongs");
+    assertEquals(2, units.code);
+    assertTrue(units.err.contains("must be metric or us"), units.err);
+    Cli paper = Cli.run("explain", MESA, "--out", out.toString(), "--paper", "a3");
+    assertEquals(2, paper.code);
+    assertTrue(paper.err.contains("must be a4 or letter"), paper.err);
+    assertFalse(Files.exists(out));
+
+    Cli ran = Cli.run("explain", MESA, "--out", out.toString(), "--units", "us");
+    assertEquals(0, ran.code, ran.err);
+    assertTrue(Files.readString(out.resolve("explanation.html")).contains(" °F"));
+    assertTrue(Files.size(out.resolve("explanation.pdf")) > 20_000);
   }
 }
