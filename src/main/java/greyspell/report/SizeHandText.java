@@ -159,7 +159,10 @@ final class SizeHandText {
     }
     Point least = result.leastBank();
     if (least != null && least.packs() != null) {
-      text.append("With the panels that are there the hours ask for ")
+      text.append(
+              result.isByRule()
+                  ? "The target itself asks for "
+                  : "With the panels that are there the hours ask for ")
           .append(Say.count(least.packs(), "pack", "packs"))
           .append(", the hand method for ")
           .append(hand.packs())

@@ -129,7 +129,7 @@ public final class SizeText {
     String panels = panels(result.present());
     if (least != null) {
       return panels
-          + " need "
+          + (result.present().modules() == 1 ? " needs " : " need ")
           + bank(least)
           + change(least.capacityWh() - result.present().capacityWh())
           + ": "
@@ -137,7 +137,10 @@ public final class SizeText {
     }
     Point most = result.largestBank();
     var text = new StringBuilder(panels);
-    text.append(" meet it with no bank up to ");
+    text.append(
+        result.present().modules() == 1
+            ? " meets it with no bank up to "
+            : " meet it with no bank up to ");
     if (most != null) {
       text.append(bank(most)).append(": with that one ").append(left(most.tally()));
     }
@@ -190,6 +193,16 @@ public final class SizeText {
   private String givenBank() {
     Point fewest = result.fewestPanels();
     Point now = result.present();
+    if (result.isByRule()) {
+      var hand = result.hand();
+      return "the rule sees bank and array apart; for an array-to-load ratio of "
+          + Say.number(hand.asked().wantedRatio(), 2)
+          + " it asks for "
+          + Say.number(Math.ceil(hand.modules() - 1e-9), 0)
+          + " modules, and those that are there have "
+          + Say.number(hand.ratioNow(), 2)
+          + ".";
+    }
     if (result.steps().steps().isEmpty()) {
       return "no panels can be told: " + result.steps().end();
     }
@@ -233,6 +246,9 @@ public final class SizeText {
           + (best.tally().generatorHours() > 0 ? "; fuel is not in it" : "")
           + ": "
           + left(best.tally());
+    }
+    if (result.isByRule()) {
+      return "none is told: the rule looks at no weather, so it cannot weigh panels against storage.";
     }
     if (result.frontier().isEmpty()) {
       return "no pair that was looked at meets the target.";
@@ -387,7 +403,7 @@ public final class SizeText {
   }
 
   static String panels(Point point) {
-    return Say.count(point.modules(), "module", "modules") + " (" + Say.kw(point.ratedW()) + ")";
+    return Say.count(point.modules(), "module", "modules") + " (" + Show.power(point.ratedW()) + ")";
   }
 
   static String bank(Point point) {

@@ -1,18 +1,19 @@
 package greyspell.sizing;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 
 /**
  * The pairs of panels and bank of which neither can be made smaller: for each number of panels the
  * smallest bank that meets the targets. It falls like a staircase, so the search goes along it from
- * few panels to many and looks for each bank near the last one.
+ * few panels to many and looks for each bank near the last one. Several threads may ask; what one
+ * has tried the others know.
  */
 public final class Frontier {
   private final Grid grid;
-  private final Map<Long, Boolean> known = new HashMap<>();
+  private final ConcurrentMap<Long, Boolean> known = new ConcurrentHashMap<>();
 
   /** Panels and banks by rising size. */
   public interface Grid {

@@ -16,11 +16,12 @@ import greyspell.sizing.Frontier;
 import greyspell.sizing.Tally;
 import greyspell.sizing.Target;
 import greyspell.storage.step.BankLimits;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -40,10 +41,9 @@ final class SizeGrid implements Frontier.Grid {
   private final List<Target> targets;
   private final boolean isBySums;
   private final InverterLimits inverter;
-  private final int[] order;
-  private final Map<Long, Tally> tallies = new HashMap<>();
+  private volatile int[] order;
+  private final ConcurrentMap<Long, Tally> tallies = new ConcurrentHashMap<>();
   private final Map<Integer, Hours> kept;
-  private int runs;
 
   /** The hours of a number of panels, part by part. */
   private record Hours(List<Forcing> forcings, List<BusHours> bus) {}
@@ -101,11 +101,6 @@ final class SizeGrid implements Frontier.Grid {
     return isBySums;
   }
 
-  /** Parts of the weather that were run so far, all pairs together. */
-  int runs() {
-    return runs;
-  }
-
   Scenario home(int panel, int bank) {
     return banks.on(panels.get(panel), bank);
   }
@@ -139,6 +134,7 @@ final class SizeGrid implements Frontier.Grid {
 
   private boolean isMetPartByPart(int panel, int bank) {
     Tally tally = nothing();
+    int[] order = this.order;
     int atOnce = order.length == 1 ? 1 : Runtime.getRuntime().availableProcessors();
     for (int from = 0; from < order.length; from += atOnce) {
       int[] next = IntStream.range(from, Math.min(order.length, from + atOnce)).toArray();
@@ -146,7 +142,7 @@ final class SizeGrid implements Frontier.Grid {
       for (int k = 0; k < next.length; k++) {
         tally = and(tally, order[next[k]], parts.get(k));
         if (!holds(tally)) {
-          bringForward(next[k]);
+          bringForward(order, next[k]);
           return false;
         }
       }
@@ -158,10 +154,11 @@ final class SizeGrid implements Frontier.Grid {
   }
 
   /** What breaks one pair will soon break the next. */
-  private void bringForward(int place) {
-    int part = order[place];
-    System.arraycopy(order, 0, order, 1, place);
-    order[0] = part;
+  private void bringForward(int[] before, int place) {
+    int[] next = before.clone();
+    System.arraycopy(before, 0, next, 1, place);
+    next[0] = before[place];
+    order = next;
   }
 
   /** All the weather. */
@@ -196,7 +193,6 @@ final class SizeGrid implements Frontier.Grid {
   }
 
   private List<Part> parts(int panel, int bank, int[] parts) {
-    runs += parts.length;
     if (!isBySums) {
       Scenario variant = home(panel, bank);
       return IntStream.of(parts).parallel().mapToObj(p -> counted(books(p, variant))).toList();
@@ -235,7 +231,7 @@ final class SizeGrid implements Frontier.Grid {
     return new Part(days, 0);
   }
 
-  private Hours hours(int panel) {
+  private synchronized Hours hours(int panel) {
     Hours known = kept.get(panel);
     if (known == null) {
       Scenario variant = panels.get(panel);

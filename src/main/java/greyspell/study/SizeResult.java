@@ -14,9 +14,13 @@ import org.jspecify.annotations.Nullable;
  * @param wholeWinters in the weather
  * @param years of it
  * @param present what the home comes to as it is
+ * @param steps panels that can be built
+ * @param isPresentEnough whether it keeps to the targets as it is
  * @param leastBank with the panels that are there, null if no bank that was looked at is enough
+ * @param largestBank that was looked at, where none is enough
  * @param fewestPanels with the bank that is there, null if no panels that can be built are enough
- * @param frontier pairs of which neither can be smaller, from few panels to many
+ * @param frontier pairs of which neither can be smaller, from few panels to many; empty where only
+ *     the standards' rule is asked, which sees bank and array apart
  * @param cheapest of the frontier, null without prices or without a frontier
  * @param missingPrices keys of {@code costs} that would be needed, empty if none
  * @param handPair what the hand method comes to, run through the hours; null if the hand method's
@@ -69,6 +73,11 @@ public record SizeResult(
       double capacityWh,
       Tally tally,
       @Nullable Double cost) {}
+
+  /** Whether only the standards' rule is asked, for which the weather plays no part. */
+  public boolean isByRule() {
+    return targets.stream().allMatch(Target::isByRule);
+  }
 
   /**
    * How the present panels compare with what is asked.

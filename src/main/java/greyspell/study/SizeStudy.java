@@ -22,6 +22,7 @@ import greyspell.study.SizeResult.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -126,15 +127,19 @@ public final class SizeStudy {
     progress.step("the home as it is", 0.2);
     Point present = point(presentPanel, ownBank());
     boolean isEnough = grid.isMet(presentPanel, ownBank());
-    progress.step("banks for its panels", 0.3);
-    int least = search.leastBank(presentPanel, Math.min(presentBank, banks.count() - 1));
-    progress.step("panels for its bank", 0.4);
-    Point fewest = fewestPanels();
-    progress.step("along the frontier", 0.6);
+    progress.step("banks and panels, and the pairs between", 0.3);
+    boolean isByRule = wanted.targets().stream().allMatch(Target::isByRule);
+    // three searches side by side, each knowing what the others have tried
+    var leastSearched =
+        CompletableFuture.supplyAsync(
+            () -> search.leastBank(presentPanel, Math.min(presentBank, banks.count() - 1)));
+    var fewestSearched = CompletableFuture.supplyAsync(() -> isByRule ? null : fewestPanels());
     var frontier = new ArrayList<Point>();
-    for (Pair corner : search.corners()) {
+    for (Pair corner : isByRule ? List.<Pair>of() : search.corners()) {
       frontier.add(point(corner.panel(), corner.bank()));
     }
+    int least = leastSearched.join();
+    Point fewest = fewestSearched.join();
     progress.step("by hand beside it", 0.9);
     HandMethod hand = hand();
     Pair handPair = handPair(hand);
