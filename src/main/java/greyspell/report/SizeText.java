@@ -200,7 +200,7 @@ public final class SizeText {
           + " it asks for "
           + Say.number(Math.ceil(hand.modules() - 1e-9), 0)
           + " modules, and those that are there have "
-          + Say.number(hand.ratioNow(), 2)
+          + Say.number(hand.nowRatio(), 2)
           + ".";
     }
     if (result.steps().steps().isEmpty()) {

@@ -35,8 +35,8 @@ class SizeCommandTest {
       assertTrue(line.length() <= 100, line);
     }
     String flat = got.out.replaceAll("\\s+", " ");
-    assertTrue(flat.startsWith("Whin Cabin 4 modules (0.8 kW) with 2 packs (5.1 kWh) do not keep"));
-    assertTrue(flat.contains("Given the panels: 4 modules (0.8 kW) meet it with no bank"), flat);
+    assertTrue(flat.startsWith("Whin Cabin 4 modules (800 W) with 2 packs (5.1 kWh) do not keep"));
+    assertTrue(flat.contains("Given the panels: 4 modules (800 W) meet it with no bank"), flat);
     assertTrue(flat.contains("more panels would, with"), flat);
     assertTrue(flat.contains("costs.per_module, costs.per_pack"), flat);
     assertTrue(flat.contains("Pairs of which neither can be smaller"), flat);
