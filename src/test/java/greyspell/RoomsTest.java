@@ -79,7 +79,8 @@ class RoomsTest {
           Map.entry("operate", belowPages("study")),
           Map.entry("chart", belowPages("study", "words", "ladder")),
           Map.entry(
-              "sweep", Set.of("weather", "weather.ensemble", "sky", "electrical", "scenario", "study")),
+              "sweep",
+              Set.of("weather", "weather.ensemble", "sky", "electrical", "scenario", "study")),
           Map.entry(
               "report",
               belowPages("study", "words", "chart", "sweep", "ladder", "operate", "report.page")),
