@@ -403,7 +403,10 @@ public final class SizeText {
   }
 
   static String panels(Point point) {
-    return Say.count(point.modules(), "module", "modules") + " (" + Show.power(point.ratedW()) + ")";
+    return Say.count(point.modules(), "module", "modules")
+        + " ("
+        + Show.power(point.ratedW())
+        + ")";
   }
 
   static String bank(Point point) {
