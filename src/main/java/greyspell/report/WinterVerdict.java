@@ -35,9 +35,6 @@ final class WinterVerdict {
     bank(more);
     generator(more);
     letGo(more);
-    if (many.typical() != null) {
-      more.add(many.typical().words());
-    }
     return new Verdict(headline(book), demand(), List.copyOf(more), book.darkCount() == 0);
   }
 

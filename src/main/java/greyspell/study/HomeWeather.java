@@ -39,7 +39,18 @@ final class HomeWeather {
   static @Nullable WeatherSeries years(Scenario home) {
     WeatherChoice weather = home.weather();
     List<WeatherPath> files = weather.years().isEmpty() ? weather.files() : weather.years();
-    return files.isEmpty() ? null : withGlobal(home, read(home, files));
+    if (files.isEmpty()) {
+      return null;
+    }
+    WeatherSeries years = read(home, files);
+    if (!weather.years().isEmpty() && years.calendar().isTypical()) {
+      throw BadInput.of(
+          Place.of(years.source().file()),
+          "found a typical year",
+          "weather.years must be measured years",
+          "A typical year goes under weather.file.");
+    }
+    return withGlobal(home, years);
   }
 
   private static WeatherSeries read(Scenario home, List<WeatherPath> files) {

@@ -32,6 +32,11 @@ record LatestWinters(WinterSource all, int years) implements WinterSource {
   }
 
   @Override
+  public String format() {
+    return all.format();
+  }
+
+  @Override
   public List<String> notes() {
     return all.notes();
   }

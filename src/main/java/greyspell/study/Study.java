@@ -35,13 +35,21 @@ public final class Study {
   /** Runs a home through all hours of its weather. */
   public static StudyResult run(Scenario scenario, Steps steps) {
     steps.step("reading the weather", 0.0);
-    return run(scenario, read(scenario), steps);
+    WeatherSeries weather = read(scenario);
+    TypicalRank rank = TypicalRank.of(scenario, weather);
+    return run(scenario, weather, rank == null ? List.of() : List.of(rank.words()), steps);
   }
 
   /** Runs a home through all hours of some weather. */
   static StudyResult run(Scenario scenario, WeatherSeries weather, Steps steps) {
+    return run(scenario, weather, List.of(), steps);
+  }
+
+  private static StudyResult run(
+      Scenario scenario, WeatherSeries weather, List<String> first, Steps steps) {
     steps.step("sun and sky", 0.3);
     var study = new Study(scenario, HomeLight.of(scenario, weather));
+    study.cautions.addAll(0, first);
     study.noteEfficiency();
     steps.step("hour by hour", 0.6);
     HomeRun ran = study.ran();

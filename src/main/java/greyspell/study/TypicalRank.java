@@ -25,12 +25,28 @@ public record TypicalRank(String file, int rank, int winters, double darkWhm2, d
 
   /** Null where the file is no typical year, or where no measured winters stand beside it. */
   static @Nullable TypicalRank of(Scenario home, WintersDrawn drawn) {
-    if (home.weather().files().isEmpty() || home.weather().years().isEmpty()) {
+    if (!isAsked(home)) {
       return null;
     }
-    WeatherSeries typical = HomeWeather.withGlobal(home, HomeWeather.read(home));
     WinterSource measured =
         drawn.kind() == WinterKind.MEASURED ? drawn.source() : WintersWanted.allMeasured(home);
+    return of(home, HomeWeather.read(home), measured);
+  }
+
+  /** The same of weather that is read already and run by itself. */
+  static @Nullable TypicalRank of(Scenario home, WeatherSeries own) {
+    return isAsked(home) && own.calendar().isTypical()
+        ? of(home, own, WintersWanted.allMeasured(home))
+        : null;
+  }
+
+  private static boolean isAsked(Scenario home) {
+    return !home.weather().files().isEmpty() && !home.weather().years().isEmpty();
+  }
+
+  private static @Nullable TypicalRank of(
+      Scenario home, WeatherSeries own, @Nullable WinterSource measured) {
+    WeatherSeries typical = HomeWeather.withGlobal(home, own);
     double[] ownWm2 = typical.globalHorizontalWm2();
     if (!typical.calendar().isTypical() || measured == null || ownWm2 == null) {
       return null;
@@ -68,15 +84,16 @@ public record TypicalRank(String file, int rank, int winters, double darkWhm2, d
           + winters
           + " measured winters beside it: it hides every bad one.";
     }
-    return "From "
+    String duller = rank == 1 ? "none" : Integer.toString(rank - 1);
+    return "The winter of the typical year "
         + file
-        + " the winter of a typical year is as dull as the "
-        + ordinal(rank)
-        + " dullest of "
+        + " is as dull as the "
+        + (rank == 1 ? "" : ordinal(rank) + " ")
+        + "dullest of "
         + winters
         + " measured ones: "
-        + (rank - 1)
-        + (rank == 2 ? " was" : " were")
+        + duller
+        + (rank <= 2 ? " was" : " were")
         + " duller.";
   }
 

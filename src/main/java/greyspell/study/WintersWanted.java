@@ -36,6 +36,9 @@ public record WintersWanted(
 
   private static final int LEAST_YEARS = 3;
 
+  /** Common practice, no source: a decade shows what comes once in a few winters. */
+  private static final int ENOUGH_YEARS = 8;
+
   /**
    * What the scenario says.
    *
@@ -185,7 +188,16 @@ public record WintersWanted(
     return new WintersDrawn(
         WinterKind.SPLICED,
         EnsembleSource.spliced(years, site(home, years), wanted(), seed),
-        List.of());
+        years.calendar().years() < ENOUGH_YEARS ? List.of(fewBehind(years)) : List.of());
+  }
+
+  /** A hundred winters out of three look like a hundred: one December in three recurs in them. */
+  private static String fewBehind(WeatherSeries years) {
+    int n = years.calendar().years();
+    return "Only "
+        + n
+        + " measured years stand behind these winters: what a single one of them brought comes"
+        + " back in many, and what none of them brought comes in none. Ten years tell far more.";
   }
 
   /** The sun is the house's, the clock the file's. */

@@ -231,6 +231,36 @@ class ManyWintersTest {
     TypicalRank rank = ManyWinters.run(home, WintersWanted.of(home, null), 1, SILENT).typical();
     assertNotNull(rank);
     assertTrue(rank.rank() >= 1 && rank.rank() <= rank.winters() + 1, rank.words());
+    List<String> alone = Study.run(home, SILENT).cautions();
+    assertEquals(rank.words(), alone.get(0), "run by itself it is ranked too");
+  }
+
+  @Test
+  void aTypicalYearIsNoMeasuredOne() throws IOException {
+    writeTypicalYear();
+    Scenario home = home("alder-fold", "{file: typical.csv, years: typical.csv}");
+    BadInput told = assertThrows(BadInput.class, () -> Study.run(home, SILENT));
+    assertEquals("found a typical year", told.faults().get(0).found());
+    var wanted = WintersWanted.of(home, 5);
+    assertThrows(BadInput.class, () -> wanted.draw(home));
+  }
+
+  @Test
+  void fewYearsBehindManyWintersAreTold() throws IOException {
+    Scenario home = home("alder-fold", "");
+    WintersDrawn spliced = WintersWanted.of(home, 60).draw(home);
+    assertEquals(WinterKind.SPLICED, spliced.kind());
+    assertTrue(spliced.cautions().get(0).startsWith("Only 3 measured years stand behind"));
+  }
+
+  @Test
+  void aWinterShownInFullSaysWhatKindItIs() throws IOException {
+    Scenario home = home("alder-fold", "");
+    for (WinterKind kind : WinterKind.values()) {
+      WinterSource source = WintersWanted.of(home, 2).withHow(kind).source(home);
+      String format = EnsembleSeries.oneWinter(source, 0).source().format();
+      assertTrue(format.startsWith(kind.name().toLowerCase(Locale.ROOT)), format);
+    }
   }
 
   /** A winter of the sample, dressed up as a typical year, beside the home. */

@@ -37,7 +37,7 @@ public final class EnsembleSeries {
     notes.add("29 February, where there is one, is the mean of the days beside it");
     return new WeatherSeries(
         calendar,
-        source.site().source(source.describe(), "made weather"),
+        source.site().source(source.describe(), source.format()),
         new GapReport(0, 0, notes),
         columns);
   }
@@ -61,7 +61,7 @@ public final class EnsembleSeries {
     columns.diffuseHorizontalWm2 = year.diffuseHorizontalWm2();
     return new WeatherSeries(
         calendar,
-        source.site().source(source.describe(), "made weather"),
+        source.site().source(source.describe(), source.format()),
         new GapReport(0, 0, source.notes()),
         columns);
   }

@@ -79,6 +79,11 @@ final class MeasuredWinters implements WinterSource {
   }
 
   @Override
+  public String format() {
+    return "measured winters";
+  }
+
+  @Override
   public List<String> notes() {
     return List.of("winters as they stand in the file; 29 February is left out");
   }

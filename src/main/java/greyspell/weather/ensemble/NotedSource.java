@@ -31,6 +31,11 @@ record NotedSource(WinterSource source, List<String> more) implements WinterSour
   }
 
   @Override
+  public String format() {
+    return source.format();
+  }
+
+  @Override
   public List<String> notes() {
     var notes = new ArrayList<>(more);
     notes.addAll(source.notes());

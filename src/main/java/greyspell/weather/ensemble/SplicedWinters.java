@@ -218,6 +218,11 @@ final class SplicedWinters implements WinterSource {
   }
 
   @Override
+  public String format() {
+    return "spliced winters";
+  }
+
+  @Override
   public List<String> notes() {
     String more = days.moreWords();
     return List.of(

@@ -28,6 +28,11 @@ public interface WinterSource {
   /** Where the years come from, in a few words: "made from monthly means, seed 7". */
   String describe();
 
+  /** What kind of weather it is, where a file's format is told: "measured winters". */
+  default String format() {
+    return "made weather";
+  }
+
   /** What was assumed and what the reader must know, one sentence each. */
   List<String> notes();
 }
