@@ -87,7 +87,7 @@ final class HomeForcing {
   Forcing make() {
     if (!isByStrings) { // many times in the same weather: said once, by the home as it stands
       cautions.addAll(WeatherNotes.cautions(scenario.site(), weather));
-      cautions.addAll(0, WeatherNotes.lightCautions(light.radiation()));
+      cautions.addAll(0, lightCautions());
       assumptions.addAll(WeatherNotes.assumptions(weather, light.radiation()));
     }
     for (ArraySpec array : scenario.arrays()) {
@@ -166,6 +166,12 @@ final class HomeForcing {
     if (other != null && !without.has(Effect.OTHER_SOURCE)) {
       columns.otherBusWh = otherWh(other);
     }
+  }
+
+  private List<String> lightCautions() {
+    return light
+        .kept()
+        .get(new LightKey(), () -> WeatherNotes.lightCautions(light.radiation()));
   }
 
   private LoadHours asked(LoadPlan plan, @Nullable LoadLog log, LoadWeather loadWeather) {
@@ -287,6 +293,9 @@ final class HomeForcing {
   /** What a plane brings in this light depends on no more than this. */
   private record PlaneKey(
       ArraySpec array, ControllerSpec controller, double nominalV, double wireOhm) {}
+
+  /** What is said of the light is the same for every variant in it. */
+  private record LightKey() {}
 
   private record LoadKey(LoadPlan plan, long seed) {}
 

@@ -8,7 +8,6 @@ import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.weather.WeatherSeries;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -39,8 +38,15 @@ public record StudyResult(
    */
   public record PlaneBooks(String name, double availableWh, double cableHeatWh) {
     static PlaneBooks of(String name, SolarHours hours) {
-      return new PlaneBooks(
-          name, Arrays.stream(hours.availableWh()).sum(), Arrays.stream(hours.cableHeatWh()).sum());
+      return new PlaneBooks(name, sumWh(hours.availableWh()), sumWh(hours.cableHeatWh()));
+    }
+
+    private static double sumWh(double[] wh) {
+      double sumWh = 0.0;
+      for (double one : wh) {
+        sumWh += one;
+      }
+      return sumWh;
     }
   }
 
