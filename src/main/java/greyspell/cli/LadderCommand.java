@@ -78,7 +78,7 @@ final class LadderCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print the figures for other programs.")
   private boolean json;
 
-  @Mixin private WeatherChoice weather = new WeatherChoice();
+  @Mixin private WintersOption weather = new WintersOption();
   @Mixin private LibraryOption library = new LibraryOption();
 
   @Override

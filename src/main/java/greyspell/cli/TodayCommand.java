@@ -75,7 +75,7 @@ final class TodayCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print the figures for other programs.")
   private boolean json;
 
-  @Mixin private WeatherChoice weather = new WeatherChoice();
+  @Mixin private WintersOption weather = new WintersOption();
   @Mixin private LibraryOption library = new LibraryOption();
 
   @Override

@@ -4,8 +4,11 @@ import greyspell.quantity.BadInput;
 import greyspell.quantity.Nearest;
 import greyspell.quantity.Place;
 import greyspell.scenario.Scenario;
+import greyspell.study.Study.Steps;
+import greyspell.study.Trials;
 import greyspell.study.WintersWanted;
 import greyspell.weather.ensemble.WinterKind;
+import greyspell.weather.ensemble.WinterSource;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -16,11 +19,13 @@ import picocli.CommandLine.Option;
 final class WintersOption {
   private static final int MOST = 10_000;
 
+  private static final int MOST_TRIED = 300;
+
   @Option(
       names = "--winters",
       paramLabel = "N",
       description =
-          "Run N drawn winters and tell the odds; the one that comes once in ten years is shown in full.")
+          "Go through N winters, drawn or measured, instead of the weather file's years as they stand.")
   private @Nullable Integer winters;
 
   @Option(
@@ -38,6 +43,23 @@ final class WintersOption {
             || home.weather().winters() != null
             || home.weather().isMeansAlone();
     return isAsked ? wanted(home) : null;
+  }
+
+  /** Weather in which variants of a home are tried: its own years, or the winters asked for. */
+  Trials trials(Scenario home, Steps steps) {
+    WintersWanted wanted = find(home);
+    if (wanted == null) {
+      return Trials.of(home, steps);
+    }
+    WinterSource source = wanted.draw(home).source();
+    if (source.years() > MOST_TRIED) {
+      throw BadInput.of(
+          Place.of("--winters"),
+          "found " + source.years(),
+          "must be 1 to " + MOST_TRIED + " where many variants are tried",
+          "30 to 100 tell enough.");
+    }
+    return Trials.of(home, source, source.years(), steps);
   }
 
   WintersWanted wanted(Scenario home) {

@@ -64,6 +64,11 @@ public record LoadPlan(
     return with(changed, changedLog);
   }
 
+  /** With these appliances instead. */
+  public LoadPlan withAppliances(List<ApplianceSpec> others) {
+    return with(others, log);
+  }
+
   /** Every load at the low end of its range. */
   public LoadPlan low() {
     return allAt(true);

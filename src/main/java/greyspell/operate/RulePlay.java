@@ -7,7 +7,6 @@ import greyspell.balance.Ledger;
 import greyspell.calendar.HourCalendar;
 import greyspell.calendar.Winter;
 import greyspell.load.ApplianceSpec;
-import greyspell.load.LoadPlan;
 import greyspell.operate.RuleCard.Price;
 import greyspell.scenario.Scenario;
 import greyspell.study.Trials;
@@ -75,15 +74,7 @@ final class RulePlay {
   }
 
   private Scenario with(List<ApplianceSpec> appliances) {
-    LoadPlan plan = home.load();
-    return home.withLoad(
-        new LoadPlan(
-            appliances,
-            plan.log(),
-            plan.dailyVariationFraction(),
-            plan.hourlyVariationFraction(),
-            plan.growthFraction(),
-            plan.policy()));
+    return home.withLoad(home.load().withAppliances(appliances));
   }
 
   private static double[] less(double[] all, double[] without) {

@@ -1,7 +1,6 @@
 package greyspell.operate;
 
 import greyspell.load.ApplianceSpec;
-import greyspell.load.LoadPlan;
 import greyspell.load.Priority;
 import greyspell.power.Charger;
 import greyspell.scenario.Scenario;
@@ -121,15 +120,7 @@ public record Today(
   }
 
   private static Scenario with(Scenario home, List<ApplianceSpec> appliances) {
-    LoadPlan plan = home.load();
-    return home.withLoad(
-        new LoadPlan(
-            appliances,
-            plan.log(),
-            plan.dailyVariationFraction(),
-            plan.hourlyVariationFraction(),
-            plan.growthFraction(),
-            plan.policy()));
+    return home.withLoad(home.load().withAppliances(appliances));
   }
 
   /** The one that helps most first, then the next beside it. */
