@@ -98,7 +98,7 @@ final class WeatherCalibrate implements Callable<Integer> {
           Place.of(file.toString()),
           "the file does not say where it was taken",
           "needed: latitude and longitude",
-          "State " + option + ".");
+          "State them with --latitude and --longitude; " + option + " is missing.");
     }
     return within(option, value, -most, most);
   }

@@ -112,7 +112,9 @@ final class ManyTables {
     }
     var rows = new ArrayList<Row>();
     rows.add(counted("Longest grey spell, days", climate.length(), ManyTables::whole));
+    addTail(rows, climate.length(), days -> Say.number(days, 1));
     rows.add(counted("Deepest grey spell, kWh short", climate.depth(), Say::kwhCell));
+    addTail(rows, climate.depth(), wh -> Say.number(wh / 1000.0, 1));
     rows.add(counted("Bank that rides through, kWh usable", climate.bank(), Say::kwhCell));
     rows.add(mayPass());
     ExtremeTail tail = climate.bank().tail();
@@ -122,6 +124,23 @@ final class ManyTables {
       rows.add(fitted("  to", tail::high));
     }
     return new Table(head, rows);
+  }
+
+  /** A spell's tail in one row, with its band: what is designed for is the bank. */
+  private static void addTail(List<Row> rows, ReturnCurve curve, DoubleFunction<String> say) {
+    ExtremeTail tail = curve.tail();
+    if (tail == null) {
+      return;
+    }
+    var cells = new ArrayList<String>();
+    cells.add(curve.isTailDoubtful() ? "  fitted, 90 % band; fits badly" : "  fitted, 90 % band");
+    for (int onceIn : SpellClimate.ONCE_IN) {
+      cells.add(
+          say.apply(Math.max(0.0, tail.low(onceIn)))
+              + " to "
+              + say.apply(Math.max(0.0, tail.high(onceIn))));
+    }
+    rows.add(new Row(cells, false));
   }
 
   private Row counted(String word, ReturnCurve curve, DoubleFunction<String> say) {

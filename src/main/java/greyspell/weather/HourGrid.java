@@ -18,6 +18,7 @@ final class HourGrid {
   static final int ENOUGH_PERCENT = 75;
 
   /** Rows looked at before the interval is believed: a missing second row must not mislead. */
+  private static final long MINUTES_PER_DAY = 1440;
   private static final int ROWS_TO_SETTLE = 200;
 
   private static final int MOST_YEARS = 120;
@@ -46,6 +47,8 @@ final class HourGrid {
   private double[][] sums;
   private byte[][] counts;
   private int[] lineOfHour = new int[USUAL_HOURS];
+
+  private boolean isFileOrderTold;
 
   HourGrid(List<WeatherColumn> used, boolean stampsAreEnds, int siteOffsetMin, FaultList faults) {
     this.used = used.toArray(new WeatherColumn[0]);
@@ -95,6 +98,12 @@ final class HourGrid {
   }
 
   private void refuseOrder(int line, long stampMin) {
+    if (previousLine == 0) { // files in the wrong order: every row of this one would be told
+      if (isFileOrderTold) {
+        return;
+      }
+      isFileOrderTold = true;
+    }
     boolean isSame = stampMin == previousStamp;
     String previous = previousLine == 0 ? "the end of the file before" : "line " + previousLine;
     faults.add(
@@ -102,7 +111,7 @@ final class HourGrid {
         1,
         isSame
             ? "the same time as " + previous
-            : "time goes back " + (previousStamp - stampMin) + " minutes against " + previous,
+            : "time goes back " + back(previousStamp - stampMin) + " against " + previous,
         "each row must be later than the row before",
         isSame || previousStamp - stampMin < 120
             ? "An hour that comes twice in autumn is a sign of daylight saving: export in UTC or in"
@@ -110,6 +119,12 @@ final class HourGrid {
             : previousLine == 0
                 ? "Name the files in the order of their times, each once."
                 : "Sort the rows by time and drop doubles.");
+  }
+
+  private static String back(long minutes) {
+    return minutes < 60 * MINUTES_PER_DAY
+        ? minutes + " minutes"
+        : minutes / MINUTES_PER_DAY + " days";
   }
 
   /** The length of an interval where something outside the file states it. */

@@ -100,6 +100,13 @@ class JoinedFilesTest {
   }
 
   @Test
+  void filesInTheWrongOrderAreToldOnce() throws IOException {
+    String message = refusal(file("2.csv", csv(2019, 8760)), file("1.csv", csv(2018, 8760)));
+    assertTrue(message.contains("time goes back 729 days against the end of the file"), message);
+    assertEquals(1, message.split("goes back", -1).length - 1, message);
+  }
+
+  @Test
   void holesBetweenFilesAreHoles() throws IOException {
     Path one = file("1.csv", csv(2018, 8760 - 100));
     Path two = file("2.csv", csv(2019, 8760));
