@@ -19,6 +19,7 @@ final class HourGrid {
 
   /** Rows looked at before the interval is believed: a missing second row must not mislead. */
   private static final long MINUTES_PER_DAY = 1440;
+
   private static final int ROWS_TO_SETTLE = 200;
 
   private static final int MOST_YEARS = 120;
