@@ -13,6 +13,7 @@ import greyspell.study.ElectricalCheck;
 import greyspell.study.ManyWinters;
 import greyspell.study.StudyResult;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -32,7 +33,7 @@ final class PageMaker {
   }
 
   static Page page(StudyResult result, ElectricalCheck check, List<String> pictures) {
-    return new PageMaker(result).make(check, pictures, Verdict.of(result), null);
+    return new PageMaker(result).make(check, pictures, Verdict.of(result), null, List.of());
   }
 
   static Page page(
@@ -42,14 +43,20 @@ final class PageMaker {
       ManyWinters many,
       List<String> winterPictures) {
     return new PageMaker(result)
-        .make(check, pictures, WinterVerdict.of(many), WintersPage.of(many, winterPictures));
+        .make(
+            check,
+            pictures,
+            WinterVerdict.of(many),
+            WintersPage.of(many, winterPictures),
+            many.cautions());
   }
 
   private Page make(
       ElectricalCheck check,
       List<String> pictures,
       Verdict verdict,
-      @Nullable WintersPage manyWinters) {
+      @Nullable WintersPage manyWinters,
+      List<String> ofAllWinters) {
     var fortnight = Fortnight.of(result);
     var alwaysOn = Facts.alwaysOn(result);
     var keys = new ArrayList<Pair>();
@@ -97,9 +104,16 @@ final class PageMaker {
         ElectricalPage.of(check, result),
         inputs(),
         result.assumptions(),
-        Cautions.all(result),
+        cautions(ofAllWinters),
         HowToRead.words(),
         manyWinters);
+  }
+
+  /** Of all winters first, then of the one that is shown in full, each once. */
+  private List<String> cautions(List<String> ofAllWinters) {
+    var all = new LinkedHashSet<String>(ofAllWinters);
+    all.addAll(Cautions.all(result));
+    return List.copyOf(all);
   }
 
   // ---- what running out means

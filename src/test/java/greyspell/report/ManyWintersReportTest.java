@@ -151,6 +151,10 @@ class ManyWintersReportTest {
     assertTrue(page.contains(WinterVerdict.of(SomeMany.MADE).headline()));
     assertTrue(page.contains("How often grey spells return"));
     assertTrue(page.contains("One of them in full: " + SomeMany.MADE.book().shown().name()));
+    assertFalse(SomeMany.MADE.cautions().isEmpty());
+    for (String caution : SomeMany.MADE.cautions()) {
+      assertTrue(page.contains(caution), caution);
+    }
     ReportFiles.write(result, null, null, temp, false, name -> {});
     assertFalse(Files.exists(temp.resolve("winters.json")));
     assertFalse(Files.exists(temp.resolve("winters.csv")));
