@@ -169,9 +169,7 @@ final class HomeForcing {
   }
 
   private List<String> lightCautions() {
-    return light
-        .kept()
-        .get(new LightKey(), () -> WeatherNotes.lightCautions(light.radiation()));
+    return light.kept().get(new LightKey(), () -> WeatherNotes.lightCautions(light.radiation()));
   }
 
   private LoadHours asked(LoadPlan plan, @Nullable LoadLog log, LoadWeather loadWeather) {
