@@ -33,8 +33,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "explain",
     description = {
-      "Tells why the lights go out in a home: the causes with their shares, the dark spells day by day,",
-      "and the smallest changes that prevent them, each of them run. With --out it writes pages to hand over."
+      "Tells why the lights go out and what would prevent it.",
+      "The causes with their shares, the dark spells day by day, the smallest changes that prevent them, each of them run. With --out it writes pages to hand over."
     },
     footer = {
       "",

@@ -10,6 +10,7 @@ import greyspell.report.LadderText;
 import greyspell.report.TextFile;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
+import greyspell.scenario.ScenarioReader;
 import greyspell.study.Trials;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "ladder",
     description = {
-      "Tells what to do or buy next: first what costs nothing, then what avoids a kWh of shortfall for the least money, one step after another.",
+      "Tells what to do or buy next, one step after another.",
+      "First what costs nothing, then what avoids a kWh of shortfall for the least money.",
       "Prices are those under 'costs' in the scenario; where one is missing, the step is told in kWh and hours."
     },
     footer = {
@@ -66,7 +68,8 @@ final class LadderCommand implements Callable<Integer> {
   @Option(
       names = "--write",
       paramLabel = "FILE",
-      description = "Save the scenario with all steps taken; 'run' on it confirms the last line.")
+      description =
+          "Save the scenario with all steps taken, best beside the old one: files are named relative to it. 'run' on it confirms the last line.")
   private @Nullable Path write;
 
   @Option(
@@ -101,6 +104,8 @@ final class LadderCommand implements Callable<Integer> {
               progress::step);
     }
     if (write != null) {
+      // files are named relative to the scenario: where it is to stand they must be found again
+      ScenarioReader.readText(ladder.topText(), write, library.folder());
       TextFile.write(write, ladder.topText());
     }
     if (out != null) {

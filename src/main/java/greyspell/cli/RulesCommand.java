@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "rules",
     description = {
-      "Looks for up to three simple rules that keep the lights on in grey weeks: below which charge at sunset to leave what off.",
+      "Looks for up to three rules for the fridge door.",
+      "Below which charge at sunset to leave what off, to keep the lights on in grey weeks.",
       "Found on some winters, tried on others; both prices are told: outage avoided and comfort given up."
     },
     footer = {"", "Example: greyspell rules scenarios/alder-fold.yaml --winters 20 --out card"},

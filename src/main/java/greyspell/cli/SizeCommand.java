@@ -39,9 +39,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "size",
     description = {
-      "Finds the smallest bank for the panels, the fewest panels for the bank, and the cheapest pair,",
-      "for a target; with the standards' hand method beside it. Panels are whole strings that the",
-      "rules allow, banks whole packs."
+      "Finds the smallest bank, the fewest panels and the cheapest pair for a target.",
+      "With the standards' hand method beside it. Panels are whole strings that the rules allow, banks whole packs."
     },
     footer = {
       "",

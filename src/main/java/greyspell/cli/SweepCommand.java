@@ -29,9 +29,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "sweep",
     description = {
-      "Runs one home or many under every combination of values of any of their keys,",
-      "and writes a table with one row a run. What is interrupted goes on where it was",
-      "when the same command is given again."
+      "Runs homes under every combination of values of their keys, into a table.",
+      "One row a run. What is interrupted goes on where it was when the same command is given again."
     },
     footer = {
       "",

@@ -28,7 +28,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "today",
     description = {
-      "Tells how long the charge lasts from now on, for each class of loads, what switching off buys, and whether to run the generator.",
+      "Tells how long the charge lasts from now on.",
+      "For each class of loads; what switching off buys, and whether to run the generator.",
       "The days ahead are those of other years around this date: no forecast."
     },
     footer = {

@@ -28,8 +28,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "tradeoff",
     description = {
-      "Panels or storage? Replays the weather for every pair of panels and bank around what stands:",
-      "what one more string is worth in storage, where the answer flips, and what limits cut off."
+      "Panels or storage? Tells what one more string is worth in storage.",
+      "Replays the weather for every pair of panels and bank around what stands; tells where the answer flips and what limits cut off."
     },
     footer = {
       "",
