@@ -8,6 +8,7 @@ import greyspell.report.LadderFiles;
 import greyspell.report.LadderJson;
 import greyspell.report.LadderText;
 import greyspell.report.TextFile;
+import greyspell.scenario.EquipmentReader;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
 import greyspell.scenario.ScenarioReader;
@@ -93,6 +94,9 @@ final class LadderCommand implements Callable<Integer> {
       progress.step("reading the scenario", 0.0);
       ScenarioEdit text = ScenarioEdit.of(scenario);
       Scenario home = text.scenario(library.folder());
+      if (generator != null) {
+        EquipmentReader.checkGenerator(scenario, library.folder(), generator, "--generator");
+      }
       Trials trials = weather.trials(home, progress::step);
       ladder =
           Climb.of(

@@ -234,8 +234,14 @@ public final class LadderText {
         + piece
         + " costs less than "
         + money(flip.pieceCost())
-        + (stated == null ? " (now without a price)" : " (now " + money(stated) + ")")
+        + (stated == null ? notInFull(step) : " (now " + money(stated) + ")")
         + ".";
+  }
+
+  private String notInFull(Step step) {
+    List<String> missing =
+        step.priceKeys().stream().filter(ladder.missingPrices()::contains).toList();
+    return ", all that comes with it reckoned in (not stated: " + String.join(", ", missing) + ")";
   }
 
   private void beside() {

@@ -116,7 +116,9 @@ public final class TradeoffText {
     }
     return Double.isInfinite(r.packWorthModules())
         ? ", more than any number of panels on this map"
-        : ", as much as " + Show.trimmed(r.packWorthModules(), 1) + " panels";
+        : ", as much as "
+            + Show.trimmed(r.packWorthModules(), 1)
+            + (r.packWorthModules() < 1.05 && r.packWorthModules() > 0.95 ? " panel" : " panels");
   }
 
   private static String litres(double fuelL) {

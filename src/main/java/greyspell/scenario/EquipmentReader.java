@@ -78,6 +78,20 @@ public final class EquipmentReader {
     return best;
   }
 
+  /**
+   * Refuses a name that no generator of the library has.
+   *
+   * @param scenario beside or above which the library is looked for
+   * @param folder of the library; null to look for it
+   * @throws BadInput with the nearest names
+   */
+  public static void checkGenerator(
+      Path scenario, @Nullable Path folder, String name, String option) {
+    new EquipmentReader(
+            folder != null ? folder : Library.find(scenario, ScenarioReader.programFolder()))
+        .block(PowerKeys.GENERATOR, name, "generator", option);
+  }
+
   private Block block(Shape shape, String name, String key, String option) {
     Node entry = library.entry(shape, name, Place.of(option), key, border);
     border.throwIfAny("");
