@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "Example: greyspell compare scenarios/fern-lodge.yaml --log scenarios/fern-lodge-log.csv"
+      "Example: greyspell compare scenarios/whin-cabin.yaml --log scenarios/whin-cabin-log.csv"
     },
     mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {

@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "Example: greyspell today scenarios/harrow-combe.yaml --charge 62% --sky grey --at 2026-12-04T17:00"
+      "Example: greyspell today scenarios/harrow-combe.yaml --charge 62%% --sky grey --at 2026-12-04T17:00"
     },
     mixinStandardHelpOptions = true)
 final class TodayCommand implements Callable<Integer> {
@@ -50,7 +50,7 @@ final class TodayCommand implements Callable<Integer> {
       required = true,
       paramLabel = "PERCENT",
       description =
-          "What the monitor shows now: 62% (of the whole bank, not of what lies above the reserve).")
+          "What the monitor shows now: 62%% (of the whole bank, not of what lies above the reserve).")
   private String charge = "";
 
   @Option(

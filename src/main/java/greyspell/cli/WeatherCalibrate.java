@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "calibrate",
     description = {
-      "Makes a cloud table from a file that has both cloud cover and irradiance, and prints it as a block for the scenario.",
+      "Makes a cloud table from a file that has both cloud cover and irradiance.",
+      "Prints it as a block for the scenario.",
       "With it, light is worked out from the cloud cover of other years or of a place nearby. Its error stands beside the classic curve's."
     },
     footer = {"", "Example: greyspell weather calibrate weather-samples/grey-maritime.csv"},

@@ -1,0 +1,72 @@
+package greyspell.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** What every command says of itself. */
+final class HelpTest {
+  private static final Pattern NAMED_FILE =
+      Pattern.compile("(?:scenarios|weather-samples)/[\\w-]+\\.(?:yaml|csv)");
+
+  static Stream<CommandSpec> commands() {
+    var all = new ArrayList<CommandSpec>();
+    gather(Main.commandLine(), all);
+    return all.stream();
+  }
+
+  private static void gather(CommandLine command, List<CommandSpec> all) {
+    all.add(command.getCommandSpec());
+    command.getSubcommands().values().forEach(sub -> gather(sub, all));
+  }
+
+  /** Help texts are formats: a bare per cent sign makes the program complain on the terminal. */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void everyTextCanBeShown(CommandSpec command) {
+    var complaints = new ByteArrayOutputStream();
+    PrintStream usual = System.err;
+    System.setErr(new PrintStream(complaints, true, StandardCharsets.UTF_8));
+    try {
+      assertFalse(command.commandLine().getUsageMessage().isEmpty());
+    } finally {
+      System.setErr(usual);
+    }
+    assertEquals("", complaints.toString(StandardCharsets.UTF_8));
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void examplesNameFilesThatAreThere(CommandSpec command) {
+    for (String line : command.usageMessage().footer()) {
+      var named = NAMED_FILE.matcher(line);
+      while (line.startsWith("Example:") && named.find()) {
+        assertTrue(Files.exists(Path.of(named.group())), line);
+      }
+    }
+  }
+
+  /** The list of commands shows the first line alone. */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void theFirstLineIsAWholeSentence(CommandSpec command) {
+    String[] description = command.usageMessage().description();
+    if (description.length > 0 && !command.name().equals("greyspell")) {
+      assertTrue(description[0].endsWith("."), description[0]);
+      assertFalse(description[0].length() > 90, description[0]);
+    }
+  }
+}
