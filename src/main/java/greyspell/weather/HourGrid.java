@@ -122,7 +122,8 @@ final class HourGrid {
                 : "Sort the rows by time and drop doubles.");
   }
 
-  private static String back(long minutes) {
+  /** A distance of two times in words. */
+  static String back(long minutes) {
     return minutes < 60 * MINUTES_PER_DAY
         ? minutes + " minutes"
         : minutes / MINUTES_PER_DAY + " days";

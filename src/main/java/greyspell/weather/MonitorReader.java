@@ -8,10 +8,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,7 +28,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class MonitorReader {
   private static final String PLAIN_TIME = "yyyy-MM-dd HH:mm:ss";
-  private static final int MOST_VALUES = 20_000_000;
   private static final double MOST_W = 1e6;
 
   private final Lines lines;
@@ -44,16 +41,14 @@ public final class MonitorReader {
   private int[] timeField = new int[0];
   private int[] fieldOf = new int[0];
   private int mostField;
-  private long[] minute = new long[4096];
-  private double[][] column = new double[0][];
-  private int rows;
-  private int doubled;
+  private MonitorRows rows;
   private int strays;
 
   private MonitorReader(Lines lines, FaultList faults, MonitorMap map, double siteUtcOffsetH) {
     this.lines = lines;
     this.faults = faults;
     this.map = map;
+    rows = new MonitorRows(0, faults);
     this.siteUtcOffsetH = siteUtcOffsetH;
   }
 
@@ -115,7 +110,7 @@ public final class MonitorReader {
       takeMappedNames();
     }
     faults.throwIfAny();
-    column = new double[map.columns.size()][4096];
+    rows = new MonitorRows(map.columns.size(), faults);
     readRows();
     faults.throwIfAny();
     return log();
@@ -258,34 +253,15 @@ public final class MonitorReader {
             "time: found " + lines.quoted(timeField[0]),
             "must be like " + (isPlain ? "2024-11-03T00:00" : pattern.toString()),
             isPlain ? "" : "Change time_format in the map.");
-      } else if (rows > 0 && at < minute[rows - 1]) {
-        faults.add(
-            lines.number(),
-            lines.column(timeField[0]),
-            "time goes back " + (minute[rows - 1] - at) + " minutes",
-            "each row must be later than the row before",
-            mendOrder(minute[rows - 1] - at, at));
-      } else if (rows > 0 && at == minute[rows - 1]) {
-        doubled++; // several rows a minute: the first of each is taken
-      } else {
-        takeRow(at);
+      } else if (rows.begin(at, lines.number(), lines.column(timeField[0]))) {
+        for (int k = 0; k < fieldOf.length; k++) {
+          rows.put(k, value(fieldOf[k], map.columns.get(k)));
+        }
       }
     }
     if (lines.isTooLong()) {
       faults.add(lines.number(), 1, "a line without end", "must be a row of a table", "");
     }
-  }
-
-  private static String mendOrder(long backMin, long at) {
-    boolean isMidnight =
-        Math.floorMod(at, (long) Dates.HOURS_PER_DAY * Dates.MINUTES_PER_HOUR) == 0;
-    if (isMidnight && backMin > 1200) {
-      return "Midnight at the end of a day must bear the next day's date, or be 24:00 of its own.";
-    }
-    return backMin <= 2 * Dates.MINUTES_PER_HOUR
-        ? "An hour that comes twice in autumn is a sign of daylight saving: export in UTC or in"
-            + " standard time."
-        : "Sort the rows by time.";
   }
 
   private long time() {
@@ -307,32 +283,6 @@ public final class MonitorReader {
       text.append(":00");
     }
     return pattern.epochMinuteBegun(text.toString());
-  }
-
-  private void takeRow(long at) {
-    if (rows == minute.length) {
-      grow();
-    }
-    minute[rows] = at;
-    for (int k = 0; k < fieldOf.length; k++) {
-      column[k][rows] = value(fieldOf[k], map.columns.get(k));
-    }
-    rows++;
-  }
-
-  private void grow() {
-    if ((long) rows * 2 * (fieldOf.length + 1) > MOST_VALUES) {
-      throw faults.alone(
-          lines.number(),
-          1,
-          "more than " + rows + " rows",
-          "must be a log of weeks or a few years",
-          "Export with rows of five minutes or more.");
-    }
-    minute = Arrays.copyOf(minute, 2 * rows);
-    for (int k = 0; k < column.length; k++) {
-      column[k] = Arrays.copyOf(column[k], 2 * rows);
-    }
   }
 
   private double value(int field, Mapped mapped) {
@@ -369,11 +319,12 @@ public final class MonitorReader {
   }
 
   private MonitorLog log() {
-    if (rows < 2) {
+    int count = rows.rows();
+    if (count < 2) {
       throw faults.alone(
-          0, 0, rows + " rows of values", "must be at least two", "Was the file cut off?");
+          0, 0, count + (count == 1 ? " row" : " rows") + " of values", "must be at least two", "Was the file cut off?");
     }
-    int step = step();
+    int step = rows.stepMinutes();
     if (step > Dates.MINUTES_PER_HOUR) {
       throw faults.alone(
           0,
@@ -382,7 +333,7 @@ public final class MonitorReader {
           "must be 1 to 60 minutes apart",
           "Daily sums do not say when the sun was missing.");
     }
-    if (strays > rows / 100 + 1) {
+    if (strays > count / 100 + 1) {
       throw faults.alone(
           0,
           0,
@@ -400,14 +351,18 @@ public final class MonitorReader {
     Double offsetH = map.utcOffsetH;
     double clockH = isUtc ? 0.0 : offsetH == null ? siteUtcOffsetH : offsetH;
     long clockMin = Math.round(clockH * Dates.MINUTES_PER_HOUR);
-    var start = new long[rows];
-    for (int i = 0; i < rows; i++) {
-      start[i] = minute[i] - clockMin - lead;
-    }
-    return new MonitorLog(start, values(step), step, lead, isChargeInWh(), map, notes);
+    return new MonitorLog(
+        rows.startMinutes(clockMin + lead),
+        rows.values(map.columns, step),
+        step,
+        lead,
+        isChargeInWh(),
+        map,
+        notes);
   }
 
   private void tellReading(int step) {
+    int doubled = rows.doubled();
     if (doubled > 0) {
       notes.add(doubled + " rows of a minute that already had one are left out");
     }
@@ -424,32 +379,7 @@ public final class MonitorReader {
     return Dates.clock(siteUtcOffsetH);
   }
 
-  /** The middle one of the distances between rows. */
-  private int step() {
-    var apart = new long[rows - 1];
-    for (int i = 1; i < rows; i++) {
-      apart[i - 1] = minute[i] - minute[i - 1];
-    }
-    Arrays.sort(apart);
-    return (int) Math.min(apart[apart.length / 2], 1_000_000L);
-  }
-
   private boolean isChargeInWh() {
     return map.columns.stream().anyMatch(m -> m.kind() == MonitorColumn.Kind.STORED);
-  }
-
-  private Map<MonitorColumn, double[]> values(int step) {
-    var values = new EnumMap<MonitorColumn, double[]>(MonitorColumn.class);
-    for (int k = 0; k < column.length; k++) {
-      Mapped mapped = map.columns.get(k);
-      double[] of = Arrays.copyOf(column[k], rows);
-      if (mapped.kind() == MonitorColumn.Kind.ENERGY) {
-        for (int i = 0; i < rows; i++) {
-          of[i] *= Dates.MINUTES_PER_HOUR / (double) step;
-        }
-      }
-      values.put(mapped.column(), of);
-    }
-    return values;
   }
 }

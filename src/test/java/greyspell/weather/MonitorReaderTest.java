@@ -133,12 +133,32 @@ class MonitorReaderTest {
     String names = refusal(null, "when,watts\n2024-10-27T02:00,5\n");
     assertTrue(names.contains("--columns"), names);
     assertTrue(refusal(null, "").contains("empty"));
-    assertTrue(refusal(null, "local_start,load_w\n2024-10-27T02:00,5\n").contains("1 rows"));
+    assertTrue(refusal(null, "local_start,load_w\n2024-10-27T02:00,5\n").contains("1 row of values"));
     String daily = refusal(null, "local_start,load_w\n2024-10-27T00:00,5\n2024-10-28T00:00,6\n");
     assertTrue(daily.contains("1440 minutes apart"), daily);
     String cut =
         refusal(null, "local_start,charge_pct,load_w\n2024-10-27T00:00,5,1\n2024-10-27T01\n");
     assertTrue(cut.contains("cut off"), cut);
+  }
+
+  /** Whichever way it leaps, one wrong date is one fault, at its own line where that can be told. */
+  @Test
+  void oneWrongDateIsToldOnce() {
+    String rows = "local_start,load_w\n2024-11-03T00:00,5\n2024-11-03T01:00,6\n";
+    String after = "2024-11-03T03:00,8\n2024-11-03T04:00,9\n2024-11-03T05:00,9\n";
+    String ahead = rows + "2042-11-03T02:00,7\n" + after;
+    String said = refusal(null, ahead);
+    assertTrue(said.contains("log.csv:4:1  time is 6573 days ahead of line 5"), said);
+    assertEquals(1, faults(ahead), said);
+    String behind = rows + "2023-11-03T02:00,7\n" + after;
+    assertTrue(refusal(null, behind).contains("log.csv:4:1  time goes back"), said);
+    assertEquals(1, faults(behind));
+    assertEquals(1, faults("local_start,load_w\n2042-11-03T02:00,7\n" + after));
+    assertEquals(2, faults(ahead + "2042-11-03T06:00,7\n2024-11-03T07:00,7\n"));
+  }
+
+  private int faults(String text) {
+    return assertThrows(BadInput.class, () -> read(null, text)).faults().size();
   }
 
   @Test
