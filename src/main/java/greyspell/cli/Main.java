@@ -94,6 +94,7 @@ public final class Main implements Runnable {
     if (asked == null) {
       line.addSubcommand(new HelpCommand());
     }
+    PlainNumbers.in(line);
     line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
     line.setUsageHelpWidth(100);

@@ -87,6 +87,23 @@ class CommandsTest {
   }
 
   @Test
+  void numbersAreRefusedInPlainWords() {
+    for (String[] bad :
+        new String[][] {
+          {"run", "--winters", "ten", "must be a whole number"},
+          {"sweep", "--max-runs", "1.5", "must be a whole number"},
+          {"run", "--winters", "99999999999", "too large"},
+          {"size", "--unmet-hours", "few", "must be a number"},
+          {"size", "--unmet-hours", "NaN", "must be a number"}
+        }) {
+      Cli said = Cli.run(bad[0], CABIN, bad[1], bad[2]);
+      assertEquals(2, said.code, said.err);
+      assertTrue(said.err.contains("'" + bad[1] + "'") && said.err.contains(bad[3]), said.err);
+      assertFalse(said.err.contains(" int") || said.err.contains("double"), said.err);
+    }
+  }
+
+  @Test
   void aWarningBelowNoHoursIsRefused() {
     Cli said = Cli.run("run", CABIN, "--out", in("o"), "--warn-above", "-1");
     assertEquals(2, said.code);
