@@ -32,11 +32,7 @@ final class ChargeRibbonPicture extends Picture {
         "Around "
             + Say.dayMonth(CALENDAR, tightest * 24)
             + " the charge is tightest: it falls to "
-            + Say.percent(there.middle())
-            + " in a usual winter and to "
-            + Say.percent(there.low())
-            + (there.low() > 0.0 ? " or less" : "")
-            + " in one of ten";
+            + fall(there);
     String note =
         "The lowest charge of each day, in % of the usable "
             + Say.kwh(book.usableBankWh())
@@ -47,6 +43,18 @@ final class ChargeRibbonPicture extends Picture {
             + ", which is shown in full.";
     return new ChargeRibbonPicture(
         title, note, describe(bands, book.isNorthern()), bands, book.shown());
+  }
+
+  /** Two figures that would be printed alike are one. */
+  static String fall(Band there) {
+    String usual = Say.percent(there.middle()), tenth = Say.percent(there.low());
+    if (!usual.equals(tenth)) {
+      String least = there.low() > 0.0 ? tenth + " or less" : tenth;
+      return usual + " in a usual winter and to " + least + " in one of ten";
+    }
+    return there.low() > 0.0
+        ? usual + " in a usual winter and hardly lower in one of ten"
+        : usual + " even in a usual winter";
   }
 
   /** Middle of the week whose usual charge is lowest; of weeks alike, where the tenth is lowest. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.outcome.Band;
 import greyspell.outcome.SomeWinters;
 import greyspell.outcome.SpellClimate;
 import greyspell.outcome.WinterBook;
@@ -35,6 +36,17 @@ class WinterPicturesTest {
     assertEquals(
         WinterPictures.NAMES, WinterPictures.of(MANY).stream().map(Picture::name).toList());
     assertEquals(List.of(), WinterPictures.of(SomeWinters.book(1, 14_000.0)));
+  }
+
+  @Test
+  void figuresAlikeAreSaidOnce() {
+    assertEquals(
+        "4.0 % in a usual winter and hardly lower in one of ten",
+        ChargeRibbonPicture.fall(new Band(0.04, 0.04, 0.2)));
+    assertEquals("0 % even in a usual winter", ChargeRibbonPicture.fall(new Band(0.0, 0.0, 0.2)));
+    assertEquals(
+        "30 % in a usual winter and to 5.0 % or less in one of ten",
+        ChargeRibbonPicture.fall(new Band(0.05, 0.3, 0.5)));
   }
 
   @Test
