@@ -17,7 +17,7 @@ public final class HourCalendar {
 
   private final int firstYear;
   private final int years;
-  private final boolean typical;
+  private final Kind kind;
   private final String oneName;
   private final int days;
   private final byte[] monthOfDay;
@@ -26,11 +26,17 @@ public final class HourCalendar {
   private final short[] yearOfDay;
   private final int[] firstDayOfYear;
 
-  private HourCalendar(int firstYear, int years, boolean typical, String oneName) {
+  private enum Kind {
+    YEARS,
+    TYPICAL,
+    ONE_WINTER
+  }
+
+  private HourCalendar(int firstYear, int years, Kind kind, String oneName) {
     this.oneName = oneName;
     this.firstYear = firstYear;
     this.years = years;
-    this.typical = typical;
+    this.kind = kind;
     firstDayOfYear = new int[years + 1];
     for (int y = 0; y < years; y++) {
       firstDayOfYear[y + 1] =
@@ -61,12 +67,12 @@ public final class HourCalendar {
     if (years < 1 || years > 2000 || firstYear < 1 || firstYear > 9000) {
       throw new IllegalArgumentException("years " + firstYear + " + " + years);
     }
-    return new HourCalendar(firstYear, years, false, Integer.toString(firstYear));
+    return new HourCalendar(firstYear, years, Kind.YEARS, Integer.toString(firstYear));
   }
 
   /** A typical year: 365 days, no real year. */
   public static HourCalendar typicalYear() {
-    return new HourCalendar(TYPICAL_YEAR, 1, true, "typical year");
+    return new HourCalendar(TYPICAL_YEAR, 1, Kind.TYPICAL, "typical year");
   }
 
   /**
@@ -76,7 +82,7 @@ public final class HourCalendar {
    * @param name of the winter
    */
   public static HourCalendar oneWinter(String name) {
-    return new HourCalendar(TYPICAL_YEAR, 1, false, name);
+    return new HourCalendar(TYPICAL_YEAR, 1, Kind.ONE_WINTER, name);
   }
 
   public int hours() {
@@ -96,12 +102,12 @@ public final class HourCalendar {
   }
 
   public boolean isTypical() {
-    return typical;
+    return kind == Kind.TYPICAL;
   }
 
   /** One winter by itself, drawn or measured, with a name instead of a year: see oneWinter. */
   public boolean isOneWinter() {
-    return !typical && !oneName.equals(Integer.toString(firstYear));
+    return kind == Kind.ONE_WINTER;
   }
 
   /** "typical year", "2018" of a single year, or the name that one winter was given. */

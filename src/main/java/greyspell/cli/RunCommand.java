@@ -45,8 +45,6 @@ import picocli.CommandLine.Spec;
     },
     mixinStandardHelpOptions = true)
 final class RunCommand implements Callable<Integer> {
-  private static final int ONCE_IN_YEARS = 10;
-
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file.")
@@ -133,7 +131,7 @@ final class RunCommand implements Callable<Integer> {
 
   /** The winter that comes once in ten years, with what must be said of all of them. */
   private static StudyResult shown(ManyWinters many) {
-    WinterRecord winter = many.book().onceIn(ONCE_IN_YEARS);
+    WinterRecord winter = many.book().shown();
     StudyResult result = many.inFull(winter, (what, done) -> {});
     return result.withFirstCaution(many.standing(winter));
   }
