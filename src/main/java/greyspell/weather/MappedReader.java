@@ -33,7 +33,7 @@ final class MappedReader implements RowFormat {
     this.file = file;
     this.map = map;
     this.faults = faults;
-    TimePattern time = map.time;
+    TimePattern time = map.form.time;
     if (time == null) {
       throw new IllegalArgumentException("checked when the map was read");
     }
@@ -44,27 +44,27 @@ final class MappedReader implements RowFormat {
             faults,
             tally,
             map.isCloudNeeded(),
-            map.missing,
+            map.form.missing,
             "Is the unit the right one?",
             "If it is a code for a missing value, write it under missing in the map.");
     for (ColumnMap.Mapped mapped : map.columns) {
       told.add(told(mapped));
     }
     int count = map.columns.size();
-    timeField = new int[map.timeNames.size()];
+    timeField = new int[map.form.timeNames.size()];
     fieldOf = new int[count];
     row = new double[count];
     reading = new double[count];
     readingBefore = new double[count];
-    lines.separateBy(map.separator);
-    lines.decimal(map.decimal);
+    lines.separateBy(map.form.separator);
+    lines.decimal(map.form.decimal);
   }
 
   @Override
   public RowHead readHead() throws IOException {
     findNames();
     for (int t = 0; t < timeField.length; t++) {
-      timeField[t] = find(map.timeNames.get(t), "time");
+      timeField[t] = find(map.form.timeNames.get(t), "time");
     }
     var used = new ArrayList<WeatherColumn>();
     for (int k = 0; k < fieldOf.length; k++) {
@@ -99,7 +99,7 @@ final class MappedReader implements RowFormat {
   }
 
   private void findNames() throws IOException {
-    for (int i = 0; i < map.skipLines; i++) {
+    for (int i = 0; i < map.form.skipLines; i++) {
       lines.next();
     }
     if (!map.hasNames) {
@@ -107,7 +107,9 @@ final class MappedReader implements RowFormat {
     }
     while (lines.next()) {
       boolean isNames =
-          map.namesBegin.isEmpty() ? !isPassedOver() : lines.text().startsWith(map.namesBegin);
+          map.form.namesBegin.isEmpty()
+              ? !isPassedOver()
+              : lines.text().startsWith(map.form.namesBegin);
       if (isNames) {
         lines.split();
         return;
@@ -116,13 +118,16 @@ final class MappedReader implements RowFormat {
     throw faults.alone(
         lines.number(),
         1,
-        map.namesBegin.isEmpty() ? "no row of names" : "no line begins \"" + map.namesBegin + '"',
+        map.form.namesBegin.isEmpty()
+            ? "no row of names"
+            : "no line begins \"" + map.form.namesBegin + '"',
         "the row with the columns' names must begin so, as the map says in names_begin",
         "Look at the file's first lines and change the map.");
   }
 
   private boolean isPassedOver() {
-    return lines.isBlank() || (!map.remarks.isEmpty() && lines.text().startsWith(map.remarks));
+    return lines.isBlank()
+        || (!map.form.remarks.isEmpty() && lines.text().startsWith(map.form.remarks));
   }
 
   /** By name, or by number where the name is {@code #3} or there are none; -1 after a fault. */
@@ -149,7 +154,7 @@ final class MappedReader implements RowFormat {
         "no column \"" + name + "\" (" + what + ")",
         map.hasNames ? "the columns are " + names() : "must be a column's number, from 1",
         map.hasNames
-            ? "Change the map; a column may also be named by number, such as #3."
+            ? "Change the map; a column may also be named by number, in quotes: \"#3, UNIT\"."
             : "Count the columns from 1.");
     return 0;
   }

@@ -101,8 +101,8 @@ public final class MonitorReader {
   }
 
   private MonitorLog read() throws IOException {
-    lines.separateBy(map.separator);
-    lines.decimal(map.decimal);
+    lines.separateBy(map.form.separator);
+    lines.decimal(map.form.decimal);
     findNames();
     if (isPlain) {
       takePlainNames();
@@ -117,7 +117,7 @@ public final class MonitorReader {
   }
 
   private void findNames() throws IOException {
-    for (int i = 0; i < map.skipLines; i++) {
+    for (int i = 0; i < map.form.skipLines; i++) {
       lines.next();
     }
     while (lines.next()) {
@@ -126,7 +126,9 @@ public final class MonitorReader {
         continue;
       }
       boolean isNames =
-          map.namesBegin.isEmpty() ? !isPassedOver() : lines.text().startsWith(map.namesBegin);
+          map.form.namesBegin.isEmpty()
+              ? !isPassedOver()
+              : lines.text().startsWith(map.form.namesBegin);
       if (isNames) {
         lines.split();
         return;
@@ -147,7 +149,7 @@ public final class MonitorReader {
   private boolean isPassedOver() {
     return lines.isBlank()
         || (isPlain && lines.startsWith('#'))
-        || (!map.remarks.isEmpty() && lines.text().startsWith(map.remarks));
+        || (!map.form.remarks.isEmpty() && lines.text().startsWith(map.form.remarks));
   }
 
   private void takePlainNames() {
@@ -181,11 +183,11 @@ public final class MonitorReader {
   }
 
   private void takeMappedNames() {
-    TimePattern mapped = map.time;
+    TimePattern mapped = map.form.time;
     pattern = mapped == null ? pattern : mapped;
-    timeField = new int[map.timeNames.size()];
+    timeField = new int[map.form.timeNames.size()];
     for (int t = 0; t < timeField.length; t++) {
-      timeField[t] = find(map.timeNames.get(t), "time");
+      timeField[t] = find(map.form.timeNames.get(t), "time");
     }
     fieldOf = new int[map.columns.size()];
     for (int k = 0; k < fieldOf.length; k++) {
@@ -205,7 +207,7 @@ public final class MonitorReader {
 
   private int find(String name, String what) {
     Double number = name.startsWith("#") ? PlainHeader.plainNumber(name.substring(1)) : null;
-    if (number != null && number >= 1.0 && number <= 250.0) {
+    if (number != null && number >= 1.0 && number <= 250.0 && number == Math.rint(number)) {
       return number.intValue() - 1;
     }
     for (int f = 0; f < lines.fields(); f++) {
@@ -218,7 +220,7 @@ public final class MonitorReader {
         1,
         "no column \"" + name + "\" (" + what + ")",
         "the columns are " + names(),
-        "Change the map; a column may also be named by number, such as #3.");
+        "Change the map; a column may also be named by number, in quotes: \"#3, UNIT\".");
     return 0;
   }
 
@@ -299,7 +301,7 @@ public final class MonitorReader {
     if (Double.isNaN(read)) {
       return Double.NaN; // blank
     }
-    for (double code : map.missing) {
+    for (double code : map.form.missing) {
       if (read == code) {
         return Double.NaN;
       }
@@ -322,7 +324,11 @@ public final class MonitorReader {
     int count = rows.rows();
     if (count < 2) {
       throw faults.alone(
-          0, 0, count + (count == 1 ? " row" : " rows") + " of values", "must be at least two", "Was the file cut off?");
+          0,
+          0,
+          count + (count == 1 ? " row" : " rows") + " of values",
+          "must be at least two",
+          "Was the file cut off?");
     }
     int step = rows.stepMinutes();
     if (step > Dates.MINUTES_PER_HOUR) {

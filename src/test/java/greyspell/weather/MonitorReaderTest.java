@@ -133,7 +133,8 @@ class MonitorReaderTest {
     String names = refusal(null, "when,watts\n2024-10-27T02:00,5\n");
     assertTrue(names.contains("--columns"), names);
     assertTrue(refusal(null, "").contains("empty"));
-    assertTrue(refusal(null, "local_start,load_w\n2024-10-27T02:00,5\n").contains("1 row of values"));
+    assertTrue(
+        refusal(null, "local_start,load_w\n2024-10-27T02:00,5\n").contains("1 row of values"));
     String daily = refusal(null, "local_start,load_w\n2024-10-27T00:00,5\n2024-10-28T00:00,6\n");
     assertTrue(daily.contains("1440 minutes apart"), daily);
     String cut =
@@ -141,7 +142,9 @@ class MonitorReaderTest {
     assertTrue(cut.contains("cut off"), cut);
   }
 
-  /** Whichever way it leaps, one wrong date is one fault, at its own line where that can be told. */
+  /**
+   * Whichever way it leaps, one wrong date is one fault, at its own line where that can be told.
+   */
   @Test
   void oneWrongDateIsToldOnce() {
     String rows = "local_start,load_w\n2024-11-03T00:00,5\n2024-11-03T01:00,6\n";
@@ -183,6 +186,23 @@ class MonitorReaderTest {
             "time: t\ntime_format: yyyy-MM-dd HH:mm\ncharge: soc, %\n",
             "t,charge\n2024-10-27 00:00,55\n");
     assertTrue(missing.contains("no column \"soc\"") && missing.contains("t, charge"), missing);
+  }
+
+  @Test
+  void columnsMayBeNamedByNumber() throws IOException {
+    String map = "time: \"#1\"\ntime_format: yyyy-MM-dd HH:mm\nload: \"#3, W\"   # the house\n";
+    MonitorLog log = read(map, "t,a,b\n2024-10-27 00:00,5,7\n2024-10-27 01:00,5,8\n");
+    assertEquals(8.0, log.value(MonitorColumn.LOAD, 1), 1e-9);
+  }
+
+  @Test
+  void halfLinesAndHalfColumnsAreNotRounded() {
+    String map = "time: t\ntime_format: yyyy-MM-dd HH:mm\n";
+    assertTrue(
+        refusal(map + "skip_lines: 3.7\nload: w, W\n", "t,w\n").contains("must be a whole number"));
+    assertTrue(
+        refusal(map + "load: \"#2.5, W\"\n", "t,w\n2024-10-27 00:00,5\n")
+            .contains("no column \"#2.5\""));
   }
 
   /** Rubbish ends in a fault of the input, never in one of the program. */
