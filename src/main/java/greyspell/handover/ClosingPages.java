@@ -105,9 +105,9 @@ final class ClosingPages {
     var rows = new ArrayList<Row>();
     for (Assumption a : all) {
       if (isEnglish) {
-        rows.add(Row.of(a.key(), a.value(), a.why()));
+        rows.add(Row.of(a.key(), value(a), words.ready(a.why())));
       } else if (PLAIN.matcher(a.value()).matches()) {
-        rows.add(Row.of(a.key(), a.value()));
+        rows.add(Row.of(a.key(), value(a)));
       }
     }
     sheet.table(
@@ -117,6 +117,11 @@ final class ClosingPages {
             : List.of("head.key", "head.value"),
         rows,
         true);
+  }
+
+  private String value(Assumption a) {
+    boolean isWord = a.value().equals("yes") || a.value().equals("no");
+    return isWord ? words.say(a.value()) : words.ready(a.value());
   }
 
   // ---- maintenance, rules
@@ -159,6 +164,7 @@ final class ClosingPages {
       items.add(words.say("operator." + k));
     }
     sheet.items(items);
+    sheet.text("operator.tested", told.home().file());
   }
 
   private void rule(List<String> items, String key, @Nullable Double share) {
@@ -183,7 +189,7 @@ final class ClosingPages {
         cautions.add(usual);
       }
     }
-    sheet.items(cautions);
+    sheet.items(cautions.stream().map(words::ready).toList());
     sheet.part("safety.checklist");
     checklist(Checklist.items(words.language()));
     if (told.hasGenerator()) {
@@ -193,7 +199,9 @@ final class ClosingPages {
   }
 
   private void checklist(List<Checklist.Item> items) {
-    sheet.add(new Block.Facts(items.stream().map(i -> new Fact(i.name(), i.reason())).toList()));
+    sheet.add(
+        new Block.Facts(
+            items.stream().map(i -> new Fact(i.name(), words.ready(i.reason()))).toList()));
   }
 
   private void revision() {

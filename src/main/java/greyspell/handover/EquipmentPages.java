@@ -164,7 +164,11 @@ final class EquipmentPages {
         if (f.severity() == all[k]) {
           rows.add(
               new Row(
-                  List.of(verdict(f.severity()), f.subject(), f.text(), f.reason()),
+                  List.of(
+                      verdict(f.severity()),
+                      f.subject(),
+                      words.ready(f.text()),
+                      words.ready(f.reason())),
                   f.severity().isRefused()));
         }
       }

@@ -53,12 +53,12 @@ final class PageText {
     }
     out.open("section", "id", "client", "class", "client");
     out.element("h1", pages.title());
-    pages.client().forEach(this::block);
+    blocks(pages.client());
     out.close("section");
     out.open("section", "id", "technical", "class", "technical");
     out.element("p", words.say("technical.title"), "class", "part-title");
     contents();
-    pages.technical().forEach(this::block);
+    blocks(pages.technical());
     out.close("section").close("main");
     if (!isPaper) {
       out.open("script").raw(Resource.text("play.js")).close("script");
@@ -74,6 +74,33 @@ final class PageText {
       }
     }
     out.close("ol").close("nav");
+  }
+
+  /** On paper a picture stays with the heading and the words that lead to it. */
+  private void blocks(List<Block> blocks) {
+    for (int k = 0; k < blocks.size(); k++) {
+      int figure = isPaper ? figureLedTo(blocks, k) : k;
+      if (figure > k) {
+        out.open("div", "class", "kept");
+        blocks.subList(k, figure + 1).forEach(this::block);
+        out.close("div");
+        k = figure;
+      } else {
+        block(blocks.get(k));
+      }
+    }
+  }
+
+  /** Place of the picture that follows a heading with no more than words between, else its own. */
+  private static int figureLedTo(List<Block> blocks, int heading) {
+    if (!(blocks.get(heading) instanceof Block.Heading)) {
+      return heading;
+    }
+    int k = heading + 1;
+    while (k < blocks.size() && blocks.get(k) instanceof Block.Text) {
+      k++;
+    }
+    return k < blocks.size() && blocks.get(k) instanceof Block.Figure ? k : heading;
   }
 
   private void block(Block block) {

@@ -4,6 +4,7 @@ import com.openhtmltopdf.extend.FSObjectDrawer;
 import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.render.RenderingContext;
 import com.openhtmltopdf.util.XRLog;
@@ -22,6 +23,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 
@@ -42,31 +49,39 @@ final class Pdf {
   static void prepare() {
     set(
         "<html><head><title>-</title></head><body><table><tr><td>W</td></tr></table></body></html>",
-        new Drawers(new Pages("", "", List.of(), List.of())));
+        new Pages("", "", List.of(), List.of()));
   }
 
   /** The file's bytes. */
   static byte[] of(Pages pages, Words words, Paper paper) {
-    return set(PageText.paper(pages, words, paper), new Drawers(pages));
+    return set(PageText.paper(pages, words, paper), pages);
   }
 
-  private static byte[] set(String html, Drawers drawers) {
+  private static byte[] set(String html, Pages pages) {
     XRLog.setLoggingEnabled(false);
     var out = new ByteArrayOutputStream(400_000);
     var builder = new PdfRendererBuilder();
-    builder.withHtmlContent(html, null);
-    builder.useFont(() -> Resource.open("DejaVuSans.ttf"), PLAIN, 400, FontStyle.NORMAL, true);
-    builder.useFont(() -> Resource.open("DejaVuSans-Bold.ttf"), PLAIN, 700, FontStyle.NORMAL, true);
-    builder.withProducer("greyspell");
-    builder.useObjectDrawerFactory(drawers);
-    builder.toStream(out);
-    try {
+    try (var document = new PDDocument()) {
+      PDFont plain = face(document, "DejaVuSans.ttf"), bold = face(document, "DejaVuSans-Bold.ttf");
+      builder.usePDDocument(document);
+      builder.withHtmlContent(html, null);
+      builder.useFont(new PDFontSupplier(plain), PLAIN, 400, FontStyle.NORMAL, true);
+      builder.useFont(new PDFontSupplier(bold), PLAIN, 700, FontStyle.NORMAL, true);
+      builder.withProducer("greyspell");
+      builder.useObjectDrawerFactory(new Drawers(pages, plain, bold));
+      builder.toStream(out);
       builder.run();
-      drawers.close();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return out.toByteArray();
+  }
+
+  /** Without ligatures: who searches the text for "off" types two letters f. */
+  private static PDFont face(PDDocument document, String file) throws IOException {
+    TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(Resource.open(file)));
+    face.setEnableGsub(false);
+    return PDType0Font.load(document, face, true);
   }
 
   /** Style of a picture's place. */
@@ -81,17 +96,13 @@ final class Pdf {
     private final Map<String, Picture> pictures = new HashMap<>();
     private final PdfBoxGraphics2DFontTextDrawer faces = new PdfBoxGraphics2DFontTextDrawer();
 
-    Drawers(Pages pages) {
+    Drawers(Pages pages, PDFont plain, PDFont bold) {
       Stream.concat(pages.client().stream(), pages.technical().stream())
           .filter(Figure.class::isInstance)
           .map(block -> ((Figure) block).picture())
           .forEach(picture -> pictures.put(picture.name(), picture));
-      try {
-        faces.registerFont(PLAIN, Resource.open("DejaVuSans.ttf"));
-        faces.registerFont(BOLD, Resource.open("DejaVuSans-Bold.ttf"));
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
+      faces.registerFont(PLAIN, plain);
+      faces.registerFont(BOLD, bold);
     }
 
     @Override
@@ -133,10 +144,6 @@ final class Pdf {
       double scale = width / Pictures.width();
       graphics.scale(scale, scale);
       Pictures.paint(picture, graphics, PLAIN, BOLD);
-    }
-
-    void close() {
-      faces.close();
     }
   }
 }

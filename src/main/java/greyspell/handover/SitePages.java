@@ -39,6 +39,9 @@ final class SitePages {
     sheet.section("purpose");
     sheet.text("purpose.for");
     sheet.text("purpose.not");
+    if (!words.language().equals("en")) {
+      sheet.text("purpose.english");
+    }
     sheet.said(told.explanation().verdict().said());
   }
 

@@ -8,6 +8,7 @@ import greyspell.cause.SaidValue.Angle;
 import greyspell.cause.SaidValue.Clock;
 import greyspell.cause.SaidValue.Count;
 import greyspell.cause.SaidValue.Energy;
+import greyspell.cause.SaidValue.Litres;
 import greyspell.cause.SaidValue.Name;
 import greyspell.cause.SaidValue.Percent;
 import greyspell.cause.SaidValue.Power;
@@ -307,7 +308,8 @@ final class Changes {
                     "remedy.generator.new",
                     new Power(ratedW),
                     new Power(chargerW),
-                    new Percent(start / 100.0)),
+                    new Percent(start / 100.0),
+                    new Litres(PETROL_L_PER_KWH)),
                 List.of(new Edit("generator", block(ratedW, chargerW, start)))));
       }
       return changes;

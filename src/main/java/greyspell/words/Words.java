@@ -27,6 +27,7 @@ public final class Words {
   private static final List<String> FILES = List.of("words", "page");
   private static final double LITRES_PER_GALLON = 3.785411784;
   private static final double FEET_PER_METRE = 1.0 / 0.3048;
+  private static final double METRES_PER_MILE = 1609.344;
   private static final double INCHES_PER_METRE = 1.0 / 0.0254;
 
   private final String language;
@@ -158,6 +159,11 @@ public final class Words {
     return value.shown();
   }
 
+  /** A text that was written out in metric units with a decimal point, as this edition tells it. */
+  public String ready(String text) {
+    return ReadyText.in(this, text);
+  }
+
   // ---- numbers
 
   /** Fixed decimals, thousands set apart. */
@@ -257,11 +263,18 @@ public final class Words {
         isUs ? "unit.gallons" : "unit.litres", number(isUs ? fuelL / LITRES_PER_GALLON : fuelL));
   }
 
-  /** "60 m" or "197 ft". */
+  /** "60 m" or "197 ft"; "1.5 m" or "4.9 ft". */
   public String length(double lengthM) {
     return units == Units.US
-        ? number(lengthM * FEET_PER_METRE, 0) + " ft"
+        ? number(lengthM * FEET_PER_METRE, Math.abs(lengthM) < 3.0 ? 1 : 0) + " ft"
         : local(Show.trimmed(lengthM, 1)) + " m";
+  }
+
+  /** "12 km" or "7.5 miles". */
+  String distance(double lengthM) {
+    return units == Units.US
+        ? local(Show.trimmed(lengthM / METRES_PER_MILE, 1)) + " miles"
+        : local(Show.trimmed(lengthM / 1000.0, 1)) + " km";
   }
 
   /** "12 mm" or "0.47 in". */
