@@ -1,8 +1,8 @@
 /**
  * The hourly loops. Read first: {@link greyspell.balance.HourLoop}, then {@link
  * greyspell.balance.FullLoop}; {@link greyspell.balance.Balance} chooses. {@code UnmetLoop}, {@code
- * LaneLoop}, {@code BankAxis}, {@code SequentPeak} and {@code BankSearch} keep sums only, for
- * sizing: no command uses them yet. Why the balance stands in each of them again:
+ * UnmetDays}, {@code LaneLoop}, {@code BankAxis}, {@code SequentPeak} and {@code BankSearch} keep
+ * sums only, for sizing and maps. Why the balance stands in each of them again:
  * docs/decisions/0005.
  */
 @NullMarked
