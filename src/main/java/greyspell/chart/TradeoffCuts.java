@@ -5,7 +5,6 @@ import greyspell.study.Tradeoff;
 import greyspell.study.TradeoffAxes;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** What of a map cannot be had: hatched, each limit in its own way, and named below. */
@@ -15,10 +14,7 @@ final class TradeoffCuts {
 
   private final Tradeoff tradeoff;
   private final TradeoffAxes axes;
-  private final double left;
-  private final double top;
-  private final double right;
-  private final double bottom;
+  private final TradeoffFrame frame;
   private final List<Cut> cuts = new ArrayList<>();
 
   /** A limit; the hatch differs in spacing and slant. */
@@ -28,12 +24,9 @@ final class TradeoffCuts {
     boolean holds(double modules, double storageWh);
   }
 
-  TradeoffCuts(Tradeoff tradeoff, double left, double top, double right, double bottom) {
+  TradeoffCuts(Tradeoff tradeoff, TradeoffFrame frame) {
     this.tradeoff = tradeoff;
-    this.left = left;
-    this.top = top;
-    this.right = right;
-    this.bottom = bottom;
+    this.frame = frame;
     axes = tradeoff.map().axes();
     rules();
     roof();
@@ -112,21 +105,17 @@ final class TradeoffCuts {
   }
 
   /** Slanting lines wherever a limit holds. */
-  void hatch(
-      Canvas canvas,
-      DoubleUnaryOperator x,
-      DoubleUnaryOperator modules,
-      DoubleUnaryOperator storageWh) {
+  void hatch(Canvas canvas) {
     for (Cut cut : cuts) {
       var ends = new ArrayList<Double>();
-      double wide = right - left, tall = bottom - top;
+      double wide = frame.right - frame.left, tall = frame.bottom - frame.top;
       for (double c = cut.spacingPx; c < wide + tall; c += cut.spacingPx * 1.4) {
         double from = Math.max(0.0, c - tall), to = Math.min(wide, c), begin = Double.NaN;
         for (double u = from; u <= to + 1.0; u += 2.0) {
           double v = c - u;
-          double py = cut.isFalling ? bottom - v : top + v;
+          double py = cut.isFalling ? frame.bottom - v : frame.top + v;
           boolean isIn =
-              u <= to && first(modules.applyAsDouble(left + u), storageWh.applyAsDouble(py)) == cut;
+              u <= to && first(frame.modules(frame.left + u), frame.storageWh(py)) == cut;
           if (isIn && Double.isNaN(begin)) {
             begin = u;
           } else if (!isIn && !Double.isNaN(begin)) {
@@ -155,18 +144,18 @@ final class TradeoffCuts {
 
   private void add(List<Double> ends, Cut cut, double c, double fromU, double toU) {
     for (double u : new double[] {fromU, toU}) {
-      ends.add(left + u);
-      ends.add(cut.isFalling ? bottom - (c - u) : top + (c - u));
+      ends.add(frame.left + u);
+      ends.add(cut.isFalling ? frame.bottom - (c - u) : frame.top + (c - u));
     }
   }
 
   /** The key, from left to right and on to another line where it is long. */
   void names(Canvas canvas, double y) {
-    double x = left, line = y;
+    double x = frame.left, line = y;
     for (Cut cut : cuts) {
       double wide = 26.0 + TextWidth.of(cut.words, Look.LABEL, false) + 20.0;
-      if (x > left && x + wide > Look.WIDTH - Look.MARGIN) {
-        x = left;
+      if (x > frame.left && x + wide > Look.WIDTH - Look.MARGIN) {
+        x = frame.left;
         line += 19.0;
       }
       canvas.rect(x, line - 10.0, SWATCH, 12.0, Look.PAPER);

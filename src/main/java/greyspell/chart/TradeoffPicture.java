@@ -34,8 +34,7 @@ public final class TradeoffPicture extends Picture {
   private final TradeoffAxes axes;
   private final Contours hours;
   private final List<Label> labels = new ArrayList<>();
-  private double top;
-  private double bottom;
+  private TradeoffFrame frame;
 
   /** Written once all lines are drawn, so that none crosses it. */
   private record Label(Contours.Path path, String words, boolean isBold, int colour) {}
@@ -45,6 +44,8 @@ public final class TradeoffPicture extends Picture {
     tradeoff = t;
     map = t.map();
     axes = map.axes();
+    // moved down in plot, once it is known where the title ends
+    frame = new TradeoffFrame(axes, LEFT, ABOVE, RIGHT, HEIGHT - BELOW);
     hours = grid((i, j) -> Math.log1p(map.unmetHours(i, j)));
   }
 
@@ -81,7 +82,9 @@ public final class TradeoffPicture extends Picture {
         + ". Dots: the smallest bank in whole packs that keeps to "
         + Say.hours((int) Math.round(t.asked().targetHours()))
         + " a year (hollow: beyond a limit)."
-        + (t.costs().isKnown() ? " Thin dashed lines: the same cost beyond what stands." : "");
+        + (t.costs().isKnown() ? " Thin dashed lines: the same cost beyond what stands" : "")
+        + (t.costs().leavesOutControllers() ? ", without that of more controllers" : "")
+        + (t.costs().isKnown() ? "." : "");
   }
 
   private static String describe(Tradeoff t) {
@@ -100,35 +103,15 @@ public final class TradeoffPicture extends Picture {
         + ".";
   }
 
-  private double x(double modules) {
-    double least = axes.modules(0), most = axes.modules(map.panels() - 1);
-    return most > least ? LEFT + (modules - least) / (most - least) * (RIGHT - LEFT) : LEFT;
-  }
-
-  private double y(double wh) {
-    double least = axes.storageWh(0), most = axes.storageWh(map.banks() - 1);
-    return most > least ? bottom - (wh - least) / (most - least) * (bottom - top) : bottom;
-  }
-
-  private double modules(double x) {
-    double least = axes.modules(0), most = axes.modules(map.panels() - 1);
-    return least + (x - LEFT) / (RIGHT - LEFT) * (most - least);
-  }
-
-  private double storageWh(double y) {
-    double least = axes.storageWh(0), most = axes.storageWh(map.banks() - 1);
-    return least + (bottom - y) / (bottom - top) * (most - least);
-  }
-
   @Override
   void plot(Canvas canvas, double plotTop, double height) {
-    top = plotTop + ABOVE;
-    bottom = plotTop + height - BELOW;
+    double top = plotTop + ABOVE, bottom = plotTop + height - BELOW;
+    frame = new TradeoffFrame(axes, LEFT, top, RIGHT, bottom);
     var placer = new LabelPlacer(new Box(LEFT, top, RIGHT, bottom));
     tint(canvas);
-    var cuts = new TradeoffCuts(tradeoff, LEFT, top, RIGHT, bottom);
-    cuts.hatch(canvas, this::x, this::modules, this::storageWh);
-    frame(canvas);
+    var cuts = new TradeoffCuts(tradeoff, frame);
+    cuts.hatch(canvas);
+    frame.draw(canvas);
     takePoints(placer);
     labels.clear();
     costLines(canvas);
@@ -149,13 +132,21 @@ public final class TradeoffPicture extends Picture {
     Contours panels = grid(helps::panelsGain), packs = grid(helps::packGain);
     for (int row = 0; row < FINE; row++) {
       for (int column = 0; column < FINE; column++) {
-        double m = modules(LEFT + (column + 0.5) / FINE * (RIGHT - LEFT));
-        double wh = storageWh(top + (row + 0.5) / FINE * (bottom - top));
+        double m = frame.modules(LEFT + (column + 0.5) / FINE * (RIGHT - LEFT));
+        double wh = frame.storageWh(frame.top + (row + 0.5) / FINE * (frame.bottom - frame.top));
         Zone zone = WhatHelps.zone(panels.at(m, wh), packs.at(m, wh), helps.leastGain());
         shade[row * FINE + column] = (byte) place(zone);
       }
     }
-    canvas.cells(LEFT, top, (RIGHT - LEFT) / FINE, (bottom - top) / FINE, FINE, FINE, shade, TINTS);
+    canvas.cells(
+        LEFT,
+        frame.top,
+        (RIGHT - LEFT) / FINE,
+        (frame.bottom - frame.top) / FINE,
+        FINE,
+        FINE,
+        shade,
+        TINTS);
   }
 
   private static int place(Zone zone) {
@@ -189,11 +180,11 @@ public final class TradeoffPicture extends Picture {
       for (int k = 0; k < 2400 && !isDone; k++) {
         // places in an order that spreads over the whole map
         double x = LEFT + 8.0 + wide * 0.5 + halton(k, 2) * (RIGHT - LEFT - wide - 16.0);
-        double y = top + 16.0 + halton(k, 3) * (bottom - top - 32.0);
+        double y = frame.top + 16.0 + halton(k, 3) * (frame.bottom - frame.top - 32.0);
         boolean isInside = true;
         for (double dx : new double[] {-wide * 0.55, 0.0, wide * 0.55}) {
           for (double dy : new double[] {-14.0, 14.0}) {
-            double m = modules(x + dx), wh = storageWh(y + dy);
+            double m = frame.modules(x + dx), wh = frame.storageWh(y + dy);
             isInside &=
                 WhatHelps.zone(panels.at(m, wh), packs.at(m, wh), helps.leastGain()) == zone;
           }
@@ -266,8 +257,8 @@ public final class TradeoffPicture extends Picture {
     int kept = 0;
     for (int k = 0; k < n; k++) {
       if (Double.isFinite(path.xAcross()[k]) && Double.isFinite(path.yUp()[k])) {
-        px[kept] = x(path.xAcross()[k]);
-        py[kept++] = y(path.yUp()[k]);
+        px[kept] = frame.x(path.xAcross()[k]);
+        py[kept++] = frame.y(path.yUp()[k]);
       }
     }
     if (!isDashed) {
@@ -308,7 +299,7 @@ public final class TradeoffPicture extends Picture {
     double wide = TextWidth.of(label.words, Look.TICK, label.isBold) + 6.0;
     for (double share : new double[] {0.5, 0.62, 0.38, 0.74, 0.26, 0.86, 0.14, 0.94, 0.06}) {
       int k = (int) Math.round(share * (path.count() - 1));
-      double px = x(path.xAcross()[k]), py = y(path.yUp()[k]);
+      double px = frame.x(path.xAcross()[k]), py = frame.y(path.yUp()[k]);
       var box = new Box(px - wide * 0.5, py - 8.0, px + wide * 0.5, py + 8.0);
       if (placer.takeIfFree(box)) {
         canvas.rect(px - wide * 0.5, py - 7.5, wide, 15.0, Look.PAPER);
@@ -322,12 +313,13 @@ public final class TradeoffPicture extends Picture {
   // points
 
   private void takePoints(LabelPlacer placer) {
-    double px = x(axes.modules(axes.presentPanels())), py = y(axes.storageWh(axes.presentBank()));
+    double px = frame.x(axes.modules(axes.presentPanels())),
+        py = frame.y(axes.storageWh(axes.presentBank()));
     placer.take(new Box(px - 12.0, py - 12.0, px + 12.0, py + 12.0));
     for (int i = 0; i < map.panels(); i++) {
       int bank = tradeoff.frontier().get(i);
       if (bank >= 0) {
-        double dx = x(axes.modules(i)), dy = y(axes.storageWh(bank));
+        double dx = frame.x(axes.modules(i)), dy = frame.y(axes.storageWh(bank));
         placer.take(new Box(dx - 6.0, dy - 6.0, dx + 6.0, dy + 6.0));
       }
     }
@@ -339,8 +331,8 @@ public final class TradeoffPicture extends Picture {
       if (bank >= 0) {
         boolean isAllowed = tradeoff.isAllowed(i, bank);
         canvas.circle(
-            x(axes.modules(i)),
-            y(axes.storageWh(bank)),
+            frame.x(axes.modules(i)),
+            frame.y(axes.storageWh(bank)),
             4.5,
             isAllowed ? Look.HOUSE : Look.PAPER,
             Look.HOUSE,
@@ -351,13 +343,13 @@ public final class TradeoffPicture extends Picture {
 
   private void points(Canvas canvas, LabelPlacer placer) {
     int p = axes.presentPanels(), c = axes.presentBank();
-    double px = x(axes.modules(p)), py = y(axes.storageWh(c));
+    double px = frame.x(axes.modules(p)), py = frame.y(axes.storageWh(c));
     canvas.diamond(px, py, 8.0, Look.UNMET, Look.PAPER);
     plate(canvas, placer, px, py, "now: " + Say.number(map.unmetHours(p, c), 0) + " h", Look.UNMET);
     int cheapest = tradeoff.cheapestPanels();
     if (cheapest >= 0) {
       int bank = tradeoff.frontier().get(cheapest);
-      double qx = x(axes.modules(cheapest)), qy = y(axes.storageWh(bank));
+      double qx = frame.x(axes.modules(cheapest)), qy = frame.y(axes.storageWh(bank));
       double cost = tradeoff.costs().extraCost(cheapest, bank);
       canvas.circle(qx, qy, 9.0, Look.PAPER, Look.INK, 2.0);
       canvas.circle(qx, qy, 4.5, Look.HOUSE, Look.HOUSE, 1.0);
@@ -385,101 +377,5 @@ public final class TradeoffPicture extends Picture {
     canvas.rect(box.left, box.top, wide, 18.0, Look.PAPER);
     canvas.text(
         box.left + wide * 0.5, box.top + 13.0, words, Look.LABEL, true, colour, Anchor.MIDDLE);
-  }
-
-  // axes
-
-  private void frame(Canvas canvas) {
-    for (double[] l :
-        new double[][] {
-          {LEFT, top, RIGHT, top},
-          {LEFT, bottom, RIGHT, bottom},
-          {LEFT, top, LEFT, bottom},
-          {RIGHT, top, RIGHT, bottom}
-        }) {
-      canvas.line(l[0], l[1], l[2], l[3], Look.AXIS, 1.0, false);
-    }
-    modulesAxis(canvas);
-    storageAxis(canvas);
-  }
-
-  private void modulesAxis(Canvas canvas) {
-    double lastX = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < map.panels(); i++) {
-      double x = x(axes.modules(i));
-      canvas.line(x, bottom, x, bottom + 5.0, Look.AXIS, 1.0, false);
-      canvas.line(x, top, x, top - 5.0, Look.AXIS, 1.0, false);
-      boolean isPresent = i == axes.presentPanels();
-      if (isPresent || (x - lastX > 40.0 && isFarFromPresent(x))) {
-        lastX = x;
-        int colour = isPresent ? Look.UNMET : Look.INK;
-        canvas.text(
-            x,
-            bottom + 18.0,
-            Say.number(axes.modules(i), 0),
-            Look.TICK,
-            isPresent,
-            colour,
-            Anchor.MIDDLE);
-        canvas.text(
-            x,
-            top - 9.0,
-            Say.number(axes.ratedW(i) / 1000.0, 1),
-            Look.TICK,
-            isPresent,
-            colour,
-            Anchor.MIDDLE);
-      }
-    }
-    double middle = (LEFT + RIGHT) * 0.5;
-    canvas.text(
-        middle, bottom + 35.0, "panels, modules", Look.LABEL, false, Look.INK, Anchor.MIDDLE);
-    canvas.text(middle, top - 25.0, "panels, kW", Look.LABEL, false, Look.INK, Anchor.MIDDLE);
-  }
-
-  private boolean isFarFromPresent(double x) {
-    return Math.abs(x - x(axes.modules(axes.presentPanels()))) > 30.0;
-  }
-
-  private void storageAxis(Canvas canvas) {
-    double mostWh = axes.storageWh(map.banks() - 1), leastWh = axes.storageWh(0);
-    double stepWh = Look.step((mostWh - leastWh) / 1000.0) * 500.0;
-    for (double wh = Math.ceil(leastWh / stepWh) * stepWh; wh <= mostWh; wh += stepWh) {
-      canvas.line(LEFT, y(wh), LEFT - 5.0, y(wh), Look.AXIS, 1.0, false);
-      canvas.text(
-          LEFT - 9.0,
-          y(wh) + 4.0,
-          Say.number(wh / 1000.0, stepWh < 1000.0 ? 1 : 0),
-          Look.TICK,
-          false,
-          Look.INK,
-          Anchor.END);
-    }
-    canvas.text(Look.MARGIN, top - 25.0, "bank, kWh", Look.LABEL, false, Look.INK, Anchor.START);
-    double packWh = axes.packWh();
-    int every = Math.max(1, (int) Math.ceil(18.0 / ((bottom - top) * packWh / (mostWh - leastWh))));
-    for (int packs = (int) Math.ceil(leastWh / packWh); packs * packWh <= mostWh + 1.0; packs++) {
-      boolean isPresent = Math.abs(packs * packWh - axes.storageWh(axes.presentBank())) < 1.0;
-      if (packs % every == 0 || isPresent) {
-        double y = y(packs * packWh);
-        canvas.line(RIGHT, y, RIGHT + 5.0, y, Look.AXIS, 1.0, false);
-        canvas.text(
-            RIGHT + 9.0,
-            y + 4.0,
-            String.valueOf(packs),
-            Look.TICK,
-            isPresent,
-            isPresent ? Look.UNMET : Look.INK,
-            Anchor.START);
-      }
-    }
-    canvas.text(
-        Look.WIDTH - Look.MARGIN,
-        top - 25.0,
-        "bank, packs",
-        Look.LABEL,
-        false,
-        Look.INK,
-        Anchor.END);
   }
 }

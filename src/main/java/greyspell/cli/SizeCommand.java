@@ -57,13 +57,6 @@ final class SizeCommand implements Callable<Integer> {
   private static final Pattern ONE_IN =
       Pattern.compile("\\s*(\\d{1,4})\\s*(?:in|of|/)\\s*(\\d{1,4})\\s*");
 
-  /** Which answer is written. */
-  enum Take {
-    BANK,
-    PANELS,
-    PAIR
-  }
-
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file.")
@@ -181,7 +174,7 @@ final class SizeCommand implements Callable<Integer> {
     var reader = new OptionReader();
     Scenario file = ScenarioReader.read(scenario, library.folder());
     SizeWanted wanted = wanted(reader, file);
-    @Nullable Take chosen = chosen(reader);
+    @Nullable SizeAnswer chosen = chosen(reader);
     reader.throwIfAny();
     var cautions = new ArrayList<String>();
     SizeResult result;
@@ -229,11 +222,12 @@ final class SizeCommand implements Callable<Integer> {
       String weather,
       List<String> cautions,
       Scenario file,
-      @Nullable Take chosen,
+      @Nullable SizeAnswer chosen,
       PrintWriter screen)
       throws IOException {
     // what cannot be written is said before anything is
-    @Nullable ScenarioEdit edit = write == null ? null : edit(result, file, chosen, write);
+    SizeAnswer answer = chosen == null ? SizeAnswer.first(result) : chosen;
+    @Nullable ScenarioEdit edit = write == null ? null : edit(result, file, answer, write);
     if (out != null) {
       TextFile.write(out.resolve("frontier.csv"), SizeJson.csv(result));
       TextFile.write(out.resolve("size.json"), SizeJson.text(result, weather, cautions));
@@ -241,16 +235,24 @@ final class SizeCommand implements Callable<Integer> {
     if (edit != null && write != null) {
       TextFile.write(write, edit.text());
     }
+    Point saved = write == null ? null : answer.in(result);
+    String written =
+        saved == null
+            ? ""
+            : "Written: " + write + ", with " + answer.words + ": " + SizeText.pair(saved);
     if (json) {
       screen.print(SizeJson.text(result, weather, cautions));
+      if (!written.isEmpty()) {
+        spec.commandLine().getErr().println(written);
+      }
     } else {
       screen.print(SizeText.of(result, weather, cautions));
       if (out != null) {
         screen.println(
             "\nWritten: " + out.resolve("frontier.csv") + ", " + out.resolve("size.json"));
       }
-      if (write != null) {
-        screen.println("\nWritten: " + write);
+      if (!written.isEmpty()) {
+        screen.println("\n" + written);
       }
     }
     screen.flush();
@@ -342,11 +344,11 @@ final class SizeCommand implements Callable<Integer> {
     }
   }
 
-  private @Nullable Take chosen(OptionReader reader) {
+  private @Nullable SizeAnswer chosen(OptionReader reader) {
     if (take == null) {
       return null;
     }
-    for (Take one : Take.values()) {
+    for (SizeAnswer one : SizeAnswer.values()) {
       if (one.name().equalsIgnoreCase(take.strip())) {
         return one;
       }
@@ -356,8 +358,8 @@ final class SizeCommand implements Callable<Integer> {
     return null;
   }
 
-  private ScenarioEdit edit(SizeResult result, Scenario file, @Nullable Take chosen, Path to) {
-    Point point = point(result, chosen);
+  private ScenarioEdit edit(SizeResult result, Scenario file, SizeAnswer answer, Path to) {
+    Point point = answer.in(result);
     if (point == null) {
       throw BadInput.of(
           Place.of("--write"),
@@ -370,19 +372,5 @@ final class SizeCommand implements Callable<Integer> {
     ScenarioEdit there = ScenarioEdit.ofText(edit.text(), to);
     there.scenario(library.folder());
     return there;
-  }
-
-  private static @Nullable Point point(SizeResult result, @Nullable Take chosen) {
-    if (chosen != null) {
-      return switch (chosen) {
-        case BANK -> result.leastBank();
-        case PANELS -> result.fewestPanels();
-        case PAIR -> result.cheapest();
-      };
-    }
-    if (result.leastBank() != null) {
-      return result.leastBank();
-    }
-    return result.fewestPanels() != null ? result.fewestPanels() : result.cheapest();
   }
 }

@@ -1,6 +1,7 @@
 package greyspell.cli;
 
 import greyspell.quantity.Dimension;
+import greyspell.quantity.Quantity;
 import greyspell.report.TradeoffFiles;
 import greyspell.report.TradeoffJson;
 import greyspell.report.TradeoffText;
@@ -39,6 +40,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class TradeoffCommand implements Callable<Integer> {
   private static final int MOST_MODULES = 100_000;
+
+  /** Modules or Wh; more is a slip of the keys. */
+  private static final double MOST = 1e9;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -199,10 +203,18 @@ final class TradeoffCommand implements Callable<Integer> {
     }
     String from = text.substring(0, dots).strip(), to = text.substring(dots + 2).strip();
     String unit = to.replaceFirst("^[0-9.,]+\\s*", "");
-    String full = from.matches("[0-9.,]+") ? from + " " + unit : from;
-    Double low = reader.positive(option, full.strip(), dimension);
-    Double high = reader.positive(option, to, dimension);
-    if (low == null || high == null) {
+    double low, high;
+    try {
+      // the second first: where its unit is wrong, that is the one mistake
+      high = Quantity.parse(to, dimension).inside();
+      String full = from.matches("[0-9.,]+") ? (from + " " + unit).strip() : from;
+      low = Quantity.parse(full, dimension).inside();
+    } catch (Quantity.NotUnderstood e) {
+      reader.fault(option, "found \"" + text + "\"", e.expected(), e.mend());
+      return null;
+    }
+    if (!(low > 0.0 && high > 0.0 && high <= MOST)) {
+      reader.fault(option, "found \"" + text + "\"", "must be above 0", "Is the unit right?");
       return null;
     }
     if (!(low < high)) {

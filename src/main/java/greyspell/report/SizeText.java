@@ -43,7 +43,7 @@ public final class SizeText {
     Columns.wrap(out, "Given the panels: ", givenPanels());
     Columns.wrap(out, "Given the bank:   ", givenBank());
     Columns.wrap(out, "Cheapest pair:    ", cheapest());
-    frontier();
+    new SizeTable(result).write(out);
     out.append('\n');
     Columns.wrap(out, "The target: ", meaning(weather));
     if (!result.steps().end().isEmpty()) {
@@ -258,85 +258,8 @@ public final class SizeText {
         + ". Until then the pairs below stand side by side.";
   }
 
-  // ---- table ------------------------------------------------------------------------------------
-
-  private void frontier() {
-    if (result.frontier().isEmpty()) {
-      return;
-    }
-    out.append("\nPairs of which neither can be smaller, hours in an average year:\n");
-    var table = new Columns();
-    boolean hasWinters = result.wholeWinters() > 0;
-    boolean hasGenerator = result.frontier().stream().anyMatch(p -> p.tally().generatorHours() > 0);
-    boolean hasControllers =
-        result.frontier().stream().anyMatch(p -> p.controllers() != result.present().controllers());
-    boolean hasCost = result.frontier().get(0).cost() != null;
-    var head = new ArrayList<>(List.of("modules", "kW"));
-    if (hasControllers) {
-      head.add("controllers");
-    }
-    if (result.banks().areWholePacks()) {
-      head.add("packs");
-    }
-    head.addAll(List.of("kWh", "unmet h"));
-    if (hasWinters) {
-      head.addAll(List.of("dark winters", "most days of loss"));
-    }
-    if (hasGenerator) {
-      head.add("generator h");
-    }
-    if (hasCost) {
-      String currency = result.home().costs().currency();
-      head.add(currency.isEmpty() ? "cost" : currency);
-    }
-    head.add("");
-    table.row(head.toArray(String[]::new));
-    for (Point p : result.frontier()) {
-      var row = new ArrayList<String>();
-      row.add(Say.number(p.modules(), 0));
-      row.add(Say.number(p.ratedW() / 1000.0, 1));
-      if (hasControllers) {
-        row.add(Say.number(p.controllers(), 0));
-      }
-      Integer packs = p.packs();
-      if (result.banks().areWholePacks()) {
-        row.add(packs == null ? "" : Say.number(packs, 0));
-      }
-      row.add(Say.kwhCell(p.capacityWh()));
-      row.add(hours(p.tally().unmetHoursPerYear()));
-      if (hasWinters) {
-        row.add(p.tally().darkWinters() + " of " + p.tally().wholeWinters());
-        row.add(Say.number(p.tally().mostLossDays(), 0));
-      }
-      if (hasGenerator) {
-        row.add(hours(p.tally().generatorHoursPerYear()));
-      }
-      Double cost = p.cost();
-      if (hasCost) {
-        row.add(cost == null ? "" : Say.number(cost, 0));
-      }
-      row.add(mark(p));
-      table.row(row.toArray(String[]::new));
-    }
-    table.write(out, true);
-  }
-
-  private String mark(Point p) {
-    Point cheapest = result.cheapest();
-    var marks = new ArrayList<String>();
-    if (p.modules() == result.present().modules()) {
-      marks.add("panels as they are");
-    }
-    if (p.packs() != null && p.packs().equals(result.present().packs())) {
-      marks.add("bank as it is");
-    }
-    if (p.equals(cheapest)) {
-      marks.add("cheapest");
-    }
-    return String.join(", ", marks);
-  }
-
-  // ---- meaning ----------------------------------------------------------------------------------
+  // ---- what it rests on
+  // --------------------------------------------------------------------------
 
   private String meaning(String weather) {
     var text = new StringBuilder(capital(targets())).append(". ");
@@ -398,7 +321,8 @@ public final class SizeText {
 
   // ---- words ------------------------------------------------------------------------------------
 
-  private String pair(Point point) {
+  /** "20 modules (8.2 kW) with 4 packs (20.5 kWh)". */
+  public static String pair(Point point) {
     return panels(point) + " with " + bank(point);
   }
 

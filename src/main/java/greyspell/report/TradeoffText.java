@@ -218,18 +218,23 @@ public final class TradeoffText {
           : "beyond the budget";
     }
     int controllers = axes.panels().get(panel).controllers();
-    return controllers > t.home().controller().count() ? controllers + " controllers" : "";
+    return controllers <= t.home().controller().count()
+        ? ""
+        : controllers
+            + " controllers"
+            + (t.costs().leavesOutControllers() ? ", the added not in the sum" : "");
   }
 
   private void others() {
     if (!t.others().isEmpty()) {
-      say("Other ways, on the same scale (bank that would do as much, beside these panels):");
+      say(
+          "Other ways, in a year, on the same scale (worth: bank that would do as much, beside these panels):");
       var table = new Columns();
       boolean hasGenerator = t.home().generator() != null;
       table.row(
           hasGenerator
-              ? new String[] {"saves kWh", "worth kWh of bank", "generator h a year", "fuel l", ""}
-              : new String[] {"saves kWh", "worth kWh of bank", ""});
+              ? new String[] {"saves kWh", "worth kWh", "generator h", "fuel l", ""}
+              : new String[] {"saves kWh", "worth kWh", ""});
       for (OtherWay way : t.others()) {
         var cells = new ArrayList<>(List.of(Say.kwhCell(way.savesWh()), worth(way)));
         if (hasGenerator) {

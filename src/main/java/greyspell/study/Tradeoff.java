@@ -91,9 +91,10 @@ public record Tradeoff(
           "No prices of module and pack in the scenario (costs): one string is weighed against one"
               + " pack, whatever they cost"
               + (asked.budgetCost() == null ? "." : ", and the budget is left out."));
-    } else if (home.costs().perControllerCost() == null
-        && map.axes().panels().get(map.panels() - 1).controllers() > home.controller().count()) {
-      notes.add("Controllers beyond those that stand are reckoned without a price.");
+    } else if (costs.leavesOutControllers()) {
+      notes.add(
+          "Controllers beyond those that stand have no price (costs.per_controller): what they cost"
+              + " comes on top of every sum here, that of the cheapest pair too.");
     }
     return notes;
   }

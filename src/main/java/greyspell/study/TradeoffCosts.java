@@ -10,6 +10,14 @@ public record TradeoffCosts(Costs costs, TradeoffAxes axes) {
     return costs.perModuleCost() != null && costs.perPackCost() != null;
   }
 
+  /** Whether some points of the map take more controllers, which have no price. */
+  public boolean leavesOutControllers() {
+    int most = axes.panels().get(axes.panels().size() - 1).controllers();
+    return isKnown()
+        && costs.perControllerCost() == null
+        && most > axes.panels().get(axes.presentPanels()).controllers();
+  }
+
   /** Beyond what stands; below 0 for less than that. Only where prices are known. */
   public double extraCost(int panel, int bank) {
     double packs = (axes.storageWh(bank) - axes.storageWh(axes.presentBank())) / axes.packWh();

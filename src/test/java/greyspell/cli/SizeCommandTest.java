@@ -83,6 +83,9 @@ class SizeCommandTest {
     String[] asked = {from, "--unmet-hours", "100", "--controllers-may-grow"};
     Cli got = size(asked[0], asked[1], asked[2], asked[3], "--write", to.toString());
     assertEquals(0, got.code, got.err);
+    assertTrue(
+        got.out.contains("Written: " + to + ", with the fewest panels for the bank: 20 modules"),
+        got.out);
     String text = Files.readString(to);
     assertTrue(text.contains("winter is cold enough without it"), "comments stay");
     assertTrue(text.contains("in_parallel: 10"), text);

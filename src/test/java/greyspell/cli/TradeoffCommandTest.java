@@ -96,6 +96,28 @@ class TradeoffCommandTest {
   }
 
   @Test
+  void aWrongRangeIsToldOnceInTheWordsThatWereTyped() {
+    Cli got = run(CABIN, "--storage", "5..x");
+    assertEquals(Main.BAD_INPUT, got.code);
+    assertEquals(1, got.err.split("--storage", -1).length - 1, got.err);
+    assertTrue(got.err.contains("found \"5..x\""), got.err);
+    assertFalse(got.err.contains("5 x"), got.err);
+    Cli below = run(CABIN, "--storage", "0..5kWh");
+    assertEquals(Main.BAD_INPUT, below.code);
+    assertTrue(below.err.contains("must be above 0"), below.err);
+  }
+
+  @Test
+  void aHomeWithAGeneratorKeepsToAHundredColumnsToo() {
+    Cli got = run("scenarios/harrow-combe.yaml");
+    assertEquals(0, got.code, got.err);
+    assertTrue(got.out.contains("the winter tilt"), got.out);
+    for (String line : got.out.split("\n", -1)) {
+      assertTrue(line.length() <= 100, line);
+    }
+  }
+
+  @Test
   void whatMakesNoSenseIsRefusedBeforeAnythingIsWritten() {
     Path out = temp.resolve("none");
     Cli got =
