@@ -64,7 +64,7 @@ final class OtherWays {
     tilted(
         home,
         steepDeg,
-        "every plane at " + Math.round(steepDeg) + "°, the winter tilt (latitude + 15°)",
+        "every plane at " + Math.round(steepDeg) + "°, winter tilt (latitude + 15°)",
         ways);
     if (steepDeg < 90.0 - SAME_DEG) {
       tilted(home, 90.0, "every plane upright, 90°", ways);
