@@ -197,7 +197,9 @@ final class BooksPages {
       List<SpellDay> days = s.spell().days();
       rows.add(
           Row.of(
-              sheet.winter(s.winter()),
+              why.isInWholeWinter(s)
+                  ? sheet.winter(s.winter())
+                  : words.say("explain.text.of_half", s.winter()),
               words.day(days.get(0).date()),
               words.number(days.size(), 0),
               words.number(s.spell().unmetHours(), 0),

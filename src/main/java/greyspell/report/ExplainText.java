@@ -93,7 +93,11 @@ public final class ExplainText {
       table.row(
           words.energy(s.unmetWh()),
           words.hours(s.unmetHours()),
-          dates(spell) + ", " + words.say("explain.text.of_winter", spell.winter()));
+          dates(spell)
+              + ", "
+              + words.say(
+                  told.isInWholeWinter(spell) ? "explain.text.of_winter" : "explain.text.of_half",
+                  spell.winter()));
     }
     table.write(out, true);
     if (spells.size() > SPELLS_LISTED) {

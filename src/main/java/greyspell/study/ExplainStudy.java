@@ -156,13 +156,22 @@ public final class ExplainStudy {
               new Energy(unmetWh * trials.years()),
               new Hours(hours * trials.years()));
     } else {
+      boolean hasHalves = winters < trials.years();
       said =
-          Said.of(
-              winters == 1 ? "verdict.one" : "verdict.some",
-              new Count(dark),
-              new Count(winters),
-              new Energy(unmetWh),
-              new Hours(hours));
+          hasHalves
+              ? Said.of(
+                  "verdict.some.halves",
+                  new Count(dark),
+                  new Count(winters),
+                  new Energy(unmetWh),
+                  new Hours(hours),
+                  new Count(trials.years()))
+              : Said.of(
+                  winters == 1 ? "verdict.one" : "verdict.some",
+                  new Count(dark),
+                  new Count(winters),
+                  new Energy(unmetWh),
+                  new Hours(hours));
     }
     return new Verdict(said, winters, dark, unmetWh, hours, mayStill);
   }

@@ -44,6 +44,11 @@ public record Explanation(
     cautions = List.copyOf(cautions);
   }
 
+  /** Whether a spell lies in a winter that is counted; the half winters at the ends are not. */
+  public boolean isInWholeWinter(Spell spell) {
+    return winters.stream().anyMatch(w -> w.name().equals(spell.winter()));
+  }
+
   /**
    * The count.
    *
