@@ -142,7 +142,7 @@ public final class LogPicture extends Picture {
     dates(canvas, bottom, right);
   }
 
-  /** Mondays of every so many weeks, by name of day and month. */
+  /** The first day and every so many weeks after it, by day and month. */
   private void dates(Canvas canvas, double y, double right) {
     double slot = (right - LEFT) / days.size();
     int every = Math.max(1, (int) Math.ceil(58.0 / slot / 7.0)) * 7;

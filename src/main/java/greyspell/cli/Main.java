@@ -3,6 +3,7 @@ package greyspell.cli;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Fault;
 import greyspell.quantity.Nearest;
+import greyspell.report.FaultText;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -144,7 +145,7 @@ public final class Main implements Runnable {
     PrintWriter err = command.getErr();
     if (problem instanceof BadInput bad) {
       List<Fault> faults = bad.faults();
-      faults.forEach(fault -> err.println(fault.text()));
+      faults.forEach(fault -> err.println(FaultText.of(fault)));
       err.println(
           faults.size() == 1
               ? "1 fault; nothing was written."

@@ -89,7 +89,9 @@ final class SweepCommand implements Callable<Integer> {
       description = "Refuse more runs than this (default ${DEFAULT-VALUE}).")
   private int maxRuns;
 
-  @Option(names = "--warn-refused", description = "End with exit code 1 if any run was refused.")
+  @Option(
+      names = "--warn-refused",
+      description = "End with exit code 1 if any run was refused, not only if all were.")
   private boolean warnRefused;
 
   @Option(names = "--json", description = "Print the rows for other programs.")
@@ -114,7 +116,9 @@ final class SweepCommand implements Callable<Integer> {
       run(question, table, file);
       file.finish(table.columns());
       tell(table.columns(), file.rows());
-      return warnRefused && SweepSummary.refused(table.columns(), file.rows()) > 0 ? Main.FOUND : 0;
+      int refused = SweepSummary.refused(table.columns(), file.rows());
+      boolean isNothingTold = refused == question.runs();
+      return isNothingTold || (warnRefused && refused > 0) ? Main.FOUND : 0;
     }
   }
 
@@ -151,6 +155,13 @@ final class SweepCommand implements Callable<Integer> {
   }
 
   private void checkSize(SweepQuestion question) {
+    if (maxRuns < 1) {
+      throw BadInput.of(
+          Place.of("--max-runs"),
+          "found " + maxRuns,
+          "must be 1 or more",
+          "It is the most runs that are allowed.");
+    }
     if (question.runs() > maxRuns) {
       throw BadInput.of(
           Place.of("--max-runs"),

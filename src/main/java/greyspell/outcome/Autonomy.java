@@ -21,4 +21,7 @@ public record Autonomy(
     double greyP90Days,
     double greyWorstDays,
     int greyWorstFromDay,
-    double longestD) {}
+    double longestD) {
+  /** A start that is carried longer counts as this long. */
+  public static final double LONGEST_D = 365.0;
+}

@@ -19,12 +19,10 @@ import java.util.Arrays;
  * of every day of the series and follows it until the bank first fails the house.
  */
 final class AutonomyReader {
-  static final double LONGEST_D = 365.0;
-
   private AutonomyReader() {}
 
   static Autonomy read(Forcing forcing, double[] needWh, Design design) {
-    double[] hours = new Carry(forcing, design).hoursFromEachDay(LONGEST_D * 24.0);
+    double[] hours = new Carry(forcing, design).hoursFromEachDay(Autonomy.LONGEST_D * 24.0);
     int worst = 0;
     for (int day = 1; day < hours.length; day++) {
       worst = hours[day] < hours[worst] ? day : worst;
@@ -38,7 +36,7 @@ final class AutonomyReader {
         Band.share(hours, 0.9) / 24.0,
         worstDays,
         worst,
-        LONGEST_D);
+        Autonomy.LONGEST_D);
   }
 
   static Monthly darkDays(Forcing forcing, double[] needWh, BankLimits bank) {
@@ -57,7 +55,8 @@ final class AutonomyReader {
       double dayNeedWh = needSumWh[m] / count[m] * 24.0;
       double storedWh =
           bank.windowWh() * (1.0 - lockedSum[m] / count[m]) * bank.dischargeEfficiency();
-      days[m] = storedWh < dayNeedWh * LONGEST_D ? storedWh / dayNeedWh : LONGEST_D;
+      days[m] =
+          storedWh < dayNeedWh * Autonomy.LONGEST_D ? storedWh / dayNeedWh : Autonomy.LONGEST_D;
     }
     return Monthly.of(days);
   }

@@ -28,7 +28,7 @@ public record Band(double low, double middle, double high) {
    *
    * @param share 0 to 1
    */
-  static double share(double[] sorted, double share) {
+  public static double share(double[] sorted, double share) {
     double rank = share * (sorted.length - 1);
     int below = (int) rank;
     double part = rank - below;

@@ -71,9 +71,9 @@ public final class LogText {
     return c.gaps() == 0
         ? "No holes."
         : Say.count(c.gaps(), "hole", "holes")
-            + " of "
+            + ", together "
             + Say.hours(c.gapHours())
-            + " in all, the longest "
+            + ", the longest "
             + Say.hours(c.longestGapHours())
             + "; they are left out, not filled.";
   }
@@ -213,6 +213,9 @@ public final class LogText {
     }
     out.append("Lines of the scenario to try, once you have looked (nothing was changed)\n");
     lines.forEach(l -> out.append("  ").append(l).append('\n'));
+    if (study.named().stream().anyMatch(f -> f.about() == Finding.About.SHADE)) {
+      Columns.wrap(out, "  ", words.shadeInTheFile());
+    }
     out.append('\n');
   }
 
@@ -267,7 +270,7 @@ public final class LogText {
         + left.heldBack()
         + " in which nothing went into a bank that was not shown as full, "
         + left.unknown()
-        + " not in the log"
+        + " not in the log or with a generator on"
         + (left.coveredDays() > 0
             ? "; and "
                 + Say.days(left.coveredDays())

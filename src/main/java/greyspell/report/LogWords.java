@@ -125,6 +125,13 @@ final class LogWords {
         + " of the direct sun is lost then.";
   }
 
+  /** How what is lost in some hours becomes what the file says. */
+  String shadeInTheFile() {
+    return "(shade: the file knows it by month, not by the hour. Stated is what is lost in these"
+        + " hours as a share of all the sun of this log's weeks, grey hours and the rest of the day"
+        + " included; at another season it is another.)";
+  }
+
   private String load(Estimate e) {
     LoadCompared load = study.diagnosis().load();
     return range(e)

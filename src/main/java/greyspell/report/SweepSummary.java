@@ -31,11 +31,12 @@ public final class SweepSummary {
     text.append(".\n");
     if (refused > 0) {
       text.append(refused == 1 ? "1 run was" : refused + " runs were");
-      text.append(" refused; the column \"fault\" says why. The first:\n  ");
+      text.append(" refused; the column \"fault\" says why. The first:\n");
       int fault = columns.indexOf(SweepTable.FAULT);
-      text.append(
+      Columns.wrap(
+          text,
+          "  ",
           rows.stream().map(r -> r.get(fault)).filter(f -> !f.isEmpty()).findFirst().orElse(""));
-      text.append('\n');
     }
     return text.toString();
   }

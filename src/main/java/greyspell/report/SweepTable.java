@@ -2,6 +2,7 @@ package greyspell.report;
 
 import greyspell.electrical.Finding.Severity;
 import greyspell.outcome.Outcome.WinterBooks;
+import greyspell.study.Trial;
 import greyspell.study.VariantFigures;
 import greyspell.sweep.SweepQuestion;
 import greyspell.sweep.SweepRow;
@@ -88,21 +89,22 @@ public final class SweepTable {
   }
 
   private static void addFigures(VariantFigures f, List<String> cells) {
-    cells.add(Integer.toString(f.wholeWinters()));
-    cells.add(Integer.toString(f.darkWinters()));
-    cells.add(number(f.unmet().unmetHours()));
-    cells.add(kwh(f.unmet().wh()));
-    cells.add(kwh(f.unmet().letGoWh()));
-    cells.add(kwh(f.loadWh()));
-    WinterBooks worst = f.worst();
+    Trial t = f.trial();
+    cells.add(Integer.toString(t.winters().size()));
+    cells.add(Integer.toString(t.darkWinters()));
+    cells.add(number(t.unmet().unmetHours()));
+    cells.add(kwh(t.unmet().wh()));
+    cells.add(kwh(t.unmet().letGoWh()));
+    cells.add(kwh(t.loadWh()));
+    WinterBooks worst = t.worstWinter();
     cells.add(worst == null ? "" : worst.winter().name());
     cells.add(worst == null ? "" : Integer.toString(worst.figures().unmetHours()));
     cells.add(worst == null ? "" : kwh(worst.figures().unmetWh()));
-    cells.add(number(f.generatorHours()));
-    cells.add(number((double) f.generatorStarts() / f.years()));
-    cells.add(kwh(f.unmet().generatorWh()));
-    cells.add(number(f.fuelL()));
-    cells.add(kwh(f.curtailedWh()));
+    cells.add(number(t.generatorHours()));
+    cells.add(number((double) t.generatorStarts() / f.years()));
+    cells.add(kwh(t.unmet().generatorWh()));
+    cells.add(number(t.fuelL()));
+    cells.add(kwh(t.curtailedWh()));
     cells.add(number(f.lowestChargeShare() * 100.0));
     cells.add(kwh(f.usableBankWh()));
     cells.add(number(f.greyP10Days()));

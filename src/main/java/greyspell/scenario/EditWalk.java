@@ -4,7 +4,6 @@ import greyspell.quantity.BadInput;
 import greyspell.quantity.Nearest;
 import greyspell.quantity.Place;
 import greyspell.scenario.EditPath.Step;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -236,14 +235,12 @@ final class EditWalk {
 
   private BadInput unknown(String word, Shape inside) {
     String nearest = Nearest.of(word, inside.keyNames());
-    var before = new ArrayList<String>();
-    before.add(path.isEmpty() ? "" : path + ".");
     return refused(
         "unknown key \"" + Border.shown(word) + "\"",
         "keys of " + inside.name() + ": " + String.join(", ", inside.keyNames()),
         nearest == null
             ? "See docs/scenario-reference.md."
-            : "Nearest: \"" + before.get(0) + nearest + "\".");
+            : "Nearest: \"" + EditCheck.join(path, nearest) + "\".");
   }
 
   private BadInput refused(String found, String expected, String mend) {

@@ -37,6 +37,9 @@ import org.jspecify.annotations.Nullable;
  * judged stands in {@code electrical} and {@code array}.
  */
 public record ElectricalCheck(List<Group> groups, List<Run> runs) {
+  /** Title of the group about the strings that the scenario has. */
+  public static final String STRINGS_AS_BUILT = "Strings as built";
+
   private static final String WIRES = "Wires";
   private static final String NOT_BOOKED = "no loss of it is booked";
 
@@ -81,7 +84,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     return new ElectricalCheck(
         List.of(
             new Group("Data sheets", sheets(home), "no modules"),
-            new Group("Strings as built", strings(home, records, rules), "no strings"),
+            new Group(STRINGS_AS_BUILT, strings(home, records, rules), "no strings"),
             wires(home, runs),
             new Group(
                 "Motor starts on the bank",

@@ -4,6 +4,7 @@ import greyspell.cause.log.ClockFit;
 import greyspell.cause.log.Finding;
 import greyspell.cause.log.LogDiagnosis;
 import greyspell.cause.log.SeenHours;
+import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.study.LogWeeks.Span;
 import greyspell.weather.MonitorColumn;
@@ -22,6 +23,12 @@ final class LogCautions {
       cautions.add(
           "The home has a generator and the log has no column of it: the hours in which it ran are"
               + " read as sun or as a light load. Map its power as \"generator\".");
+    }
+    if (log.has(MonitorColumn.GENERATOR) && home.inverter().charger() == null) {
+      cautions.add(
+          "The scenario states no charger: of what the generator gave "
+              + Show.percent(LogRun.USUAL_CHARGER_EFFICIENCY)
+              + " are taken to reach the bus.");
     }
     if (!log.has(MonitorColumn.CHARGE)) {
       cautions.add(

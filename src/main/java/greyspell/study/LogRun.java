@@ -21,7 +21,7 @@ import java.util.List;
  * something changed. A generator is not started by rule: what the log saw of it is fed in.
  */
 final class LogRun {
-  private static final double USUAL_CHARGER_EFFICIENCY = 0.9; // common practice, no source
+  static final double USUAL_CHARGER_EFFICIENCY = 0.9; // common practice, no source
 
   private final Scenario home;
   private final HomeRun run;

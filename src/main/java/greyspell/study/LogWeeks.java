@@ -25,7 +25,6 @@ final class LogWeeks {
   private static final double FREE_BELOW_SHARE = 0.95;
 
   private static final double BELOW_TAPER_SHARE = 0.02;
-  private static final double GROUND_SHARE = 0.2;
 
   /** So many hours of the log must lie in the weather. */
   static final int FEWEST_SHARED_H = 168;
@@ -225,6 +224,7 @@ final class LogWeeks {
   /** Share of the light on a home's planes that comes straight from the sun, by hour. */
   static double[] directShare(Scenario home, HomeLight light) {
     Radiation radiation = light.radiation();
+    HourCalendar calendar = light.weather().calendar();
     double[] diffuse = radiation.diffuseHorizontalWm2();
     double[] global = radiation.globalHorizontalWm2();
     var direct = new double[global.length];
@@ -234,7 +234,11 @@ final class LogWeeks {
       double[] front = light.on(plane).frontWm2();
       for (int h = 0; h < all.length; h++) {
         double sky =
-            diffuse[h] * 0.5 * (1.0 + cosTilt) + GROUND_SHARE * global[h] * 0.5 * (1.0 - cosTilt);
+            diffuse[h] * 0.5 * (1.0 + cosTilt)
+                + home.site().groundAlbedo().in(calendar.month(h))
+                    * global[h]
+                    * 0.5
+                    * (1.0 - cosTilt);
         direct[h] += plane.ratedPowerW() * Math.max(0.0, front[h] - sky);
         all[h] += plane.ratedPowerW() * front[h];
       }

@@ -4,6 +4,7 @@ import greyspell.outcome.Figures;
 import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.scenario.Scenario;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What one variant of a home comes to in the weather of {@link Trials}.
@@ -15,6 +16,8 @@ import java.util.List;
  * @param generatorStarts in all years together
  * @param fuelL burnt in an average year, 0 without a generator
  * @param curtailedWh sun not taken in an average year
+ * @param loadWh asked for in an average year
+ * @param lowestChargeWh above the reserve, in the worst hour of all
  */
 public record Trial(
     Scenario scenario,
@@ -23,7 +26,9 @@ public record Trial(
     double generatorHours,
     int generatorStarts,
     double fuelL,
-    double curtailedWh) {
+    double curtailedWh,
+    double loadWh,
+    double lowestChargeWh) {
   public Trial {
     winters = List.copyOf(winters);
   }
@@ -48,9 +53,19 @@ public record Trial(
 
   /** Books of the winter with the most energy unserved, the first of several. */
   public Figures worst() {
-    Figures worst = winters.get(0).figures();
+    WinterBooks worst = worstWinter();
+    if (worst == null) {
+      throw new IllegalStateException("no whole winter");
+    }
+    return worst.figures();
+  }
+
+  /** The whole winter of {@link #worst}; null if there is none. */
+  public @Nullable WinterBooks worstWinter() {
+    WinterBooks worst = null;
     for (WinterBooks winter : winters) {
-      worst = winter.figures().unmetWh() > worst.unmetWh() ? winter.figures() : worst;
+      worst =
+          worst == null || winter.figures().unmetWh() > worst.figures().unmetWh() ? winter : worst;
     }
     return worst;
   }

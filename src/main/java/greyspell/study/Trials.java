@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.IntFunction;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -125,11 +125,24 @@ public final class Trials {
    *     another sky
    */
   public Trial run(Scenario variant, Set<Effect> leftOut) {
-    List<Part> read = each(part -> Part.of(variant, ran(part, variant, leftOut)));
+    return sum(variant, each(variant, leftOut, ran -> Part.of(variant, ran)));
+  }
+
+  /** What is read off the run of each part, in their order, whatever thread was first. */
+  <T> List<T> each(Scenario variant, Set<Effect> leftOut, Function<HomeRun, T> read) {
+    return IntStream.range(0, parts.size())
+        .parallel()
+        .mapToObj(part -> read.apply(ran(part, variant, leftOut)))
+        .toList();
+  }
+
+  /** All parts together. */
+  Trial sum(Scenario variant, List<Part> read) {
     var whole = new ArrayList<WinterBooks>();
     double unmetWh = 0.0, unmetHours = 0.0, letGoWh = 0.0, generatorWh = 0.0;
     int starts = 0;
-    double hours = 0.0, fuelL = 0.0, curtailedWh = 0.0;
+    double hours = 0.0, fuelL = 0.0, curtailedWh = 0.0, loadWh = 0.0;
+    double lowestWh = Double.POSITIVE_INFINITY;
     for (Part part : read) {
       int partYears = part.years;
       unmetWh += part.unmet.wh() * partYears;
@@ -140,6 +153,8 @@ public final class Trials {
       starts += part.starts;
       fuelL += part.fuelL;
       curtailedWh += part.curtailedWh;
+      loadWh += part.loadWh;
+      lowestWh = Math.min(lowestWh, part.lowestChargeWh);
       whole.addAll(part.winters);
     }
     return new Trial(
@@ -149,7 +164,9 @@ public final class Trials {
         hours / years,
         starts,
         fuelL / years,
-        curtailedWh / years);
+        curtailedWh / years,
+        loadWh / years,
+        lowestWh);
   }
 
   /** The hourly books of one part of the weather. */
@@ -262,29 +279,29 @@ public final class Trials {
     return variant;
   }
 
-  /** In the order of the parts, whatever thread was first. */
-  private <T> List<T> each(IntFunction<T> work) {
-    return IntStream.range(0, parts.size()).parallel().mapToObj(work).toList();
-  }
-
   /** Of one part: sums over all its hours. */
-  private record Part(
+  record Part(
       int years,
       Unmet unmet,
       List<WinterBooks> winters,
       double generatorHours,
       int starts,
       double fuelL,
-      double curtailedWh) {
+      double curtailedWh,
+      double loadWh,
+      double lowestChargeWh) {
     static Part of(Scenario variant, HomeRun ran) {
       Ledger ledger = ran.laps().ledger();
       List<WinterBooks> books = OutcomeReader.winters(ledger, variant.site().isNorthern());
       int starts = 0;
-      double hours = 0.0, curtailedWh = 0.0;
+      double hours = 0.0, curtailedWh = 0.0, loadWh = 0.0;
+      double lowestWh = Double.POSITIVE_INFINITY;
       for (WinterBooks winter : books) {
         hours += winter.figures().beyond().generatorHours();
         starts += winter.figures().beyond().generatorStarts();
         curtailedWh += winter.figures().curtailedWh();
+        loadWh += winter.figures().loadWh();
+        lowestWh = Math.min(lowestWh, winter.figures().lowestChargeWh());
       }
       FuelUse fuel = Again.fuel(variant, ledger);
       return new Part(
@@ -294,7 +311,9 @@ public final class Trials {
           hours,
           starts,
           fuel == null ? 0.0 : fuel.totalL(0, ledger.hours()),
-          curtailedWh);
+          curtailedWh,
+          loadWh,
+          lowestWh);
     }
   }
 }

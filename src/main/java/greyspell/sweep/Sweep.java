@@ -26,8 +26,6 @@ import org.jspecify.annotations.Nullable;
  * another and share their light, which is let go of after the last of them.
  */
 public final class Sweep {
-  private static final String STRINGS = "Strings as built";
-
   private final SweepQuestion question;
 
   private Sweep(SweepQuestion question) {
@@ -143,7 +141,7 @@ public final class Sweep {
   private static Finding.Severity strings(ElectricalCheck check) {
     var findings = new ArrayList<Finding>();
     for (ElectricalCheck.Group group : check.groups()) {
-      if (group.title().equals(STRINGS)) {
+      if (group.title().equals(ElectricalCheck.STRINGS_AS_BUILT)) {
         findings.addAll(group.findings());
       }
     }

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,6 +45,11 @@ class CommandsTest {
     assertEquals(0, said.code, said.err);
     assertTrue(said.out.contains("Example: greyspell "), said.out);
     assertTrue(said.out.lines().allMatch(l -> l.length() <= 100), said.out);
+    var named =
+        Pattern.compile("(scenarios|weather-samples)/[a-z0-9-]+\\.(yaml|csv)").matcher(said.out);
+    while (named.find()) {
+      assertTrue(Files.exists(Path.of(named.group())), "the example names " + named.group());
+    }
   }
 
   @Test

@@ -142,6 +142,20 @@ class SweepCommandTest {
   }
 
   @Test
+  void aSweepThatTellsNothingEndsWithOne() {
+    assertEquals(0, sweep(CABIN, "--vary", "arrays[0].tilt=40 deg, 95 deg").code);
+    Cli none = sweep(CABIN, "--vary", "bank=left out");
+    assertEquals(Main.FOUND, none.code, none.out);
+    assertTrue(none.out.contains("1 run was refused"), none.out);
+    assertTrue(
+        none.out.lines().allMatch(l -> l.startsWith("Written") || l.length() <= 100), none.out);
+    Cli unknown = sweep(CABIN, "--vary", "nothing.of_this=1");
+    assertEquals(Main.BAD_INPUT, unknown.code);
+    assertTrue(unknown.err.contains(", seed\n"), unknown.err);
+    assertTrue(unknown.err.lines().allMatch(l -> l.length() <= 100), unknown.err);
+  }
+
+  @Test
   void drawnWintersAreThoseOfRun() throws IOException {
     String path = "bank.in_parallel";
     JsonNode rows = rows(sweep(CABIN, "--winters", "12", "--vary", path + "=1, 3", "--json"));
@@ -170,6 +184,9 @@ class SweepCommandTest {
     assertTrue(got.err.contains("found 50000 runs: 1 home x 1000 x 50"), got.err);
     assertTrue(got.err.contains("--max-runs 50000"), got.err);
     assertFalse(Files.exists(table()));
+    Cli below = sweep(CABIN, "--max-runs", "-1");
+    assertEquals(Main.BAD_INPUT, below.code);
+    assertTrue(below.err.contains("must be 1 or more"), below.err);
     assertEquals(Main.BAD_INPUT, sweep(CABIN, "--winters", "0").code);
     assertEquals(Main.BAD_INPUT, sweep("none.yaml").code);
     assertEquals(Main.BAD_INPUT, sweep(CABIN, "--vary", "bank.inparallel=1").code);

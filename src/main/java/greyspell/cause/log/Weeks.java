@@ -103,7 +103,7 @@ public final class Weeks {
     return (int) Math.floorMod(firstHour + hour, 24L);
   }
 
-  /** False where a generator ran, or the log does not say while it has such a column. */
+  /** Where the log does not say, none is taken to have run: many write a cell only when it does. */
   boolean isGeneratorOff(int hour) {
     double wh = of.generatorWh[hour];
     return Double.isNaN(wh) || wh < 1.0;
