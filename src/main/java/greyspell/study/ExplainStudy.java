@@ -1,5 +1,6 @@
 package greyspell.study;
 
+import greyspell.array.ArraySpec;
 import greyspell.balance.BusNeed;
 import greyspell.balance.Ledger;
 import greyspell.balance.LedgerColumn;
@@ -324,8 +325,17 @@ public final class ExplainStudy {
     if (!home.load().policy().isIdle()) {
       said.add(Said.of("unsure.let_go"));
     }
+    if (!mayHaveMorePanels()) {
+      said.add(Said.of("unsure.no_more_panels"));
+    }
     said.add(Said.of("unsure.not_told"));
     return said;
+  }
+
+  private boolean mayHaveMorePanels() {
+    int now = home.arrays().stream().mapToInt(ArraySpec::modules).sum();
+    return PanelSteps.of(home, new PanelSteps.Room(null, null, true)).steps().stream()
+        .anyMatch(step -> step.modules() > now);
   }
 
   private List<Said> cautions() {
