@@ -70,7 +70,8 @@ final class TodayCommand implements Callable<Integer> {
   @Option(
       names = "--at",
       paramLabel = "DATE",
-      description = "Instead of now: 2026-12-04T17:00, or 2026-12-04 for noon.")
+      description =
+          "Instead of now by this computer's clock: 2026-12-04T17:00, or 2026-12-04 for noon.")
   private @Nullable String at;
 
   @Option(names = "--json", description = "Print the figures for other programs.")

@@ -19,6 +19,10 @@ import org.jspecify.annotations.Nullable;
 final class PaidSteps {
   private static final String PER_CONTROLLER = "costs.per_controller";
   private static final double SAME_TILT_DEG = 5.0;
+
+  /** An own choice. */
+  private static final String CHARGER = "2 kW";
+
   private static final int[] TILTS_DEG = {60, 75, 90};
   private static final int[] STRINGS = {1, 2};
 
@@ -138,7 +142,12 @@ final class PaidSteps {
   private void generator(String generator) {
     add(
         Kind.GENERATOR,
-        "A generator (" + generator.lines().findFirst().orElse("") + ")",
+        "A generator ("
+            + generator.lines().findFirst().orElse("")
+            + ")"
+            + (hasCharger()
+                ? ""
+                : " with a charger of " + CHARGER + ", assumed: the inverter has none"),
         List.of(new Change("generator", block(generator))),
         costs.generatorCost(),
         List.of("costs.generator", "costs.fuel_per_litre"),
@@ -146,12 +155,16 @@ final class PaidSteps {
         null);
   }
 
-  /** A charger of half the engine's power where the inverter has none. */
+  private boolean hasCharger() {
+    return home.inverter().charger() != null;
+  }
+
+  /** With an assumed charger where the inverter has none; the step's words tell it. */
   private String block(String generator) {
-    if (home.inverter().charger() != null) {
+    if (hasCharger()) {
       return String.format(Locale.ROOT, "{from: %s}", generator);
     }
-    return String.format(Locale.ROOT, "{from: %s, charger: {power: 2 kW}}", generator);
+    return String.format(Locale.ROOT, "{from: %s, charger: {power: %s}}", generator, CHARGER);
   }
 
   private void measure(Measure m) {

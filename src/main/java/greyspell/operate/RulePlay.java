@@ -4,6 +4,7 @@ import greyspell.balance.Balance;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
 import greyspell.balance.Ledger;
+import greyspell.balance.SteadyState;
 import greyspell.calendar.HourCalendar;
 import greyspell.calendar.Winter;
 import greyspell.load.ApplianceSpec;
@@ -140,14 +141,7 @@ final class RulePlay {
 
   private static Ledger run(Forcing forcing, Design design) {
     Ledger books = Ledger.of(forcing, design);
-    double startWh = books.windowWh();
-    for (int lap = 0; lap < 3; lap++) {
-      double endWh = Balance.run(forcing, design, startWh, books);
-      if (Math.abs(endWh - startWh) < 1.0) {
-        break;
-      }
-      startWh = endWh;
-    }
+    SteadyState.run(books.windowWh(), startWh -> Balance.run(forcing, design, startWh, books));
     return books;
   }
 

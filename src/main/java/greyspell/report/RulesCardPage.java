@@ -43,13 +43,19 @@ public final class RulesCardPage {
   static String html(RuleCard card) {
     String name = escaped(card.home().name());
     var out = new StringBuilder(head(name));
+    if (card.tried().isEmpty()) {
+      out.append("<p>").append(escaped(RulesText.ONE_WINTER)).append("</p>\n");
+      return out.append("</body></html>\n").toString();
+    }
     if (card.rules().isEmpty()) {
       out.append("<p>No simple rule is worth what it asks for in this house.</p>\n");
     }
     out.append("<ol>\n");
     for (Told told : card.rules()) {
       out.append("<li><strong>").append(escaped(told.rule().words())).append("</strong>");
-      out.append(" <span>").append(escaped(RulesText.price(told.tried()))).append("</span></li>\n");
+      out.append(" <span>")
+          .append(escaped(RulesText.price(card, told.tried())))
+          .append("</span></li>\n");
     }
     out.append("</ol>\n");
     for (String line : RulesText.reading(card)) {

@@ -9,15 +9,15 @@ import java.util.List;
 
 /** Rules for the fridge door, with both prices. */
 public final class RulesText {
+  static final String ONE_WINTER =
+      "Rules are found on some winters and tried on others; this weather holds fewer than two whole ones. Ask for more: --winters 20.";
+
   private RulesText() {}
 
   public static String of(RuleCard card) {
     var out = new StringBuilder(card.home().name()).append(": rules for the grey weeks\n\n");
     if (card.tried().isEmpty()) {
-      Columns.wrap(
-          out,
-          "",
-          "Rules are found on some winters and tried on others; this weather holds only one. Ask for more: --winters 20.");
+      Columns.wrap(out, "", ONE_WINTER);
       return out.toString();
     }
     if (card.rules().isEmpty()) {
@@ -29,7 +29,7 @@ public final class RulesText {
     int number = 1;
     for (Told told : card.rules()) {
       Columns.wrap(out, " " + number++ + ". ", told.rule().words());
-      Columns.wrap(out, "    ", price(told.tried()));
+      Columns.wrap(out, "    ", price(card, told.tried()));
     }
     out.append('\n');
     out.append("Read it so\n");
@@ -39,10 +39,12 @@ public final class RulesText {
     return out.toString();
   }
 
-  /** What the rules so far do in an average winter of those on which they were tried. */
-  static String price(Price p) {
-    return "With it"
-        + " an average winter has "
+  /** What the rules so far do in a winter of those on which they were tried. */
+  static String price(RuleCard card, Price p) {
+    List<String> tried = card.tried();
+    return "With it "
+        + (tried.size() == 1 ? "the winter " + tried.get(0) : "an average winter")
+        + " has "
         + Show.number(p.withUnmetHours(), 0)
         + " dark hours instead of "
         + Show.number(p.unmetHours(), 0)
@@ -58,7 +60,9 @@ public final class RulesText {
             ? ", "
                 + Show.number(p.givenUpPerAvoidedFactor(), 1)
                 + " kWh for each kWh of outage avoided."
-            : ": these winters it would have been for nothing.");
+            : ": "
+                + (tried.size() == 1 ? "this winter" : "these winters")
+                + " it would have been for nothing.");
   }
 
   static List<String> reading(RuleCard card) {
@@ -69,8 +73,12 @@ public final class RulesText {
             + ", tried on "
             + Say.count(card.tried().size(), "other", "others")
             + (card.tried().size() < 5 ? ": few; --winters 20 gives more to go by." : "."));
+    boolean isSkyAsked = card.rules().stream().anyMatch(told -> told.rule().ifGrey());
     lines.add(
-        "The charge is what the monitor shows. A grey day ahead is one whose sun brings less than the house asks for; here it is known, a forecast only guesses it.");
+        "The charge is what the monitor shows."
+            + (isSkyAsked
+                ? " A grey day ahead is one whose sun brings less than the house asks for; here it is known, a forecast only guesses it."
+                : ""));
     lines.add("Advice, not automation: the house decides. Freezing pipes come before any rule.");
     if (card.medical()) {
       lines.add("A load here is medical: no rule is enough for it. Keep an independent backup.");

@@ -42,7 +42,9 @@ public final class TodayText {
       Columns.wrap(
           out,
           "",
-          "That is at or below the reserve: nothing is left but what the sun brings. Charge first.");
+          "That is at or below the reserve, which begins at "
+              + Show.percent(today.home().bank().chargeShare(0.0))
+              + " of all that the bank holds: nothing is left but what the sun brings. Charge first.");
     } else {
       Columns.wrap(
           out, "", Say.kwh(today.aboveReserveWh()) + " lie above the reserve. " + chance());
@@ -107,14 +109,19 @@ public final class TodayText {
               + off.with().reached()
               + " of "
               + off.with().stretches()
-              + ", "
-              + (off.with().lastsH().at(0.5) < off.with().hours()
-                  ? "usually after " + lasts(off.with(), 0.5)
-                  : "in one of ten within " + lasts(off.with(), 0.1))
+              + when(off.with())
               + "."
               + Freeze.warning(off.name()));
     }
     out.append('\n');
+  }
+
+  /** Nothing where fewer than one in ten reach it. */
+  private static String when(Outlook o) {
+    if (o.lastsH().at(0.5) < o.hours()) {
+      return ", usually after " + lasts(o, 0.5);
+    }
+    return o.lastsH().at(0.1) < o.hours() ? ", in one of ten within " + lasts(o, 0.1) : "";
   }
 
   private void generator() {

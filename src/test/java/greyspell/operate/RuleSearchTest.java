@@ -78,5 +78,8 @@ final class RuleSearchTest {
     String text = RulesText.of(Once.CARD);
     assertTrue(text.contains("leaves"), text);
     assertTrue(text.contains("Found on 1 winter, tried on 1 other"), text);
+    assertTrue(text.contains("With it the winter " + Once.CARD.tried().get(0) + " has"), text);
+    boolean isSkyAsked = Once.CARD.rules().stream().anyMatch(told -> told.rule().ifGrey());
+    assertEquals(isSkyAsked, text.contains("A grey day ahead is"), text);
   }
 }

@@ -62,6 +62,7 @@ final class TodayTest {
     assertEquals(0.0, empty.aboveReserveWh(), 1.0);
     assertEquals(0, empty.all().lastsH().at(0.5));
     assertTrue(TodayText.of(empty).contains("below the reserve"));
+    assertTrue(TodayText.of(empty).contains("which begins at "));
     Today june =
         Today.of(Once.ALDER_FOLD, new Asked(LocalDateTime.of(2026, 6, 20, 12, 0), 0.8, 5, "any"));
     assertEquals(0, june.all().reached());
