@@ -58,7 +58,7 @@ public record Tradeoff(
         costs,
         OtherWays.of(trials, map),
         frontier(map, asked.targetHours()),
-        notes(home, map, costs, asked));
+        notes(map, costs, asked));
   }
 
   /** Whole packs, where the steps of the map hold them. */
@@ -79,8 +79,7 @@ public record Tradeoff(
     return axes.banksPerPack() == 0 || (bank - axes.presentBank()) % axes.banksPerPack() == 0;
   }
 
-  private static List<String> notes(
-      Scenario home, TradeoffMap map, TradeoffCosts costs, TradeoffAsked asked) {
+  private static List<String> notes(TradeoffMap map, TradeoffCosts costs, TradeoffAsked asked) {
     var notes = new ArrayList<String>();
     if (!map.axes().note().isEmpty()) {
       notes.add(map.axes().note());
