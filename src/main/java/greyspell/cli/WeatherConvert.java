@@ -1,13 +1,10 @@
 package greyspell.cli;
 
 import greyspell.quantity.BadInput;
-import greyspell.quantity.FileTrouble;
 import greyspell.quantity.Place;
 import greyspell.weather.ColumnMap;
-import greyspell.weather.PlainCsvWriter;
 import greyspell.weather.WeatherReader;
 import greyspell.weather.WeatherSeries;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,15 +97,7 @@ final class WeatherConvert implements Callable<Integer> {
     if (series.gaps().missingHours() > 0) {
       remarks.add(series.gaps().missingHours() + " missing hours are filled");
     }
-    try {
-      PlainCsvWriter.write(series, remarks, out);
-    } catch (IOException e) {
-      throw BadInput.of(
-          Place.of(out.toString()),
-          "cannot be written (" + FileTrouble.words(e) + ")",
-          "must be a file in a folder that is there and may be written",
-          "Make the folder first, or name another.");
-    }
+    WeatherOut.write(series, remarks, out);
   }
 
   private static String more(int count) {

@@ -1,13 +1,11 @@
 package greyspell.cli;
 
 import greyspell.quantity.BadInput;
-import greyspell.quantity.FileTrouble;
 import greyspell.quantity.Nearest;
 import greyspell.quantity.Place;
 import greyspell.weather.ClimateGenerator;
 import greyspell.weather.ClimateRecipe;
 import greyspell.weather.ClimateRecipes;
-import greyspell.weather.PlainCsvWriter;
 import greyspell.weather.WeatherReader;
 import greyspell.weather.WeatherSeries;
 import greyspell.weather.ensemble.ClimateFile;
@@ -16,10 +14,8 @@ import greyspell.weather.ensemble.EnsembleSeries;
 import greyspell.weather.ensemble.EnsembleSource;
 import greyspell.weather.ensemble.SkyMemory;
 import greyspell.weather.ensemble.WinterSource;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -135,9 +131,10 @@ final class WeatherMakeCommand implements Callable<Integer> {
     var screen = spec.commandLine().getOut();
     if (climate != null) {
       ClimateRecipe recipe = recipe(climate);
-      write(
+      WeatherOut.write(
           ClimateGenerator.make(recipe, firstYear, years, seed),
-          ClimateGenerator.remarks(recipe, firstYear, years, seed));
+          ClimateGenerator.remarks(recipe, firstYear, years, seed),
+          out);
       screen.println("Wrote " + out + ": " + years + " years of " + recipe.place() + ".");
       return 0;
     }
@@ -145,7 +142,7 @@ final class WeatherMakeCommand implements Callable<Integer> {
     WeatherSeries series = EnsembleSeries.of(source, firstYear, years);
     var remarks = new ArrayList<>(series.gaps().notes());
     remarks.add(0, "made weather, " + source.describe());
-    write(series, remarks);
+    WeatherOut.write(series, remarks, out);
     screen.println("Wrote " + out + ": " + years + " years, " + source.describe() + ".");
     source.notes().forEach(note -> screen.println("Note: " + note + "."));
     return 0;
@@ -187,18 +184,6 @@ final class WeatherMakeCommand implements Callable<Integer> {
           throw refused(
               "--memory", "found \"" + how + '"', "must be " + GREY_SPELLS + " or " + ONE_LAG);
     };
-  }
-
-  private void write(WeatherSeries series, List<String> remarks) {
-    try {
-      PlainCsvWriter.write(series, remarks, out);
-    } catch (IOException e) {
-      throw BadInput.of(
-          Place.of(out.toString()),
-          "cannot be written (" + FileTrouble.words(e) + ")",
-          "must be a file in a folder that is there and may be written",
-          "Make the folder first, or name another.");
-    }
   }
 
   private static ClimateRecipe recipe(String climate) {

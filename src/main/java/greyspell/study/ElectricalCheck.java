@@ -6,8 +6,6 @@ import greyspell.array.ControllerSpec;
 import greyspell.array.DataSheetLint;
 import greyspell.array.ModuleSpec;
 import greyspell.array.SheetFinding;
-import greyspell.balance.Forcing;
-import greyspell.balance.LedgerColumn;
 import greyspell.electrical.ConductorJudge;
 import greyspell.electrical.ConductorJudgement;
 import greyspell.electrical.ConductorRun;
@@ -18,12 +16,8 @@ import greyspell.electrical.StringGlance;
 import greyspell.electrical.StringJudge;
 import greyspell.electrical.StringRules;
 import greyspell.electrical.SurgeJudge;
-import greyspell.electrical.UnknownRun;
-import greyspell.outcome.Figures.Named;
 import greyspell.power.InverterCurve;
-import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
-import greyspell.scenario.Scenario.UnknownWire;
 import greyspell.scenario.Scenario.Wire;
 import greyspell.storage.CellSheet;
 import java.util.ArrayList;
@@ -40,8 +34,7 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   /** Title of the group about the strings that the scenario has. */
   public static final String STRINGS_AS_BUILT = "Strings as built";
 
-  private static final String WIRES = "Wires";
-  private static final String NOT_BOOKED = "no loss of it is booked";
+  static final String WIRES = "Wires";
 
   public ElectricalCheck {
     groups = List.copyOf(groups);
@@ -80,12 +73,13 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   public static ElectricalCheck of(Scenario home, @Nullable StudyResult result) {
     Records records = Records.of(home);
     StringRules rules = rules(home, records);
-    List<Run> runs = runs(home, rules, result);
+    var wires = new WireCheck(home, rules);
+    List<Run> runs = wires.runs(result);
     return new ElectricalCheck(
         List.of(
             new Group("Data sheets", sheets(home), "no modules"),
             new Group(STRINGS_AS_BUILT, strings(home, records, rules), "no strings"),
-            wires(home, runs),
+            wires.group(runs),
             new Group(
                 "Motor starts on the bank",
                 surge(home),
@@ -101,27 +95,13 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
   /** The same check after a run: only the wires' year is new. */
   public ElectricalCheck withYear(StudyResult result) {
     Scenario home = result.scenario();
-    List<Run> year = runs(home, wireRules(home), result);
+    var wires = new WireCheck(home, rules(home, WireCheck.NO_RECORDS));
+    List<Run> year = wires.runs(result);
     var all = new ArrayList<Group>();
     for (Group group : groups) {
-      all.add(group.title().equals(WIRES) ? wires(home, year) : group);
+      all.add(group.title().equals(WIRES) ? wires.group(year) : group);
     }
     return new ElectricalCheck(all, year);
-  }
-
-  private static Group wires(Scenario home, List<Run> runs) {
-    var findings = new ArrayList<Finding>();
-    runs.forEach(run -> findings.addAll(run.judged().namedFindings()));
-    for (UnknownWire wire : home.electrical().unknownConductors()) {
-      unknown(home, wire, findings);
-    }
-    return new Group(
-        WIRES, findings, "none stated, so neither their heat nor their drop is judged");
-  }
-
-  /** Wires do not ask for the record temperatures, so no weather file is read for them. */
-  private static StringRules wireRules(Scenario home) {
-    return rules(home, new Records(null, null, List.of()));
   }
 
   /** What strings of this home are held against. */
@@ -174,8 +154,6 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
     groups.forEach(group -> all.addAll(group.findings()));
     return all;
   }
-
-  // ---- data sheets, strings, starts -------------------------------------------------------------
 
   /** What is off on a module's data sheet; empty if nothing is. */
   public static List<Finding> sheet(ModuleSpec module) {
@@ -272,169 +250,6 @@ public record ElectricalCheck(List<Group> groups, List<Run> runs) {
       }
     }
     return caution.contains(" is marked medical: ");
-  }
-
-  // ---- wires ------------------------------------------------------------------------------------
-
-  /** Losses of the year are those that {@link Wires} put into the books. */
-  private static List<Run> runs(Scenario home, StringRules rules, @Nullable StudyResult result) {
-    var runs = new ArrayList<Run>();
-    for (Wire wire : home.electrical().conductors()) {
-      switch (wire.run().kind()) {
-        case ARRAY_TO_CONTROLLER -> arrayRuns(home, wire, result, runs);
-        case CONTROLLER_TO_BANK -> {
-          int count = home.controller().count();
-          RunLoad load = RunLoad.ofController(home.controller(), rules, broughtW(home) / count);
-          if (result != null) {
-            double lostWh = lostWh(result, "controller_wiring");
-            double passedWh = result.outcome().total().solarUsedWh() + lostWh;
-            load = simulated(load, wire.run(), lostWh / count, passedWh / count, result);
-          }
-          runs.add(new Run(ConductorJudge.judge(wire.run(), load), count));
-        }
-        case BANK_TO_INVERTER -> {
-          RunLoad load =
-              RunLoad.ofInverter(home.inverter(), home.bank(), home.electrical().cutOffV());
-          if (result != null) {
-            double lostWh = lostWh(result, "inverter_wiring");
-            load = simulated(load, wire.run(), lostWh, intoInverterWh(result) + lostWh, result);
-          }
-          runs.add(new Run(ConductorJudge.judge(wire.run(), load), 1));
-        }
-      }
-    }
-    return runs;
-  }
-
-  /** A plane's own wire, with what this plane alone sends through it. */
-  private static void arrayRuns(
-      Scenario home, Wire wire, @Nullable StudyResult result, List<Run> runs) {
-    for (int k = 0; k < home.arrays().size(); k++) {
-      ArraySpec array = home.arrays().get(k);
-      if (!isFor(wire, array)) {
-        continue;
-      }
-      RunLoad load = RunLoad.ofArray(array, home.controller(), home.bank().nominalV());
-      if (result != null) {
-        StudyResult.PlaneBooks books = result.planes().get(k);
-        double lostWh = books.cableHeatWh();
-        load = simulated(load, wire.run(), lostWh, books.availableWh() + lostWh, result);
-      }
-      boolean isNamed = home.arrays().size() > 1 && !wire.run().name().contains(array.name());
-      ConductorRun run =
-          isNamed ? named(wire.run(), wire.run().name() + ", " + array.name()) : wire.run();
-      runs.add(new Run(ConductorJudge.judge(run, load), 1));
-    }
-  }
-
-  /** A wire of unknown size, for each plane that it may serve. */
-  private static void unknown(Scenario home, UnknownWire wire, List<Finding> findings) {
-    UnknownRun run = wire.run();
-    switch (run.kind()) {
-      case ARRAY_TO_CONTROLLER -> {
-        for (ArraySpec array : home.arrays()) {
-          if (wire.arrayName().isEmpty() || wire.arrayName().equals(array.name())) {
-            boolean isNamed = home.arrays().size() > 1 && !run.name().contains(array.name());
-            add(
-                run.name() + (isNamed ? ", " + array.name() : ""),
-                run.findings(
-                    RunLoad.ofArray(array, home.controller(), home.bank().nominalV()),
-                    "no loss of it is booked but the plane's flat wiring_loss of "
-                        + Show.percent(array.wiringFraction())),
-                findings);
-          }
-        }
-      }
-      case CONTROLLER_TO_BANK ->
-          add(
-              run.name(),
-              run.findings(
-                  RunLoad.ofController(
-                      home.controller(),
-                      wireRules(home),
-                      broughtW(home) / home.controller().count()),
-                  NOT_BOOKED),
-              findings);
-      case BANK_TO_INVERTER ->
-          add(
-              run.name(),
-              run.findings(
-                  RunLoad.ofInverter(home.inverter(), home.bank(), home.electrical().cutOffV()),
-                  NOT_BOOKED),
-              findings);
-    }
-  }
-
-  private static void add(String name, List<Finding> found, List<Finding> findings) {
-    for (Finding f : found) {
-      findings.add(new Finding(f.severity(), name + ": " + f.subject(), f.text(), f.reason()));
-    }
-  }
-
-  private static boolean isFor(Wire wire, ArraySpec array) {
-    return wire.run().kind() == ConductorRun.Kind.ARRAY_TO_CONTROLLER
-        && (wire.arrayName().isEmpty() || wire.arrayName().equals(array.name()));
-  }
-
-  /** With the current squared that makes this loss of it. */
-  private static RunLoad simulated(
-      RunLoad load, ConductorRun run, double lostWh, double passedWh, StudyResult result) {
-    double years = result.ledger().forcing().calendar().years();
-    double ohm = ConductorJudge.workingOhm(run, load.ratedA());
-    return new RunLoad(
-        load.ratedA(),
-        load.circuitA(),
-        load.voltageV(),
-        Math.max(0.0, lostWh) / ohm / years,
-        passedWh / years);
-  }
-
-  private static double lostWh(StudyResult result, String name) {
-    for (Named loss : result.outcome().total().lossesWh()) {
-      if (loss.name().equals(name)) {
-        return loss.wh();
-      }
-    }
-    return 0.0;
-  }
-
-  private static ConductorRun named(ConductorRun run, String name) {
-    return new ConductorRun(
-        run.kind(),
-        name,
-        run.lengthM(),
-        run.size(),
-        run.strands(),
-        run.metal(),
-        run.inParallel(),
-        run.ambientC(),
-        run.insulation(),
-        run.statedAmpacityA());
-  }
-
-  /**
-   * Served at the sockets and lost in the inverter; its no-load draw is left out, as in the books.
-   */
-  private static double intoInverterWh(StudyResult result) {
-    Forcing forcing = result.ledger().forcing();
-    double[] servedWh = LedgerColumn.SERVED.of(result.ledger());
-    double[] lossWh = LedgerColumn.INVERTER_LOSS.of(result.ledger());
-    double[] overloadWh = LedgerColumn.UNMET_INVERTER.of(result.ledger());
-    double sumWh = 0.0;
-    for (int h = 0; h < servedWh.length; h++) {
-      double acWh = forcing.acAskedWh()[h] - overloadWh[h];
-      double bothWh = acWh + forcing.dcAskedWh()[h];
-      sumWh += lossWh[h] + (bothWh > 0.0 ? servedWh[h] * acWh / bothWh : 0.0);
-    }
-    return sumWh;
-  }
-
-  private static double broughtW(Scenario home) {
-    double sumW = 0.0;
-    for (ArraySpec array : home.arrays()) {
-      sumW += RunLoad.broughtW(array, home.controller(), home.bank().nominalV());
-    }
-    return sumW;
   }
 
   /** Of the bank: as stated, else that of a bank in detail; null if neither tells. */
