@@ -22,7 +22,7 @@ public enum Paper {
 
   /** Width of a picture, so that page one and its pictures fit two sheets. */
   double pictureMm() {
-    return 0.458 * heightMm;
+    return 0.41 * heightMm;
   }
 
   public double widthMm() {
