@@ -126,6 +126,16 @@ public final class Ledger {
     return unmetWh(hour) > UnmetLoop.LEAST_UNMET_WH;
   }
 
+  /**
+   * Whether the bank had no more to give: empty to the reserve, below its cut-off, or its charge too
+   * slow to flow. What an inverter or a current limit holds back at any charge is not that.
+   */
+  public boolean isOutOfCharge(int hour) {
+    double wh = unmetEmptyWh[hour];
+    wh += isFull ? unmetCutOffWh[hour] + unmetSlowWh[hour] : 0.0;
+    return wh > UnmetLoop.LEAST_UNMET_WH;
+  }
+
   /** Asked for at the sockets and on the bus. */
   public double askedWh(int hour) {
     return forcing.acAskedWh()[hour] + forcing.dcAskedWh()[hour];

@@ -12,7 +12,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -39,6 +39,10 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class TodayCommand implements Callable<Integer> {
   private static final List<String> SKIES = List.of("grey", "mixed", "clear", "any");
+
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2200;
+  private static final double SECONDS_PER_HOUR = 3600.0;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -71,7 +75,7 @@ final class TodayCommand implements Callable<Integer> {
       names = "--at",
       paramLabel = "DATE",
       description =
-          "Instead of now by this computer's clock: 2026-12-04T17:00, or 2026-12-04 for noon.")
+          "Instead of now: 2026-12-04T17:00, or 2026-12-04 for noon; the site's standard time.")
   private @Nullable String at;
 
   @Option(names = "--json", description = "Print the figures for other programs.")
@@ -83,11 +87,16 @@ final class TodayCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PrintWriter screen = spec.commandLine().getOut();
-    var asked = new Today.Asked(when(), share(), checkedDays(), checkedSky());
+    double share = share();
+    int daysAhead = checkedDays();
+    String skyAhead = checkedSky();
+    LocalDateTime stated = at == null ? null : stated(at);
     Today today;
     try (var progress = Progress.onTerminal()) {
       progress.step("reading the scenario", 0.0);
       Scenario home = ScenarioReader.read(scenario, library.folder());
+      LocalDateTime when = stated == null ? now(home) : stated;
+      var asked = new Today.Asked(when, share, daysAhead, skyAhead);
       today = Today.of(weather.trials(home, progress::step), asked);
     }
     screen.print(json ? TodayJson.text(today) : TodayText.of(today));
@@ -101,13 +110,15 @@ final class TodayCommand implements Callable<Integer> {
     try {
       double percent =
           Double.parseDouble(isPercent ? number.substring(0, number.length() - 1) : number);
-      if (percent >= 0.0 && percent <= 100.0) {
+      boolean isShare = !isPercent && percent > 0.0 && percent <= 1.0;
+      if (percent >= 0.0 && percent <= 100.0 && !isShare) {
         return percent / 100.0;
       }
     } catch (NumberFormatException e) {
       // told below, like a number out of range
     }
-    throw refused("--charge", charge, "must be 0% to 100%", "Write what the monitor shows: 62%.");
+    throw refused(
+        "--charge", charge, "must be 0% to 100%, in percent", "Write what the monitor shows: 62%.");
   }
 
   private int checkedDays() {
@@ -129,16 +140,27 @@ final class TodayCommand implements Callable<Integer> {
         near == null ? "Leave it out if you do not know." : "Did you mean " + near + "?");
   }
 
-  private LocalDateTime when() {
-    if (at == null) {
-      return LocalDateTime.now(ZoneId.systemDefault());
-    }
+  /** The clock of the site, wherever this computer stands and whatever its clock is set to. */
+  private static LocalDateTime now(Scenario home) {
+    long seconds = Math.round(home.site().utcOffsetH() * SECONDS_PER_HOUR);
+    return LocalDateTime.now(ZoneOffset.UTC).plusSeconds(seconds);
+  }
+
+  private static LocalDateTime stated(String at) {
+    String text = at.strip().replace(' ', 'T');
     try {
-      return LocalDateTime.parse(at.contains("T") ? at : at + "T12:00");
+      LocalDateTime when = LocalDateTime.parse(text.contains("T") ? text : text + "T12:00");
+      if (when.getYear() >= FIRST_YEAR && when.getYear() <= LAST_YEAR) {
+        return when;
+      }
     } catch (DateTimeParseException e) {
-      throw refused(
-          "--at", at, "must be a date, with or without a time of day", "Such as 2026-12-04T17:00.");
+      // told below, like a year out of range
     }
+    throw refused(
+        "--at",
+        at,
+        "must be a date from " + FIRST_YEAR + " to " + LAST_YEAR + ", with or without a time of day",
+        "Such as 2026-12-04T17:00.");
   }
 
   private static BadInput refused(String option, String found, String expected, String mend) {

@@ -7,21 +7,37 @@ import greyspell.balance.Ledger;
 import greyspell.scenario.Scenario;
 import greyspell.study.Effect;
 import greyspell.study.Trials;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** Runs a variant of the home from the same charge through each of the stretches. */
+/**
+ * Runs a variant of the home, which may differ in its loads and its generator, from the same charge
+ * through each of the stretches. The panels bring what they bring in the home as it is run from
+ * year to year, with the bank's own voltage where that matters.
+ */
 final class LookAhead {
   private static final double HOURS_PER_DAY = 24.0;
 
   private final Trials trials;
+  private final List<Forcing> lived;
   private final List<Stretch> stretches;
   private final int hours;
 
-  LookAhead(Trials trials, List<Stretch> stretches, int hours) {
+  LookAhead(Trials trials, List<Forcing> lived, List<Stretch> stretches, int hours) {
     this.trials = trials;
+    this.lived = lived;
     this.stretches = stretches;
     this.hours = hours;
+  }
+
+  /** What comes to the home as it is, part by part. */
+  static List<Forcing> lived(Trials trials) {
+    var all = new ArrayList<Forcing>();
+    for (int part = 0; part < trials.parts(); part++) {
+      all.add(trials.books(part, trials.home(), Set.of()).forcing());
+    }
+    return all;
   }
 
   /**
@@ -31,43 +47,56 @@ final class LookAhead {
    */
   Outlook of(Scenario variant, double chargeWh, boolean hasGenerator) {
     Set<Effect> leftOut = hasGenerator ? Set.of() : Set.of(Effect.GENERATOR);
-    var lastsH = new int[stretches.size()];
-    int reached = 0, next = 0;
-    double unmetWh = 0.0, engineH = 0.0, fuelL = 0.0;
+    Scenario.Generator generator = variant.generator();
+    var ahead =
+        new Ahead(
+            stretches.size(), hours, hasGenerator && generator != null ? generator.spec() : null);
     for (int part = 0; part < trials.parts(); part++) {
-      Forcing forcing = trials.forcing(part, variant, leftOut);
+      Forcing forcing = forcing(part, variant);
       Design design = trials.design(part, variant, leftOut);
       Ledger books = Ledger.of(forcing, design);
       double startWh = Math.min(chargeWh, books.windowWh());
       for (Stretch stretch : stretches) {
-        if (stretch.part() != part) {
-          continue;
+        if (stretch.part() == part) {
+          Balance.runFrom(forcing, design, startWh, books, stretch.fromHour(), hours);
+          ahead.add(books, stretch.fromHour());
         }
-        Balance.runFrom(forcing, design, startWh, books, stretch.fromHour(), hours);
-        int lasts = hours;
-        for (int k = hours - 1; k >= 0; k--) {
-          int h = (stretch.fromHour() + k) % forcing.hours();
-          lasts = books.isUnmet(h) ? k : lasts;
-          unmetWh += books.unmetWh(h);
-          if (hasGenerator && books.isFull() && books.isGeneratorOn(h)) {
-            engineH++;
-            fuelL += fuelL(variant, books.generatorWh(h));
-          }
-        }
-        lastsH[next++] = lasts;
-        reached += lasts < hours ? 1 : 0;
       }
     }
-    int n = stretches.size();
-    return new Outlook(
-        hours, new Outlook.Hours(lastsH), reached, unmetWh / n, engineH / n, fuelL / n);
+    return ahead.outlook();
+  }
+
+  private Forcing forcing(int part, Scenario variant) {
+    Forcing home = lived.get(part);
+    if (variant.load().equals(trials.home().load())) {
+      return home;
+    }
+    Forcing.Columns columns = trials.forcing(part, variant, Set.of()).columns();
+    Forcing.Columns sun = home.columns();
+    columns.solarAvailableWh = sun.solarAvailableWh;
+    columns.clippedWh = sun.clippedWh;
+    columns.controllerLossWh = sun.controllerLossWh;
+    columns.solarBusWh = sun.solarBusWh;
+    columns.arrayLosses = sun.arrayLosses;
+    columns.controllerParts = sun.controllerParts;
+    return new Forcing(home.calendar(), columns);
+  }
+
+  /** Of the full bank, what the cold keeps back as the stretches begin: their middle. */
+  double lockedShare() {
+    double[] share =
+        stretches.stream()
+            .mapToDouble(s -> lived.get(s.part()).lockedShare()[s.fromHour()])
+            .sorted()
+            .toArray();
+    return share[share.length / 2];
   }
 
   /** What a variant asks for in a day, the mean of the stretches. */
   double askedDayWh(Scenario variant) {
     double sumWh = 0.0;
     for (int part = 0; part < trials.parts(); part++) {
-      Forcing forcing = trials.forcing(part, variant, Set.of());
+      Forcing forcing = forcing(part, variant);
       for (Stretch stretch : stretches) {
         for (int k = 0; stretch.part() == part && k < hours; k++) {
           int h = (stretch.fromHour() + k) % forcing.hours();
@@ -76,10 +105,5 @@ final class LookAhead {
       }
     }
     return sumWh / stretches.size() * HOURS_PER_DAY / hours;
-  }
-
-  private static double fuelL(Scenario variant, double generatorWh) {
-    Scenario.Generator generator = variant.generator();
-    return generator == null ? 0.0 : generator.spec().fuelLPerH(generatorWh);
   }
 }

@@ -2,11 +2,10 @@ package greyspell.operate;
 
 import greyspell.balance.Forcing;
 import greyspell.calendar.HourCalendar;
-import greyspell.study.Trials;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Some days of weather that could lie ahead: from the time of day that it is, at a date near
@@ -41,20 +40,21 @@ record Stretch(int part, int fromHour, double sunWh) {
   }
 
   /**
-   * Of all years of the trials.
+   * Of all years of the weather.
    *
-   * @param month of today
+   * @param lived what comes to the home, part by part
+   * @param now its date and hour of the day
    * @param hours how long each is
    */
-  static List<Stretch> of(
-      Trials trials, int month, int dayOfMonth, int hourOfDay, int hours, Sky sky) {
+  static List<Stretch> of(List<Forcing> lived, LocalDateTime now, int hours, Sky sky) {
     var found = new ArrayList<Stretch>();
-    for (int part = 0; part < trials.parts(); part++) {
-      Forcing forcing = trials.forcing(part, trials.home(), Set.of());
+    int month = now.getMonthValue();
+    int day = Math.min(now.getDayOfMonth(), month == 2 ? 28 : 31);
+    for (int part = 0; part < lived.size(); part++) {
+      Forcing forcing = lived.get(part);
       HourCalendar calendar = forcing.calendar();
       for (int y = 0; y < calendar.years(); y++) {
-        int day = Math.min(dayOfMonth, month == 2 ? 28 : dayOfMonth);
-        int middle = calendar.hourOf(calendar.firstYear() + y, month, day, hourOfDay);
+        int middle = calendar.hourOf(calendar.firstYear() + y, month, day, now.getHour());
         for (int aside = -DAYS_ASIDE; aside <= DAYS_ASIDE; aside++) {
           int from = middle + aside * HOURS_PER_DAY;
           boolean isRing = calendar.years() == 1;

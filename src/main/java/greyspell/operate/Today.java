@@ -1,8 +1,10 @@
 package greyspell.operate;
 
+import greyspell.balance.Forcing;
+import greyspell.calendar.HourCalendar;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.Priority;
-import greyspell.power.Charger;
+import greyspell.power.GeneratorRules;
 import greyspell.scenario.Scenario;
 import greyspell.storage.BankSpec;
 import greyspell.study.Trials;
@@ -22,13 +24,16 @@ import org.jspecify.annotations.Nullable;
  *
  * @param at now, local standard time
  * @param chargeShare of the bank, as a monitor shows it
+ * @param aboveReserveWh charge above the reserve
+ * @param heldByColdWh of that, what the cold of these days keeps from being drawn now
  * @param days looked ahead
  * @param sky which stretches were taken
  * @param years of weather from which they are
  * @param all with everything on
  * @param withoutWaiting without what can wait
  * @param mustRun with only what must run
- * @param offs what each appliance buys, one after another
+ * @param offs what each appliance buys, one after another; none where the charge lasts in all
+ *     stretches with everything on
  * @param generator null without one
  */
 public record Today(
@@ -36,6 +41,7 @@ public record Today(
     LocalDateTime at,
     double chargeShare,
     double aboveReserveWh,
+    double heldByColdWh,
     int days,
     String sky,
     int years,
@@ -47,11 +53,6 @@ public record Today(
   private static final int HOURS_PER_DAY = 24;
   private static final int MOST_OFFS = 5;
   private static final double LEAST_WH = 20.0;
-
-  /** A run is long enough when the reserve is reached in no more of the stretches than this. */
-  private static final double FEW = 0.1;
-
-  private static final int LONGEST_RUN_H = 24;
 
   public Today {
     offs = List.copyOf(offs);
@@ -68,14 +69,11 @@ public record Today(
    * What the generator would do.
    *
    * @param byRule with the rule that the scenario states
-   * @param runH to run once and now so that the reserve is reached in at most one stretch of ten; 0
-   *     where that is so without it, null where a day of running is not enough
-   * @param runFuelL that this burns
-   * @param after then
-   * @param mayNow whether the permitted hours allow it now
+   * @param plan when to start and to stop it instead; null where the charge lasts without it in
+   *     nine of ten stretches
+   * @param mayNow whether its hours allow it now, and someone is at home where it is started by hand
    */
-  public record Engine(
-      Outlook byRule, @Nullable Integer runH, double runFuelL, Outlook after, boolean mayNow) {}
+  public record Engine(Outlook byRule, @Nullable EnginePlan plan, boolean mayNow) {}
 
   /**
    * What is asked.
@@ -90,24 +88,25 @@ public record Today(
     int hours = asked.days() * HOURS_PER_DAY;
     LocalDateTime at = asked.at();
     var sky = Stretch.Sky.valueOf(asked.sky().toUpperCase(java.util.Locale.ROOT));
-    List<Stretch> stretches =
-        Stretch.of(trials, at.getMonthValue(), at.getDayOfMonth(), at.getHour(), hours, sky);
-    var look = new LookAhead(trials, stretches, hours);
+    List<Forcing> lived = LookAhead.lived(trials);
+    List<Stretch> stretches = Stretch.of(lived, at, hours, sky);
+    var look = new LookAhead(trials, lived, stretches, hours);
     BankSpec bank = home.bank();
-    double aboveWh = Math.max(0.0, asked.chargeShare() * bank.contentWh() - bank.reserveWh());
+    double aboveWh = Math.min(bank.usableWh(), bank.aboveReserveWh(asked.chargeShare()));
     Outlook all = look.of(home, aboveWh, false);
     return new Today(
         home,
         at,
         asked.chargeShare(),
-        Math.min(aboveWh, bank.usableWh()),
+        aboveWh,
+        Math.min(aboveWh, look.lockedShare() * bank.usableWh()),
         asked.days(),
         sky.words(),
         trials.years(),
         all,
         look.of(only(home, EnumSet.of(Priority.MUST_RUN, Priority.SHOULD_RUN)), aboveWh, false),
         look.of(only(home, EnumSet.of(Priority.MUST_RUN)), aboveWh, false),
-        offs(look, home, aboveWh),
+        all.reached() == 0 ? List.of() : offs(look, home, aboveWh),
         engine(look, home, at, aboveWh, all));
   }
 
@@ -123,7 +122,7 @@ public record Today(
     return home.withLoad(home.load().withAppliances(appliances));
   }
 
-  /** The one that helps most first, then the next beside it. */
+  /** The one that asks for most first, then the next beside it. */
   private static List<Off> offs(LookAhead look, Scenario home, double aboveWh) {
     var left = new ArrayList<ApplianceSpec>();
     for (ApplianceSpec a : home.load().appliances()) {
@@ -157,32 +156,18 @@ public record Today(
     if (generator == null) {
       return null;
     }
-    Charger charger = generator.rules().charger();
-    double dcW = Math.min(charger.mostAcW(), generator.spec().ratedPowerW()) * charger.efficiency();
-    double perHourWh = Math.min(dcW, home.bank().maxChargeW()) * home.bank().chargeEfficiency();
-    double litresPerH =
-        generator.spec().fuelLPerH(Math.min(charger.mostAcW(), generator.spec().ratedPowerW()));
-    Integer runH = null;
-    Outlook after = all;
-    for (int h = 0; h <= LONGEST_RUN_H && runH == null; h++) {
-      after = h == 0 ? all : look.of(home, aboveWh + h * perHourWh, false);
-      runH = after.reachedShare() <= FEW ? Integer.valueOf(h) : null;
-    }
-    return new Engine(
-        look.of(home, aboveWh, true),
-        runH,
-        (runH == null ? LONGEST_RUN_H : runH) * litresPerH,
-        after,
-        mayRun(generator, at));
+    EnginePlan plan =
+        all.reachedShare() <= EnginePlan.FEW
+            ? null
+            : EnginePlan.of(look, home, generator, aboveWh);
+    return new Engine(look.of(home, aboveWh, true), plan, mayRun(generator.rules(), at));
   }
 
-  private static boolean mayRun(Scenario.Generator generator, LocalDateTime at) {
-    double hour = at.getHour();
-    return generator.rules().permitted().spans().stream()
-        .anyMatch(
-            s ->
-                s.fromH() < s.toH()
-                    ? hour >= s.fromH() && hour + 1.0 <= s.toH()
-                    : hour >= s.fromH() || hour + 1.0 <= s.toH());
+  private static boolean mayRun(GeneratorRules rules, LocalDateTime at) {
+    HourCalendar year = HourCalendar.of(at.getYear(), 1);
+    int hour =
+        year.hourOf(at.getYear(), at.getMonthValue(), at.getDayOfMonth(), at.getHour());
+    return rules.permitted().hours(year)[hour]
+        && (rules.policy() != GeneratorRules.Policy.MANUAL || rules.home().hours(year)[hour]);
   }
 }

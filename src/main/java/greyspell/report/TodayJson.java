@@ -2,8 +2,10 @@ package greyspell.report;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import greyspell.operate.EnginePlan;
 import greyspell.operate.Outlook;
 import greyspell.operate.Today;
+import greyspell.storage.BankSpec;
 import java.io.IOException;
 import java.io.StringWriter;
 
@@ -21,6 +23,7 @@ public final class TodayJson {
       json.writeStringField("at", today.at().withMinute(0).withSecond(0).withNano(0).toString());
       json.writeNumberField("charge_pct", today.chargeShare() * 100.0);
       json.writeNumberField("above_reserve_kwh", today.aboveReserveWh() / 1000.0);
+      json.writeNumberField("held_by_cold_kwh", today.heldByColdWh() / 1000.0);
       json.writeNumberField("days", today.days());
       json.writeStringField("sky", today.sky());
       json.writeNumberField("years", today.years());
@@ -50,15 +53,22 @@ public final class TodayJson {
     }
     json.writeObjectFieldStart("generator");
     outlook(json, "by_rule", engine.byRule());
-    Integer runH = engine.runH();
-    if (runH == null) {
-      json.writeNullField("run_hours");
-    } else {
-      json.writeNumberField("run_hours", runH);
-    }
-    json.writeNumberField("run_fuel_l", engine.runFuelL());
     json.writeBooleanField("may_run_now", engine.mayNow());
-    outlook(json, "after_run", engine.after());
+    EnginePlan plan = engine.plan();
+    if (plan == null) {
+      json.writeNullField("plan");
+    } else {
+      BankSpec bank = today.home().bank();
+      double usableWh = bank.usableWh();
+      json.writeObjectFieldStart("plan");
+      json.writeNumberField(
+          "start_below_pct", bank.monitorShare(plan.startBelowShare() * usableWh) * 100.0);
+      json.writeNumberField(
+          "stop_above_pct", bank.monitorShare(plan.stopAboveShare() * usableWh) * 100.0);
+      json.writeBooleanField("is_enough", plan.isEnough());
+      outlook(json, "then", plan.with());
+      json.writeEndObject();
+    }
     json.writeEndObject();
   }
 
@@ -70,8 +80,14 @@ public final class TodayJson {
     json.writeNumberField("lasts_hours_p50", o.lastsH().at(0.5));
     json.writeNumberField("lasts_hours_p90", o.lastsH().at(0.9));
     json.writeNumberField("unmet_kwh", o.unmetWh() / 1000.0);
-    json.writeNumberField("generator_hours", o.engineH());
-    json.writeNumberField("generator_fuel_l", o.fuelL());
+    json.writeNumberField("overload_hours", o.overloadH());
+    json.writeNumberField("generator_hours", o.engine().engineH());
+    json.writeNumberField("generator_starts", o.engine().starts());
+    json.writeNumberField("generator_fuel_l", o.engine().fuelL());
+    if (o.engine().firstRunH().count() > 0) {
+      json.writeNumberField("generator_first_start_hours_p50", o.engine().fromH().at(0.5));
+      json.writeNumberField("generator_first_run_hours_p50", o.engine().firstRunH().at(0.5));
+    }
     json.writeEndObject();
   }
 }

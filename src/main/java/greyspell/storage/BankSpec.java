@@ -163,6 +163,20 @@ public record BankSpec(
   }
 
   /**
+   * What a monitor shows that counts down from the capacity of the sheet, at the bank's health: the
+   * reserve of the scenario shows as it is stated there. With one tank the same as {@link #chargeShare}; two tanks
+   * hold more than the sheet says, and that never shows.
+   */
+  public double monitorShare(double aboveReserveWh) {
+    return reserveFraction + aboveReserveWh / (capacityWh * healthShare);
+  }
+
+  /** Energy above the reserve when such a monitor shows this; 0 below. */
+  public double aboveReserveWh(double monitorShare) {
+    return Math.max(0.0, (monitorShare - reserveFraction) * capacityWh * healthShare);
+  }
+
+  /**
    * The same bank at another health. Its capacity goes with it, and its resistance as one over the
    * square (own choice, no source: 1.56 times at 80 %, where one and a half to two times is often
    * told); power limits and efficiencies that are stated stay.
