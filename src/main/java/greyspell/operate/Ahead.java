@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Gathers the outlook, stretch by stretch. */
 final class Ahead {
+  private static final double HOURS_PER_DAY = 24.0;
+
   private final int hours;
   private final @Nullable GeneratorSpec spec;
   private final int[] lastsH;
@@ -62,7 +64,7 @@ final class Ahead {
         new Outlook.Runs(
             engineH / n,
             fuelL / n,
-            starts / n,
+            starts / n / hours * HOURS_PER_DAY,
             new Outlook.Hours(fromH),
             new Outlook.Hours(Arrays.copyOf(firstRunH, stretchesWithRun)));
     return new Outlook(

@@ -46,7 +46,7 @@ public record EnginePlan(double startBelowShare, double stopAboveShare, Outlook 
             .orElse(Double.NaN);
     return plans.stream()
         .filter(p -> p.isEnough() && p.with.engine().fuelL() <= leastL * NEAR_FUEL)
-        .min(Comparator.comparingDouble(p -> p.with.engine().starts()))
+        .min(Comparator.comparingDouble(p -> p.with.engine().startsPerDay()))
         .orElseGet(() -> fewestDark(plans));
   }
 

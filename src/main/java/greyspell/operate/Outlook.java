@@ -20,12 +20,12 @@ public record Outlook(
    *
    * @param engineH the mean of the stretches
    * @param fuelL burnt, the mean of the stretches
-   * @param starts the mean of the stretches
+   * @param startsPerDay the mean of the stretches
    * @param fromH when it first starts, in each stretch, rising; the hours looked ahead where it
    *     never does
    * @param firstRunH how long that first run takes, in the stretches that have one, rising
    */
-  public record Runs(double engineH, double fuelL, double starts, Hours fromH, Hours firstRunH) {}
+  public record Runs(double engineH, double fuelL, double startsPerDay, Hours fromH, Hours firstRunH) {}
 
   /** So many rising hours; an array that cannot be written. */
   public static final class Hours {

@@ -82,7 +82,7 @@ public final class TodayJson {
     json.writeNumberField("unmet_kwh", o.unmetWh() / 1000.0);
     json.writeNumberField("overload_hours", o.overloadH());
     json.writeNumberField("generator_hours", o.engine().engineH());
-    json.writeNumberField("generator_starts", o.engine().starts());
+    json.writeNumberField("generator_starts_a_day", o.engine().startsPerDay());
     json.writeNumberField("generator_fuel_l", o.engine().fuelL());
     if (o.engine().firstRunH().count() > 0) {
       json.writeNumberField("generator_first_start_hours_p50", o.engine().fromH().at(0.5));

@@ -245,7 +245,7 @@ public final class TodayText {
         + " hours in these "
         + Say.count(today.days(), "day", "days")
         + ", "
-        + Show.number(runs.starts(), 1)
+        + Show.number(runs.startsPerDay() * today.days(), 1)
         + " starts, "
         + Show.number(runs.fuelL(), 1)
         + " litres"
