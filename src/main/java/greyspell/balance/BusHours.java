@@ -7,7 +7,8 @@ import greyspell.power.step.InverterLimits;
  * each hour, worked out once and shared by all banks and all numbers of panels.
  *
  * <p>Where no controller clips, more panels are a factor on the solar energy; where one does, each
- * number of panels has its own forcing.
+ * number of panels has its own forcing. Of that only the arrays that are needed are held: many
+ * numbers of panels in many winters stay in memory side by side.
  */
 public final class BusHours {
   final double[] solarWh;
@@ -29,12 +30,16 @@ public final class BusHours {
   private int overloadHours;
   private double mostNeedWh;
   private boolean isSummed;
-  private final Forcing forcing;
+  private final double[] acAskedWh;
+  private final double[] dcAskedWh;
+  private final double[] standingWh;
 
   private BusHours(Forcing forcing, InverterLimits inverter) {
     int hours = forcing.hours();
-    this.forcing = forcing;
     this.inverter = inverter;
+    acAskedWh = forcing.acAskedWh();
+    dcAskedWh = forcing.dcAskedWh();
+    standingWh = forcing.standingWh();
     solarWh = forcing.solarBusWh();
     lockedShare = forcing.lockedShare();
     chargeShare = forcing.chargeShare();
@@ -72,8 +77,10 @@ public final class BusHours {
   }
 
   private BusHours(BusHours like, double moreWh) {
-    forcing = like.forcing;
     inverter = like.inverter;
+    acAskedWh = like.acAskedWh;
+    dcAskedWh = like.dcAskedWh;
+    standingWh = like.standingWh;
     solarWh = like.solarWh;
     overloadWh = like.overloadWh;
     availablePerBus = like.availablePerBus;
@@ -85,7 +92,7 @@ public final class BusHours {
     for (int h = 0; h < needWh.length; h++) {
       needWh[h] = like.needWh[h] + moreWh;
     }
-    fillShare(forcing.acAskedWh(), overloadWh, forcing.dcAskedWh(), needWh, servedShare);
+    fillShare(acAskedWh, overloadWh, dcAskedWh, needWh, servedShare);
     sumUp();
   }
 
@@ -100,10 +107,9 @@ public final class BusHours {
   }
 
   private void work() {
-    double[] acWh = forcing.acAskedWh(), dcWh = forcing.dcAskedWh();
-    fillNeed(acWh, inverter, needWh, overloadWh);
-    addRest(forcing.standingWh(), dcWh, needWh);
-    fillShare(acWh, overloadWh, dcWh, needWh, servedShare);
+    fillNeed(acAskedWh, inverter, needWh, overloadWh);
+    addRest(standingWh, dcAskedWh, needWh);
+    fillShare(acAskedWh, overloadWh, dcAskedWh, needWh, servedShare);
   }
 
   /** Beyond the inverter in all hours. */

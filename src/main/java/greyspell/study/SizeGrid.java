@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -33,7 +34,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class SizeGrid implements Frontier.Grid {
   private static final int HOURS_OF_DAY = 24;
-  private static final int YEARS_TO_KEEP = 60;
+
+  /** Solar, need, share served, overload, loss: 8760 numbers of 8 bytes each. */
+  private static final long BYTES_OF_YEAR = 5L * 8760 * 8;
+
+  /** Of the memory that there is, a part for the hours of panels. */
+  private static final int MEMORY_PARTS = 4;
+
+  /** Three searches run side by side, each with panels of its own. */
+  private static final int LEAST_PANELS_TO_KEEP = 3;
 
   private final Trials trials;
   private final List<Scenario> panels;
@@ -43,10 +52,8 @@ final class SizeGrid implements Frontier.Grid {
   private final InverterLimits inverter;
   private volatile int[] order;
   private final ConcurrentMap<Long, Tally> tallies = new ConcurrentHashMap<>();
-  private final Map<Integer, Hours> kept;
-
-  /** The hours of a number of panels, part by part. */
-  private record Hours(List<Forcing> forcings, List<BusHours> bus) {}
+  private final Map<Integer, List<BusHours>> kept;
+  private @Nullable List<Forcing> forcings;
 
   /** What one part of the weather comes to. */
   private static final class Part {
@@ -76,14 +83,19 @@ final class SizeGrid implements Frontier.Grid {
             && !HomeRun.followsVoltage(some, design);
     inverter = design.inverter();
     order = IntStream.range(0, trials.parts()).toArray();
-    int most = Math.max(2, YEARS_TO_KEEP / trials.years());
+    int most = panelsToKeep(trials.years());
     kept =
         new LinkedHashMap<>(16, 0.75f, true) {
           @Override
-          protected boolean removeEldestEntry(Map.Entry<Integer, Hours> eldest) {
+          protected boolean removeEldestEntry(Map.Entry<Integer, List<BusHours>> eldest) {
             return size() > most;
           }
         };
+  }
+
+  private static int panelsToKeep(int years) {
+    long bytes = Runtime.getRuntime().maxMemory() / MEMORY_PARTS;
+    return (int) Math.max(LEAST_PANELS_TO_KEEP, bytes / (BYTES_OF_YEAR * years));
   }
 
   @Override
@@ -199,7 +211,7 @@ final class SizeGrid implements Frontier.Grid {
     }
     BankLimits limits = banks.banks().get(bank).limits();
     double moreWh = banks.banks().get(bank).standbyW() - panels.get(panel).bank().standbyW();
-    List<BusHours> bus = hours(panel).bus();
+    List<BusHours> bus = busHours(panel);
     Double startShare = panels.get(panel).startChargeFraction();
     return IntStream.of(parts)
         .parallel()
@@ -231,40 +243,44 @@ final class SizeGrid implements Frontier.Grid {
     return new Part(days, 0);
   }
 
-  private synchronized Hours hours(int panel) {
-    Hours known = kept.get(panel);
+  /** Of each part, with the home's own bank; empty where sums are not enough. */
+  synchronized List<BusHours> busHours(int panel) {
+    List<BusHours> known = kept.get(panel);
     if (known == null) {
-      Scenario variant = panels.get(panel);
-      List<Forcing> forcings =
-          IntStream.range(0, trials.parts())
-              .parallel()
-              .mapToObj(p -> trials.forcing(p, variant, Set.of()))
-              .toList();
-      List<BusHours> bus =
-          isBySums ? forcings.stream().map(f -> BusHours.of(f, inverter)).toList() : List.of();
-      known = new Hours(forcings, bus);
+      known = isBySums ? each(p -> BusHours.of(forcing(p, panels.get(panel)), inverter)) : List.of();
       kept.put(panel, known);
     }
     return known;
   }
 
-  /** Of each part of the weather, with the home's own bank. */
-  List<Forcing> forcings(int panel) {
-    return hours(panel).forcings();
+  private Forcing forcing(int part, Scenario variant) {
+    return trials.forcingByStrings(part, variant);
   }
 
-  /** Of each part, with the home's own bank; empty where sums are not enough. */
-  List<BusHours> busHours(int panel) {
-    return hours(panel).bus();
+  private <T> List<T> each(IntFunction<T> ofPart) {
+    return IntStream.range(0, trials.parts()).parallel().mapToObj(ofPart).toList();
   }
 
-  /** Days that a full bank lasts without sun in the month in which it lasts shortest. */
+  /** Of each part of the weather, of the home whose weather this is. */
+  synchronized List<Forcing> forcings() {
+    List<Forcing> known = forcings;
+    if (known == null) {
+      known = each(p -> forcing(p, trials.home()));
+      forcings = known;
+    }
+    return known;
+  }
+
+  /**
+   * Days that a full bank lasts without sun in the month in which it lasts shortest. Of the panels
+   * only their controllers' standby counts.
+   */
   double darkDays(int panel, int bank) {
     Scenario variant = home(panel, bank);
-    double moreWh = variant.bank().standbyW() - panels.get(panel).bank().standbyW();
+    double moreWh = standbyW(variant) - standbyW(trials.home());
     var sum = new double[12];
     for (int part = 0; part < trials.parts(); part++) {
-      Forcing.Columns columns = forcings(panel).get(part).columns();
+      Forcing.Columns columns = forcings().get(part).columns();
       double[] standingWh = columns.standingWh.clone();
       for (int h = 0; h < standingWh.length; h++) {
         standingWh[h] += moreWh;
@@ -282,6 +298,10 @@ final class SizeGrid implements Frontier.Grid {
       least = Math.min(least, days / trials.parts());
     }
     return least;
+  }
+
+  private static double standbyW(Scenario home) {
+    return home.bank().standbyW() + home.controller().standbyOfAllW();
   }
 
   private static long key(int panel, int bank) {

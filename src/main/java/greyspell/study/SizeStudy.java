@@ -254,7 +254,7 @@ public final class SizeStudy {
   private static final double MARGIN = 0.1;
 
   private HandMethod hand() {
-    List<Forcing> parts = grid.forcings(presentPanel);
+    List<Forcing> parts = grid.forcings();
     InverterLimits inverter = trials.design(0, home, Set.of()).inverter();
     var needWh = new double[12];
     var arrayWh = new double[12];
