@@ -5,6 +5,7 @@ import greyspell.quantity.Show;
 import greyspell.sizing.HandMethod;
 import greyspell.study.SizeResult;
 import greyspell.study.SizeResult.Point;
+import java.util.ArrayList;
 
 /** The standards' hand method, a line a step, and where it parts from the hours. */
 final class SizeHandText {
@@ -68,7 +69,7 @@ final class SizeHandText {
     line(
         out,
         "cold: × "
-            + Show.trimmed(in.coldFactor(), 2)
+            + Show.trimmed(in.coldFactor(), 3)
             + " for the bank in its coldest month = "
             + ah(hand.inTheColdAh()));
     line(
@@ -76,18 +77,11 @@ final class SizeHandText {
         "margin: × "
             + Show.trimmed(1.0 + in.marginShare(), 2)
             + " = "
-            + ah(hand.capacityAh())
+            + ah(hand.withMarginAh())
             + ", "
-            + kwh(hand.capacityAh() * in.bankV())
+            + kwh(hand.withMarginAh() * in.bankV())
             + " kWh");
-    line(
-        out,
-        "rate: emptied in "
-            + Say.number(hand.emptiedInH(), 0)
-            + " hours at the mean need, "
-            + (hand.isSlow()
-                ? "no faster than the 20 hours that sheets hold for: no derating"
-                : "faster than the 20 hours that sheets hold for: take the capacity at that rate from the sheet"));
+    line(out, "rate: " + rate());
     line(
         out,
         "strings side by side: "
@@ -96,30 +90,8 @@ final class SizeHandText {
             + kwh(in.packWh())
             + " kWh a pack, rounded up = "
             + Say.count(hand.packs(), "pack", "packs"));
-    line(
-        out,
-        "array-to-load ratio now: "
-            + kwh(in.arrayWhPerDay().in(hand.arrayMonth()))
-            + " kWh a day from "
-            + Say.count(in.modules(), "module", "modules")
-            + " / "
-            + kwh(in.needWhPerDay().in(hand.arrayMonth()))
-            + " kWh asked in a mean "
-            + Say.month(hand.arrayMonth())
-            + ", the month in which it is lowest = "
-            + Say.number(hand.nowRatio(), 2));
-    line(
-        out,
-        "array: "
-            + Say.number(in.wantedRatio(), 2)
-            + " wanted / "
-            + Say.number(hand.nowRatio(), 2)
-            + " × "
-            + in.modules()
-            + " = "
-            + (Double.isFinite(hand.modules())
-                ? Say.number(hand.modules(), 1) + " modules" + asStrings()
-                : "no number of modules helps"));
+    line(out, "array-to-load ratio now: " + ratio());
+    line(out, "array: " + modules());
     out.append('\n');
     Columns.wrap(out, "Where they part: ", parting());
     Columns.wrap(
@@ -136,6 +108,76 @@ final class SizeHandText {
   private void line(StringBuilder out, String words) {
     step++;
     Columns.wrap(out, "  " + step + "  ", words);
+  }
+
+  private String rate() {
+    String begin =
+        "the greatest hour takes "
+            + Say.number(hand.mostA(), 1)
+            + " A, which would empty it in "
+            + Say.number(hand.emptiedInH(), hand.emptiedInH() < 9.95 ? 1 : 0)
+            + " hours, ";
+    if (hand.isSlow()) {
+      return begin + "no faster than the 20 hours that sheets hold for: no derating";
+    }
+    return hand.rateShare() >= 1.0
+        ? begin
+            + "faster than the 20 hours that sheets hold for; lithium is taken to give as much at any"
+            + " rate that its limits allow: no derating"
+        : begin
+            + "faster than the 20 hours that sheets hold for: / "
+            + percent(hand.rateShare())
+            + " that it gives at that rate = "
+            + ah(hand.capacityAh())
+            + ", "
+            + kwh(hand.capacityAh() * hand.asked().bankV())
+            + " kWh";
+  }
+
+  private String ratio() {
+    HandMethod.Asked in = hand.asked();
+    int month = hand.arrayMonth();
+    return kwh(in.arrayWhPerDay().in(month))
+        + " kWh a day from "
+        + Say.count(in.modules(), "module", "modules")
+        + (hand.hasOther() ? " and " + kwh(in.otherWhPerDay().in(month)) + " from the " + other() : "")
+        + " / "
+        + kwh(in.needWhPerDay().in(month))
+        + " kWh asked in a mean "
+        + Say.month(month)
+        + (hand.hasOther()
+            ? ", the month that asks for most panels = "
+            : ", the month in which it is lowest = ")
+        + Say.number(hand.nowRatio(), 3);
+  }
+
+  private String other() {
+    var source = result.home().otherSource();
+    return source == null ? "second source" : source.name();
+  }
+
+  private String modules() {
+    HandMethod.Asked in = hand.asked();
+    int month = hand.arrayMonth();
+    String wanted = Say.number(in.wantedRatio(), 2) + " wanted";
+    String sum =
+        hand.hasOther()
+            ? "("
+                + wanted
+                + " × "
+                + kwh(in.needWhPerDay().in(month))
+                + " kWh - "
+                + kwh(in.otherWhPerDay().in(month))
+                + " kWh) / "
+                + kwh(in.arrayWhPerDay().in(month))
+                + " kWh × "
+                + in.modules()
+            : wanted + " / " + Say.number(hand.nowRatio(), 3) + " × " + in.modules();
+    return sum
+        + " = "
+        + (Double.isFinite(hand.modules())
+            ? Say.number(hand.modules(), 1) + " modules" + asStrings()
+            : "no number of modules helps");
   }
 
   private String asStrings() {
@@ -172,7 +214,7 @@ final class SizeHandText {
           "With the panels that are there the hours find no bank; the hand method, which never asks"
               + " how the bank is filled again, still names one. ");
     }
-    return text.append(why()).toString();
+    return text.append(why()).append(' ').append(added()).toString();
   }
 
   /** The rule looks at a mean month and at days without any sun, the hours at spells. */
@@ -189,6 +231,12 @@ final class SizeHandText {
             + " from a full bank, "
             + Say.days(spellD)
             + " of the house";
+    if (spellD > rule * (1.0 + NEAR_SHARE) && isLessThanByHand()) {
+      return longest
+          + ", more than the "
+          + Show.trimmed(rule, 1)
+          + " of the rule; but the target lets a part of it go unserved.";
+    }
     if (spellD > rule * (1.0 + NEAR_SHARE)) {
       return longest
           + ", where the rule keeps "
@@ -205,8 +253,32 @@ final class SizeHandText {
     return longest + ", about what the rule keeps: here the two agree.";
   }
 
+  private boolean isLessThanByHand() {
+    Point least = result.leastBank();
+    return least != null
+        && least.capacityWh() < hand.packs() * hand.asked().packWh() * (1.0 - NEAR_SHARE);
+  }
+
+  /** What the hand method adds and the hours do not. */
+  private String added() {
+    double factor = hand.capacityAh() / (hand.byDepthAh() * hand.asked().coldFactor());
+    var parts = new ArrayList<String>();
+    if (!hand.ruling().equals(HandMethod.BY_DEPTH)) {
+      parts.add(hand.ruling());
+    }
+    parts.add("margin");
+    if (hand.rateShare() < 1.0) {
+      parts.add("rate");
+    }
+    return "To what depth of discharge and cold ask for, the hand method adds "
+        + percent(factor - 1.0)
+        + " ("
+        + Say.list(parts)
+        + "); the hours run the bank as it is now.";
+  }
+
   private static String ah(double ah) {
-    return Say.number(ah, ah < 99.5 ? 1 : 0) + " Ah";
+    return Say.number(ah, ah < 999.5 ? 1 : 0) + " Ah";
   }
 
   private static String kwh(double wh) {

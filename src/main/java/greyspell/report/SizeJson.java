@@ -147,10 +147,18 @@ public final class SizeJson {
     json.writeNumberField("cold_factor", hand.asked().coldFactor());
     json.writeNumberField("in_the_cold_ah", hand.inTheColdAh());
     json.writeNumberField("margin_share", hand.asked().marginShare());
+    json.writeNumberField("with_margin_ah", hand.withMarginAh());
+    json.writeNumberField("greatest_hour_a", hand.mostA());
+    json.writeNumberField("emptied_in_h", hand.emptiedInH());
+    json.writeNumberField("rate_share", hand.rateShare());
     json.writeNumberField("capacity_ah", hand.capacityAh());
     json.writeNumberField("packs", hand.packs());
-    json.writeNumberField("emptied_in_h", hand.emptiedInH());
-    json.writeNumberField("month_of_lowest_ratio", hand.arrayMonth());
+    int month = hand.arrayMonth();
+    json.writeNumberField("month_of_most_panels", month);
+    json.writeNumberField(
+        "array_kwh_per_day", hand.asked().arrayWhPerDay().in(month) / WH_PER_KWH);
+    json.writeNumberField(
+        "other_kwh_per_day", hand.asked().otherWhPerDay().in(month) / WH_PER_KWH);
     json.writeNumberField("array_to_load_ratio_now", hand.nowRatio());
     json.writeNumberField("array_to_load_ratio_wanted", hand.asked().wantedRatio());
     json.writeNumberField("modules", hand.modules());

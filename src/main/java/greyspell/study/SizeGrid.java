@@ -113,6 +113,10 @@ final class SizeGrid implements Frontier.Grid {
     return isBySums;
   }
 
+  InverterLimits inverter() {
+    return inverter;
+  }
+
   Scenario home(int panel, int bank) {
     return banks.on(panels.get(panel), bank);
   }

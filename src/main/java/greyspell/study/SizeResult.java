@@ -82,7 +82,8 @@ public record SizeResult(
   /**
    * How the present panels compare with what is asked.
    *
-   * @param deepestWh drawn from a full bank by the longest run of lacking sun; infinite if inverter
+   * @param deepestWh drawn from a full bank by the longest run of lacking sun, with what the
+   *     smallest bank that is enough, or the largest looked at, draws itself; infinite if inverter
    *     or discharge limit leave something unserved with any bank; not a number where sums are not
    *     enough to tell
    */

@@ -2,11 +2,7 @@ package greyspell.study;
 
 import greyspell.array.ArraySpec;
 import greyspell.balance.BusHours;
-import greyspell.balance.BusNeed;
-import greyspell.balance.Forcing;
 import greyspell.balance.SequentPeak;
-import greyspell.calendar.Monthly;
-import greyspell.power.step.InverterLimits;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
 import greyspell.scenario.Scenario;
@@ -16,12 +12,10 @@ import greyspell.sizing.Frontier.Pair;
 import greyspell.sizing.HandMethod;
 import greyspell.sizing.Target;
 import greyspell.storage.BankSpec;
-import greyspell.storage.Chemistry;
 import greyspell.study.SizeResult.Deficit;
 import greyspell.study.SizeResult.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
@@ -141,7 +135,7 @@ public final class SizeStudy {
     int least = leastSearched.join();
     Point fewest = fewestSearched.join();
     progress.step("by hand beside it", 0.9);
-    HandMethod hand = hand();
+    HandMethod hand = HandStudy.of(home, grid.forcings(), grid.inverter(), wanted);
     Pair handPair = handPair(hand);
     return new SizeResult(
         home,
@@ -161,7 +155,7 @@ public final class SizeStudy {
         hand,
         handPair == null ? null : point(handPair.panel(), handPair.bank()),
         handPair != null && grid.isMet(handPair.panel(), handPair.bank()),
-        deficit(),
+        deficit(least),
         grid.isBySums(),
         search.tried(),
         steps.count() * banks.count());
@@ -248,53 +242,6 @@ public final class SizeStudy {
 
   // ---- the hand method --------------------------------------------------------------------------
 
-  /** Of a usual day, lead-acid; common practice, no source. Lithium is not held to one. */
-  private static final double LEAD_DAILY_DEPTH = 0.2;
-
-  private static final double MARGIN = 0.1;
-
-  private HandMethod hand() {
-    List<Forcing> parts = grid.forcings();
-    InverterLimits inverter = trials.design(0, home, Set.of()).inverter();
-    var needWh = new double[12];
-    var arrayWh = new double[12];
-    var lockedShare = new double[12];
-    var hours = new int[12];
-    for (Forcing forcing : parts) {
-      double[] need = BusNeed.wh(forcing, inverter);
-      for (int h = 0; h < need.length; h++) {
-        int m = forcing.calendar().month(h) - 1;
-        needWh[m] += need[h];
-        arrayWh[m] += forcing.solarBusWh()[h] + forcing.otherWh(h);
-        lockedShare[m] += forcing.lockedShare()[h];
-        hours[m]++;
-      }
-    }
-    double mostLocked = 0.0;
-    for (int m = 0; m < 12; m++) {
-      needWh[m] *= 24.0 / hours[m];
-      arrayWh[m] *= 24.0 / hours[m];
-      mostLocked = Math.max(mostLocked, lockedShare[m] / hours[m]);
-    }
-    BankSpec bank = home.bank();
-    double depth = bank.fullFraction() - bank.reserveFraction();
-    boolean isLithium = bank.chemistry() == Chemistry.LITHIUM_IRON_PHOSPHATE;
-    return HandMethod.of(
-        new HandMethod.Asked(
-            bank.nominalV(),
-            bank.capacityWh() / bank.packs(),
-            Monthly.of(needWh),
-            Monthly.of(arrayWh),
-            home.arrays().stream().mapToInt(ArraySpec::modules).sum(),
-            wanted.reserveDays(),
-            depth,
-            isLithium ? depth : LEAD_DAILY_DEPTH,
-            bank.life().endOfLifeShare(),
-            mostLocked < 1.0 ? 1.0 / (1.0 - mostLocked) : Double.POSITIVE_INFINITY,
-            MARGIN,
-            wanted.wantedRatio()));
-  }
-
   /** The first step with as many modules as the hand method wants; null if none can be built. */
   private @Nullable Pair handPair(HandMethod hand) {
     if (!banks.areWholePacks() || hand.packs() > banks.count()) {
@@ -308,10 +255,14 @@ public final class SizeStudy {
     return null;
   }
 
-  private Deficit deficit() {
+  /** With the electronics of the bank that is told of: each pack draws something of its own. */
+  private Deficit deficit(int bank) {
+    BankSpec spec = banks.banks().get(Math.min(bank, banks.count() - 1));
+    double moreWh = spec.standbyW() - home.bank().standbyW();
     double deepestWh = grid.isBySums() ? 0.0 : Double.NaN;
     for (BusHours hours : grid.busHours(presentPanel)) {
-      deepestWh = Math.max(deepestWh, SequentPeak.leastWindowWh(hours, 1.0, home.bank().limits()));
+      double lackWh = SequentPeak.leastWindowWh(hours.drawing(moreWh), 1.0, spec.limits());
+      deepestWh = Math.max(deepestWh, lackWh);
     }
     return new Deficit(deepestWh);
   }

@@ -24,6 +24,8 @@ class HandMethodPublishedTest implements PublishedChecks {
             100.0 * 24.0,
             Monthly.constant(needWh),
             Monthly.of(arrayWh),
+            Monthly.constant(0.0),
+            1.0,
             10,
             4.0,
             0.8,
@@ -31,6 +33,7 @@ class HandMethodPublishedTest implements PublishedChecks {
             1.0,
             1.0 / 0.9,
             0.1,
+            inH -> 1.0,
             1.3));
   }
 

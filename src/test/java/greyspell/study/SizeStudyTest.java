@@ -154,6 +154,21 @@ final class SizeStudyTest {
     assertTrue(looked > 0);
   }
 
+  /** At Kelp Point each pack draws 5 W of its own: what lacks grows with the bank. */
+  @Test
+  void aBankThatHoldsTheLongestLackServesAllAndOneThatHoldsLessDoesNot() {
+    Scenario home = home("kelp-point");
+    Trials trials = Trials.of(home, (what, done) -> {});
+    SizeResult result = sized(home, trials, wanted(new Target.UnmetHours(0.0), 10, 12));
+    Point least = result.leastBank();
+    assertNotNull(least);
+    double lackWh = result.deficit().deepestWh();
+    assertTrue(lackWh <= least.home().bank().limits().windowWh(), lackWh + " Wh");
+    Scenario less = home.withBank(home.bank().withPacks(least.home().bank().packs() - 1));
+    SizeResult more = sized(home, trials, wanted(new Target.UnmetHours(9.0), 10, 12));
+    assertTrue(more.deficit().deepestWh() > less.bank().limits().windowWh(), "misses hours");
+  }
+
   @Test
   void drawnWintersCountEachByItself() {
     Scenario home = home("whin-cabin");
