@@ -34,15 +34,13 @@ final class RulePlay {
   private static final class Part {
     final Forcing forcing;
     final Design design;
-    final List<double[]> acWh;
-    final List<double[]> dcWh;
+    final List<OneLoad> loads;
     final int[] sunset;
 
-    Part(Forcing forcing, Design design, List<double[]> acWh, List<double[]> dcWh) {
+    Part(Forcing forcing, Design design, List<OneLoad> loads) {
       this.forcing = forcing;
       this.design = design;
-      this.acWh = acWh;
-      this.dcWh = dcWh;
+      this.loads = loads;
       sunset = sunsets(forcing);
     }
   }
@@ -50,17 +48,14 @@ final class RulePlay {
   RulePlay(Trials trials) {
     home = trials.home();
     for (int p = 0; p < trials.parts(); p++) {
-      Forcing all = trials.forcing(p, home, Set.of());
-      var acWh = new ArrayList<double[]>();
-      var dcWh = new ArrayList<double[]>();
+      Forcing all = trials.books(p, home, Set.of()).forcing();
+      var loads = new ArrayList<OneLoad>();
       for (ApplianceSpec a : home.load().appliances()) {
         var others = new ArrayList<>(home.load().appliances());
         others.remove(a);
-        Forcing without = trials.forcing(p, with(others), Set.of());
-        acWh.add(less(all.acAskedWh(), without.acAskedWh()));
-        dcWh.add(less(all.dcAskedWh(), without.dcAskedWh()));
+        loads.add(OneLoad.of(a.priority(), all, trials.forcing(p, with(others), Set.of())));
       }
-      parts.add(new Part(all, trials.design(p, home, Set.of()), acWh, dcWh));
+      parts.add(new Part(all, trials.design(p, home, Set.of()), loads));
     }
   }
 
@@ -68,22 +63,13 @@ final class RulePlay {
   double yearlyWh(int appliance) {
     double sumWh = 0.0;
     for (Part part : parts) {
-      sumWh += Arrays.stream(part.acWh.get(appliance)).sum();
-      sumWh += Arrays.stream(part.dcWh.get(appliance)).sum();
+      sumWh += part.loads.get(appliance).sumWh();
     }
     return sumWh;
   }
 
   private Scenario with(List<ApplianceSpec> appliances) {
     return home.withLoad(home.load().withAppliances(appliances));
-  }
-
-  private static double[] less(double[] all, double[] without) {
-    var rest = new double[all.length];
-    for (int h = 0; h < rest.length; h++) {
-      rest[h] = Math.max(0.0, all[h] - without[h]);
-    }
-    return rest;
   }
 
   /** The first hour of each day's evening in which the panels bring nothing. */
@@ -139,9 +125,15 @@ final class RulePlay {
     return List.of(learnt.price(), tried.price());
   }
 
-  private static Ledger run(Forcing forcing, Design design) {
+  /** As {@code run} does it: from the stated charge, else from the one to which it settles. */
+  private Ledger run(Forcing forcing, Design design) {
     Ledger books = Ledger.of(forcing, design);
-    SteadyState.run(books.windowWh(), startWh -> Balance.run(forcing, design, startWh, books));
+    Double statedShare = home.startChargeFraction();
+    if (statedShare == null) {
+      SteadyState.run(books.windowWh(), startWh -> Balance.run(forcing, design, startWh, books));
+    } else {
+      Balance.run(forcing, design, statedShare * books.windowWh(), books);
+    }
     return books;
   }
 
@@ -151,7 +143,7 @@ final class RulePlay {
     boolean[][] off = new boolean[rules.size()][days];
     for (int d = 0; d < days; d++) {
       int h = part.sunset[d];
-      double share = home.bank().chargeShare(books.chargeWh()[h - 1]);
+      double share = home.bank().monitorShare(books.chargeWh()[h - 1]);
       boolean isGrey = isGrey(part, (d + 1) % days);
       for (int r = 0; r < rules.size(); r++) {
         Rule rule = rules.get(r);
@@ -173,8 +165,7 @@ final class RulePlay {
 
   private static Forcing living(Part part, List<Rule> rules, boolean[][] off) {
     Forcing.Columns columns = part.forcing.columns();
-    columns.acAskedWh = columns.acAskedWh.clone();
-    columns.dcAskedWh = columns.dcAskedWh.clone();
+    OneLoad.own(columns);
     int days = part.sunset.length, hours = part.forcing.hours();
     for (int d = 0; d < days; d++) {
       int from = part.sunset[d];
@@ -182,9 +173,7 @@ final class RulePlay {
       Set<Integer> stays = staysOff(rules, off, d);
       for (int a : stays) {
         for (int h = from; h < to; h++) {
-          int at = h % hours;
-          columns.acAskedWh[at] = Math.max(0.0, columns.acAskedWh[at] - part.acWh.get(a)[at]);
-          columns.dcAskedWh[at] = Math.max(0.0, columns.dcAskedWh[at] - part.dcWh.get(a)[at]);
+          part.loads.get(a).leaveOff(columns, h % hours);
         }
       }
     }

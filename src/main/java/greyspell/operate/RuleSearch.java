@@ -5,6 +5,7 @@ import greyspell.load.Priority;
 import greyspell.operate.RuleCard.Price;
 import greyspell.operate.RuleCard.Told;
 import greyspell.scenario.Scenario;
+import greyspell.storage.BankSpec;
 import greyspell.study.Trials;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * which a forecast is not quite.
  */
 public final class RuleSearch {
-  private static final double[] BELOW = {0.3, 0.4, 0.5, 0.6, 0.7, 0.8};
+  private static final double STEP = 0.1, FINE_STEP = 0.05, WIDE = 0.6;
   private static final double COMFORT = 0.25, LEAST_SHARE = 0.05, DEAREST = 3.0;
   private static final int MOST_RULES = 3, MOST_ALONE = 5;
 
@@ -65,13 +66,28 @@ public final class RuleSearch {
         .toList();
   }
 
+  /** Round figures of the monitor between the reserve and a full bank. */
+  static List<Double> thresholds(BankSpec bank) {
+    double reserve = bank.monitorShare(0.0), full = bank.monitorShare(bank.usableWh());
+    double step = full - reserve > WIDE ? STEP : FINE_STEP;
+    var below = new ArrayList<Double>();
+    for (int k = 1; k * step < full - step / 2; k++) {
+      if (k * step > reserve + step / 2) {
+        below.add(k * step);
+      }
+    }
+    return below;
+  }
+
   private static List<Rule> candidates(Scenario home, RulePlay play) {
     var canWait = new ArrayList<Integer>();
     var rest = new ArrayList<Integer>();
     List<ApplianceSpec> appliances = home.load().appliances();
     for (int a = 0; a < appliances.size(); a++) {
       ApplianceSpec appliance = appliances.get(a);
-      if (appliance.isMedical() || appliance.isWeatherDriven()) {
+      if (appliance.isMedical()
+          || appliance.isWeatherDriven()
+          || WarmOrCold.isIn(appliance.name())) {
         // what warms or cools may keep pipes from freezing or food from spoiling
         continue;
       }
@@ -96,7 +112,7 @@ public final class RuleSearch {
     var rules = new ArrayList<Rule>();
     for (List<Integer> set : sets) {
       String names = String.join(", ", set.stream().map(a -> appliances.get(a).name()).toList());
-      for (double below : BELOW) {
+      for (double below : thresholds(home.bank())) {
         rules.add(new Rule(below, false, set, names));
         rules.add(new Rule(below, true, set, names));
       }

@@ -1,16 +1,16 @@
 package greyspell.report;
 
-import java.util.regex.Pattern;
+import greyspell.operate.WarmOrCold;
 
-/** What may freeze when it is switched off. */
+/** What may freeze or spoil when it is switched off. */
 final class Freeze {
-  private static final Pattern WARMS =
-      Pattern.compile("pump|heat|boiler|frost|furnace|stove", Pattern.CASE_INSENSITIVE);
-
   private Freeze() {}
 
-  /** With a blank before it; empty where the name says nothing of water or warmth. */
+  /** With a blank before it; empty where the name says nothing of water, warmth or food. */
   static String warning(String name) {
-    return WARMS.matcher(name).find() ? " Make sure first that nothing can freeze." : "";
+    if (WarmOrCold.warms(name)) {
+      return " Make sure first that nothing can freeze.";
+    }
+    return WarmOrCold.cools(name) ? " Mind the food in it." : "";
   }
 }

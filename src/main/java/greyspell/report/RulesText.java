@@ -68,7 +68,10 @@ public final class RulesText {
   static List<String> reading(RuleCard card) {
     var lines = new java.util.ArrayList<String>();
     lines.add(
-        "Each line counts its rule together with those above it. Found on "
+        (card.rules().isEmpty()
+                ? ""
+                : "Each line counts its rule together with those above it. ")
+            + "Found on "
             + Say.count(card.learnt().size(), "winter", "winters")
             + ", tried on "
             + Say.count(card.tried().size(), "other", "others")

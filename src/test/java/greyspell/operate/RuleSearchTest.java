@@ -12,9 +12,13 @@ import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioReader;
 import greyspell.study.Trial;
 import greyspell.study.Trials;
+import greyspell.study.WintersWanted;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 final class RuleSearchTest {
   private static final class Once {
@@ -57,6 +61,79 @@ final class RuleSearchTest {
       assertEquals(
           without.winters().get(w).figures().unmetHours(), prices.get(w).withUnmetHours(), 0.5);
     }
+  }
+
+  /** Bank with voltage, generator, loads let go by their class: what {@code run} tells of it. */
+  @Test
+  void aHomeWithRulesOfItsOwnIsToldAsRunTellsIt() {
+    Trials trials =
+        Trials.of(ScenarioReader.read(Path.of("scenarios/harrow-combe.yaml")), (what, done) -> {});
+    Scenario home = trials.home();
+    int number = number(home, "Television");
+    var play = new RulePlay(trials);
+    List<Price> none = play.prices(List.of());
+    List<Price> always = play.prices(List.of(new Rule(1.1, false, List.of(number), "Television")));
+    var others = new java.util.ArrayList<>(home.load().appliances());
+    others.remove(number);
+    Trial as = trials.run(home);
+    Trial without = trials.run(home.withLoad(home.load().withAppliances(others)));
+    for (int w = 0; w < 2; w++) {
+      var asIs = as.winters().get(w).figures();
+      assertEquals(asIs.unmetWh(), none.get(w).unmetWh(), 1.0);
+      assertEquals(asIs.unmetHours(), none.get(w).unmetHours(), 1e-9);
+      var figures = without.winters().get(w).figures();
+      assertTrue(Math.abs(asIs.unmetWh() - figures.unmetWh()) > 100.0, "the television matters");
+      // the bank's voltage, and with it the wires' loss, is that of the home as it is
+      assertEquals(figures.unmetWh(), always.get(w).unmetWithWh(), 0.02 * figures.unmetWh());
+    }
+  }
+
+  /** One lap from the stated charge, like {@code run}; not from what the home settles to. */
+  @Test
+  void aStatedStartIsWhereItStarts(@TempDir Path folder) throws Exception {
+    String text = Files.readString(Path.of("scenarios/whin-cabin.yaml"));
+    String weather = Path.of("weather-samples/grey-maritime.csv").toAbsolutePath().toString();
+    Path file = folder.resolve("cabin.yaml");
+    Files.writeString(
+        file,
+        text.replace("../weather-samples/grey-maritime.csv", weather) + "\nstart: 0 %\n");
+    Scenario home = ScenarioReader.read(file, Path.of("shared"));
+    var source = WintersWanted.of(home, 2).draw(home).source();
+    Trials trials = Trials.of(home, source, 2, (what, done) -> {});
+    assertTrue(trials.books(0, home, Set.of()).isUnmet(0), "the first hour is dark");
+    List<Price> prices = new RulePlay(trials).prices(List.of());
+    for (int w = 0; w < 2; w++) {
+      assertEquals(
+          trials.run(home).winters().get(w).figures().unmetWh(), prices.get(w).unmetWh(), 1e-6);
+    }
+  }
+
+  @Test
+  void whatWarmsOrCoolsIsLeftAlone() {
+    assertTrue(WarmOrCold.isIn("Stock-tank heater") && WarmOrCold.isIn("Chest freezer"));
+    assertTrue(WarmOrCold.isIn("Fridge-freezer, efficient") && WarmOrCold.isIn("Well pump, 1/2 hp"));
+    assertFalse(WarmOrCold.isIn("Washing machine, cold wash") || WarmOrCold.isIn("Television"));
+  }
+
+  /** Harrow Combe keeps half in reserve: 55 % to 95 %; Alder Fold 15 %: 30 % to 90 %. */
+  @Test
+  void thresholdsLieBetweenReserveAndFull() {
+    var half = ScenarioReader.read(Path.of("scenarios/harrow-combe.yaml")).bank();
+    List<Double> below = RuleSearch.thresholds(half);
+    assertEquals(9, below.size());
+    assertEquals(0.55, below.get(0), 1e-9);
+    assertEquals(0.95, below.get(8), 1e-9);
+    below = RuleSearch.thresholds(Once.ALDER_FOLD.home().bank());
+    assertEquals(0.3, below.get(0), 1e-9);
+    assertEquals(0.9, below.get(below.size() - 1), 1e-9);
+  }
+
+  private static int number(Scenario home, String name) {
+    int number = -1;
+    for (int a = 0; a < home.load().appliances().size(); a++) {
+      number = home.load().appliances().get(a).name().equals(name) ? a : number;
+    }
+    return number;
   }
 
   @Test
