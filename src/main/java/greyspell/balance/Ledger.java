@@ -127,8 +127,8 @@ public final class Ledger {
   }
 
   /**
-   * Whether the bank had no more to give: empty to the reserve, below its cut-off, or its charge too
-   * slow to flow. What an inverter or a current limit holds back at any charge is not that.
+   * Whether the bank had no more to give: empty to the reserve, below its cut-off, or its charge
+   * too slow to flow. What an inverter or a current limit holds back at any charge is not that.
    */
   public boolean isOutOfCharge(int hour) {
     double wh = unmetEmptyWh[hour];

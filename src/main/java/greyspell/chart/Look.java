@@ -32,6 +32,11 @@ public final class Look {
 
   static final double WIDTH = 760.0;
   static final double MARGIN = 14.0;
+
+  /** Of a picture in a column of a printed page, two of which stand side by side. */
+  static final double COLUMN_WIDTH = 360.0;
+
+  static final double COLUMN_TITLE = 12.0;
   static final double TITLE = 15.0;
   static final double SUBTITLE = 12.0;
   static final double LABEL = 12.0;

@@ -9,9 +9,17 @@ public abstract class Picture {
   private final String note;
   private final String description;
   private final double plotHeight;
+  private final Span span;
 
   Picture(String name, String title, String note, String description, double plotHeight) {
-    this.name = name;
+    this(name, title, note, description, plotHeight, Span.PAGE);
+  }
+
+  /** In a column. */
+  Picture(
+      String name, String title, String note, String description, double plotHeight, Span span) {
+    this.span = span;
+    this.name = span.name(name);
     this.title = title;
     this.note = note;
     this.description = description;
@@ -38,16 +46,35 @@ public abstract class Picture {
     return description;
   }
 
+  /** In a column the words above it state the finding, so that it needs neither title nor note. */
+  boolean isTitled() {
+    return !span.isColumn();
+  }
+
   private List<String> titleLines() {
-    return TextWidth.wrap(title, Look.TITLE, true, Look.WIDTH - 2 * Look.MARGIN);
+    return !isTitled()
+        ? List.of()
+        : TextWidth.wrap(title, span.titleSize, true, span.width - 2 * span.margin);
   }
 
   private List<String> noteLines() {
-    return TextWidth.wrap(note, Look.SUBTITLE, false, Look.WIDTH - 2 * Look.MARGIN);
+    return span.isColumn()
+        ? List.of()
+        : TextWidth.wrap(note, Look.SUBTITLE, false, span.width - 2 * span.margin);
   }
 
   private double top() {
-    return Look.MARGIN + 21.0 * titleLines().size() + 16.0 * noteLines().size() + 12.0;
+    double gap = !isTitled() ? 0.0 : span.isColumn() ? 6.0 : 12.0;
+    return span.margin + span.titleLine * titleLines().size() + 16.0 * noteLines().size() + gap;
+  }
+
+  final Span span() {
+    return span;
+  }
+
+  /** In picture units. */
+  public final double width() {
+    return span.width;
   }
 
   /** In picture units. */
@@ -56,16 +83,23 @@ public abstract class Picture {
   }
 
   final void draw(Canvas canvas) {
-    canvas.rect(0, 0, Look.WIDTH, height(), Look.PAPER);
-    double y = Look.MARGIN;
+    canvas.rect(0, 0, span.width, height(), Look.PAPER);
+    double y = span.margin;
     for (String line : titleLines()) {
-      canvas.text(Look.MARGIN, y + 13.0, line, Look.TITLE, true, Look.INK, Canvas.Anchor.START);
-      y += 21.0;
+      canvas.text(
+          span.margin,
+          y + span.titleSize - 2.0,
+          line,
+          span.titleSize,
+          true,
+          Look.INK,
+          Canvas.Anchor.START);
+      y += span.titleLine;
     }
     y += 4.0;
     for (String line : noteLines()) {
       canvas.text(
-          Look.MARGIN, y + 10.0, line, Look.SUBTITLE, false, Look.FAINT_INK, Canvas.Anchor.START);
+          span.margin, y + 10.0, line, Look.SUBTITLE, false, Look.FAINT_INK, Canvas.Anchor.START);
       y += 16.0;
     }
     plot(canvas, top(), plotHeight);

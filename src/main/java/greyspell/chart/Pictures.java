@@ -33,11 +33,6 @@ public final class Pictures {
     return SvgCanvas.write(picture);
   }
 
-  /** Width of every picture, in its own units. */
-  public static double width() {
-    return Look.WIDTH;
-  }
-
   /** Draws on what is 1 unit a picture unit, with the faces of these names. */
   public static void paint(Picture picture, Graphics2D graphics, String face, String boldFace) {
     picture.draw(new RasterCanvas(graphics, face, boldFace));

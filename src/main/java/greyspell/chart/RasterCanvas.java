@@ -35,7 +35,7 @@ final class RasterCanvas implements Canvas {
   }
 
   static byte[] write(Picture picture) {
-    int width = (int) Math.round(Look.WIDTH * SCALE);
+    int width = (int) Math.round(picture.width() * SCALE);
     int height = (int) Math.round(picture.height() * SCALE);
     var image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     var graphics = image.createGraphics();

@@ -16,7 +16,11 @@ final class SpellDaysPicture extends Picture {
   /** More days than this are joined, two or more to a column. */
   private static final int MOST_COLUMNS = 24;
 
-  private static final double LEFT = 46.0;
+  /** Heights in picture units: bars, then the gap below them, then the bank, then the dates. */
+  private record Tall(double unit, double bars, double gap, double bank, double dates) {}
+
+  private static final Tall ON_PAGE = new Tall(28.0, 136.0, 22.0, 94.0, 32.0);
+  private static final Tall IN_COLUMN = new Tall(20.0, 92.0, 14.0, 52.0, 22.0);
 
   /** Of several days: sums, and the charge at the end of the last. */
   private record Column(
@@ -25,12 +29,18 @@ final class SpellDaysPicture extends Picture {
   private final List<Column> columns;
   private final Words words;
   private final double mostWh;
+  private final double left;
+  private final Tall tall;
+  private final double keyTall;
 
   private SpellDaysPicture(
-      String title, String note, String description, List<Column> columns, Words words) {
-    super("worst-spell", title, note, description, 330.0);
+      String title, String note, String description, List<Column> columns, Words words, Span span) {
+    super("worst-spell", title, note, description, tall(words, span), span);
     this.columns = columns;
     this.words = words;
+    left = span.isColumn() ? 40.0 : 46.0;
+    tall = span.isColumn() ? IN_COLUMN : ON_PAGE;
+    keyTall = WordedKey.height(span, key(words));
     double most = 1.0;
     for (Column c : columns) {
       most = Math.max(most, Math.max(c.sunWh, c.needWh));
@@ -38,7 +48,21 @@ final class SpellDaysPicture extends Picture {
     mostWh = most * 1.06;
   }
 
-  static SpellDaysPicture of(Explanation.Spell spell, Words words) {
+  private static List<String> key(Words words) {
+    return List.of(
+        words.say("picture.sun"),
+        words.say("picture.need"),
+        words.say("picture.unmet"),
+        words.say("picture.charge"),
+        words.say("picture.off"));
+  }
+
+  private static double tall(Words words, Span span) {
+    Tall t = span.isColumn() ? IN_COLUMN : ON_PAGE;
+    return WordedKey.height(span, key(words)) + t.unit + t.bars + t.gap + t.bank + t.dates;
+  }
+
+  static SpellDaysPicture of(Explanation.Spell spell, Words words, Span span) {
     DarkSpell dark = spell.spell();
     List<SpellDay> days = dark.days();
     int joined = (days.size() + MOST_COLUMNS - 1) / MOST_COLUMNS;
@@ -70,7 +94,8 @@ final class SpellDaysPicture extends Picture {
             : words.say("picture.spell.note_joined", words.days(joined)),
         description.toString(),
         columns,
-        words);
+        words,
+        span);
   }
 
   private static Column column(List<SpellDay> days, Words words) {
@@ -91,15 +116,17 @@ final class SpellDaysPicture extends Picture {
 
   @Override
   void plot(Canvas canvas, double top, double height) {
-    var key = new WordedKey(canvas, top + 2.0);
+    var key = new WordedKey(canvas, span(), top + 2.0);
     key.filled(words.say("picture.sun"), Look.SUN);
     key.filled(words.say("picture.need"), Look.HOUSE);
     key.hatched(words.say("picture.unmet"), Look.UNMET_PALE, Look.UNMET, true);
     key.filled(words.say("picture.charge"), Look.CHARGE);
-    double high = top + 46.0, middle = top + 182.0, tank = top + 204.0, low = top + height - 32.0;
-    scale(canvas, high, middle);
+    key.crossed(words.say("picture.off"), Look.UNMET);
+    double high = top + keyTall + tall.unit, foot = high + tall.bars, tank = foot + tall.gap;
+    double low = tank + tall.bank;
+    scale(canvas, high, foot);
     tankScale(canvas, tank, low);
-    double slot = (Look.WIDTH - Look.MARGIN - LEFT) / columns.size();
+    double slot = (span().right() - left) / columns.size();
     double widest = 0.0;
     for (Column c : columns) {
       widest = Math.max(widest, TextWidth.of(c.label, Look.TICK, false));
@@ -107,18 +134,19 @@ final class SpellDaysPicture extends Picture {
     int every = (int) Math.ceil((widest + 8.0) / slot);
     for (int k = 0; k < columns.size(); k++) {
       Column c = columns.get(k);
-      double x = LEFT + k * slot;
-      bars(canvas, c, x, slot, high, middle);
+      double x = left + k * slot;
+      bars(canvas, c, x, slot, high, foot);
       bank(canvas, c, x, slot, tank, low);
       if (k % every == 0) {
-        canvas.text(x + slot * 0.5, low + 17.0, c.label, Look.TICK, false, Look.INK, Anchor.MIDDLE);
+        double middle = Math.min(x + slot * 0.5, span().right() - widest * 0.5);
+        canvas.text(middle, low + 16.0, c.label, Look.TICK, false, Look.INK, Anchor.MIDDLE);
       }
     }
   }
 
   private void scale(Canvas canvas, double high, double low) {
     canvas.text(
-        Look.MARGIN,
+        span().margin,
         high - 8.0,
         words.say("picture.kwh_day"),
         Look.TICK,
@@ -128,41 +156,39 @@ final class SpellDaysPicture extends Picture {
     double stepKwh = Look.step(mostWh / 1000.0);
     for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
       double y = low - kwh * 1000.0 / mostWh * (low - high);
-      canvas.line(
-          LEFT, y, Look.WIDTH - Look.MARGIN, y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
+      canvas.line(left, y, span().right(), y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
       String figure = words.number(kwh, stepKwh < 1.0 ? 1 : 0);
-      canvas.text(LEFT - 6.0, y + 4.0, figure, Look.TICK, false, Look.FAINT_INK, Anchor.END);
+      canvas.text(left - 6.0, y + 4.0, figure, Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }
   }
 
   private void tankScale(Canvas canvas, double high, double low) {
     for (int percent = 0; percent <= 100; percent += 50) {
       double y = low - percent / 100.0 * (low - high);
-      canvas.line(
-          LEFT, y, Look.WIDTH - Look.MARGIN, y, percent == 0 ? Look.AXIS : Look.GRID, 1.0, false);
+      canvas.line(left, y, span().right(), y, percent == 0 ? Look.AXIS : Look.GRID, 1.0, false);
       canvas.text(
-          LEFT - 6.0, y + 4.0, percent + " %", Look.TICK, false, Look.FAINT_INK, Anchor.END);
+          left - 6.0, y + 4.0, percent + " %", Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }
   }
 
   private void bars(Canvas canvas, Column c, double x, double slot, double high, double low) {
-    double wide = slot * 0.36, left = x + slot * 0.12;
+    double wide = slot * 0.36, bar = x + slot * 0.12;
     double sun = c.sunWh / mostWh * (low - high), need = c.needWh / mostWh * (low - high);
-    canvas.rect(left, low - sun, wide, sun, Look.SUN);
-    double right = left + wide + slot * 0.04;
+    canvas.rect(bar, low - sun, wide, sun, Look.SUN);
+    double right = bar + wide + slot * 0.04;
     canvas.rect(right, low - need, wide, need, Look.HOUSE);
     if (c.unmetWh > 0.0) {
-      double tall = Math.min(need, Math.max(2.0, c.unmetWh / mostWh * (low - high)));
-      canvas.rect(right, low - need, wide, tall, Look.UNMET_PALE);
-      canvas.hatch(right, low - need, wide, tall, 4.0, Look.UNMET, true);
+      double missing = Math.min(need, Math.max(2.0, c.unmetWh / mostWh * (low - high)));
+      canvas.rect(right, low - need, wide, missing, Look.UNMET_PALE);
+      canvas.hatch(right, low - need, wide, missing, 4.0, Look.UNMET, true);
     }
   }
 
   private void bank(Canvas canvas, Column c, double x, double slot, double high, double low) {
-    double tall = Math.max(0.0, Math.min(1.0, c.chargeShare)) * (low - high);
-    double left = x + slot * 0.12, wide = slot * 0.76;
-    canvas.rect(left, low - tall, wide, tall, Look.CHARGE);
-    canvas.line(left, low - tall, left + wide, low - tall, Look.CHARGE_EDGE, 2.0, false);
+    double stored = Math.max(0.0, Math.min(1.0, c.chargeShare)) * (low - high);
+    double bar = x + slot * 0.12, wide = slot * 0.76;
+    canvas.rect(bar, low - stored, wide, stored, Look.CHARGE);
+    canvas.line(bar, low - stored, bar + wide, low - stored, Look.CHARGE_EDGE, 2.0, false);
     if (c.unmetWh > 0.0) {
       double cx = x + slot * 0.5, cy = high + 9.0, r = Math.min(5.0, slot * 0.25);
       canvas.line(cx - r, cy - r, cx + r, cy + r, Look.UNMET, 2.0, false);

@@ -12,18 +12,33 @@ import java.util.List;
  * need as a step line across it.
  */
 final class SunNeedPicture extends Picture {
-  private static final double LEFT = 46.0;
   private static final double MOST_SUN_SHOWN = 2.2;
+  private static final double AXIS = 30.0;
 
   private final List<MonthLine> months;
   private final Words words;
   private final double mostWh;
+  private final double left;
+  private final double keyTall;
 
   private SunNeedPicture(
-      String title, String note, String description, List<MonthLine> months, Words words) {
-    super("sun-need", title, note, description, 280.0);
+      String title,
+      String note,
+      String description,
+      List<MonthLine> months,
+      Words words,
+      Span span) {
+    super(
+        "sun-need",
+        title,
+        note,
+        description,
+        WordedKey.height(span, key(words)) + (span.isColumn() ? 158.0 : 262.0),
+        span);
     this.months = months;
     this.words = words;
+    left = span.isColumn() ? 26.0 : 46.0;
+    keyTall = WordedKey.height(span, key(words));
     double sunWh = 0.0, needWh = 1.0;
     for (MonthLine m : months) {
       sunWh = Math.max(sunWh, m.solarWh() + m.otherWh());
@@ -32,8 +47,21 @@ final class SunNeedPicture extends Picture {
     mostWh = 1.06 * Math.max(needWh, Math.min(sunWh, needWh * MOST_SUN_SHOWN));
   }
 
+  @Override
+  boolean isTitled() {
+    return true;
+  }
+
+  private static List<String> key(Words words) {
+    return List.of(
+        words.say("picture.sun_used"),
+        words.say("picture.sun_left"),
+        words.say("picture.need"),
+        words.say("picture.unmet"));
+  }
+
   /** The year is turned so that the winter stands in its middle. */
-  static SunNeedPicture of(Explanation explanation, Words words) {
+  static SunNeedPicture of(Explanation explanation, Words words, Span span) {
     var months = new ArrayList<MonthLine>();
     int first = explanation.home().site().isNorthern() ? 6 : 0;
     for (int k = 0; k < 12; k++) {
@@ -64,21 +92,23 @@ final class SunNeedPicture extends Picture {
         words.say("picture.months.note"),
         description.toString(),
         months,
-        words);
+        words,
+        span);
   }
 
   @Override
   void plot(Canvas canvas, double top, double height) {
-    var key = new WordedKey(canvas, top + 2.0);
+    var key = new WordedKey(canvas, span(), top + 2.0);
     key.filled(words.say("picture.sun_used"), Look.SUN);
     key.hatched(words.say("picture.sun_left"), Look.PAPER, Look.SUN_EDGE, false);
     key.lined(words.say("picture.need"), Look.HOUSE);
     key.hatched(words.say("picture.unmet"), Look.UNMET_PALE, Look.UNMET, true);
-    double high = top + 62.0, low = top + height - 30.0;
+    double high = top + keyTall + (span().isColumn() ? 24.0 : 40.0);
+    double low = top + height - (span().isColumn() ? AXIS - 8.0 : AXIS);
     scale(canvas, high, low);
-    double slot = (Look.WIDTH - Look.MARGIN - LEFT) / 12.0;
+    double slot = (span().right() - left) / 12.0;
     for (int k = 0; k < 12; k++) {
-      month(canvas, months.get(k), LEFT + k * slot, slot, high, low);
+      month(canvas, months.get(k), left + k * slot, slot, high, low);
     }
     need(canvas, slot, high, low);
   }
@@ -89,7 +119,7 @@ final class SunNeedPicture extends Picture {
 
   private void scale(Canvas canvas, double high, double low) {
     canvas.text(
-        Look.MARGIN,
+        span().margin,
         high - 14.0,
         words.say("picture.kwh_day"),
         Look.TICK,
@@ -99,40 +129,45 @@ final class SunNeedPicture extends Picture {
     double stepKwh = Look.step(mostWh / 1000.0);
     for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
       double y = y(kwh * 1000.0, high, low);
-      canvas.line(
-          LEFT, y, Look.WIDTH - Look.MARGIN, y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
+      canvas.line(left, y, span().right(), y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
       String figure = words.number(kwh, stepKwh < 1.0 ? 1 : 0);
-      canvas.text(LEFT - 6.0, y + 4.0, figure, Look.TICK, false, Look.FAINT_INK, Anchor.END);
+      canvas.text(left - 6.0, y + 4.0, figure, Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }
   }
 
   private void month(Canvas canvas, MonthLine m, double x, double slot, double high, double low) {
     double sunWh = m.solarWh() + m.otherWh();
     double usedWh = Math.max(0.0, sunWh - m.curtailedWh());
-    double left = x + slot * 0.16, wide = slot * 0.68;
+    double bar = x + slot * 0.16, wide = slot * 0.68;
     double used = y(usedWh, high, low), all = y(sunWh, high, low);
-    canvas.rect(left, used, wide, low - used, Look.SUN);
-    canvas.hatch(left, all, wide, used - all, 5.0, Look.SUN_EDGE, false);
+    canvas.rect(bar, used, wide, low - used, Look.SUN);
+    canvas.hatch(bar, all, wide, used - all, 5.0, Look.SUN_EDGE, false);
     if (sunWh > mostWh) {
       String figure = words.number(sunWh / 1000.0, 0);
       canvas.text(
-          left + wide * 0.5, high - 4.0, figure, Look.TICK, false, Look.SUN_EDGE, Anchor.MIDDLE);
+          bar + wide * 0.5, high - 4.0, figure, Look.TICK, false, Look.SUN_EDGE, Anchor.MIDDLE);
     }
     if (m.unmetWh() > 0.0) {
       double need = y(m.needWh(), high, low);
       double tall = Math.max(2.0, m.unmetWh() / mostWh * (low - high));
-      canvas.rect(left, need, wide, tall, Look.UNMET_PALE);
-      canvas.hatch(left, need, wide, tall, 4.0, Look.UNMET, true);
+      canvas.rect(bar, need, wide, tall, Look.UNMET_PALE);
+      canvas.hatch(bar, need, wide, tall, 4.0, Look.UNMET, true);
     }
     boolean isMarked = m.unmetWh() > 0.0;
     canvas.text(
         x + slot * 0.5,
-        low + 17.0,
-        words.shortMonth(m.month()),
-        Look.LABEL,
+        low + 15.0,
+        label(m.month()),
+        span().isColumn() ? Look.TICK : Look.LABEL,
         isMarked,
         isMarked ? Look.UNMET : Look.INK,
         Anchor.MIDDLE);
+  }
+
+  /** Without its point where a column is too narrow for it. */
+  private String label(int month) {
+    String name = words.shortMonth(month);
+    return span().isColumn() && name.endsWith(".") ? name.substring(0, name.length() - 1) : name;
   }
 
   private void need(Canvas canvas, double slot, double high, double low) {
@@ -140,8 +175,8 @@ final class SunNeedPicture extends Picture {
     var ys = new double[24];
     for (int k = 0; k < 12; k++) {
       double y = y(months.get(k).needWh(), high, low);
-      xs[2 * k] = LEFT + k * slot;
-      xs[2 * k + 1] = LEFT + (k + 1) * slot;
+      xs[2 * k] = left + k * slot;
+      xs[2 * k + 1] = left + (k + 1) * slot;
       ys[2 * k] = y;
       ys[2 * k + 1] = y;
     }

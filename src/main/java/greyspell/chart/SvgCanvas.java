@@ -13,8 +13,8 @@ final class SvgCanvas implements Canvas {
     canvas
         .out
         .append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ")
-        .append(number(Look.WIDTH) + " " + height)
-        .append("\" width=\"" + number(Look.WIDTH) + "\" height=\"" + height)
+        .append(number(picture.width()) + " " + height)
+        .append("\" width=\"" + number(picture.width()) + "\" height=\"" + height)
         .append("\" role=\"img\" aria-labelledby=\"" + id + "-title " + id + "-desc\"")
         .append(" font-family=\"" + Look.FACE + "\">\n<title id=\"" + id + "-title\">")
         .append(escape(picture.title()))

@@ -159,7 +159,11 @@ final class TodayCommand implements Callable<Integer> {
     throw refused(
         "--at",
         at,
-        "must be a date from " + FIRST_YEAR + " to " + LAST_YEAR + ", with or without a time of day",
+        "must be a date from "
+            + FIRST_YEAR
+            + " to "
+            + LAST_YEAR
+            + ", with or without a time of day",
         "Such as 2026-12-04T17:00.");
   }
 

@@ -1,6 +1,6 @@
 package greyspell.handover;
 
-import greyspell.chart.Picture;
+import greyspell.chart.HandoverPictures.Both;
 import greyspell.study.PlayGrid;
 import java.util.List;
 
@@ -87,8 +87,11 @@ sealed interface Block {
     }
   }
 
-  /** A picture and the table of its figures, which a screen shows on demand. */
-  record Figure(Picture picture, Table figures) implements Block {}
+  /**
+   * A picture and the table of its figures, which a screen shows on demand. Paper takes the picture
+   * that fits a column.
+   */
+  record Figure(Both pictures, Table figures) implements Block {}
 
   /** Lines to write on. */
   record SignLines(List<String> lines) implements Block {
@@ -99,6 +102,9 @@ sealed interface Block {
 
   /** What answers at once on a screen, and a table of a part of it on paper and without scripts. */
   record Play(PlayGrid grid, Table table) implements Block {}
+
+  /** The second column of the client's sheet begins. */
+  record NewColumn() implements Block {}
 
   /** Paper begins anew. */
   record NewPage() implements Block {}

@@ -233,6 +233,9 @@ final class BooksPages {
               d.unmetHours() > 0));
     }
     sheet.table("client.worst", Keys.SPELL_DAYS, rows, false);
+    sheet.add(
+        Block.Text.of(
+            String.join(" ", spell.story().stream().map(said -> words.say(said)).toList())));
   }
 
   private void options() {

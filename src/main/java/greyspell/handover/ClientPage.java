@@ -20,13 +20,20 @@ import greyspell.study.Explanation.WinterLine;
 import greyspell.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Page one: for those who live in the house. In the order in which people ask. */
 final class ClientPage {
   private static final int MOST_REMEDIES = 3;
   private static final int MOST_FREE = 3;
-  private static final int MOST_STORY = 8;
-  private static final int MOST_UNSURE = 5;
+
+  /** For those who check the method; these stand with the reliability. */
+  private static final Set<String> UNSURE_BEHIND = Set.of("unsure.shares", "unsure.usual_sky");
+
+  /** Before the key of a sentence that page one tells in fewer words. */
+  static final String OWN = "client.";
+
+  private static final double LEAST_SHARE = 0.005;
   private static final int EVENING = 18;
   private static final int MORNING = 6;
 
@@ -48,6 +55,7 @@ final class ClientPage {
     page.runningOut();
     page.sunAndNeed();
     page.worstSpell();
+    page.sheet.add(new Block.NewColumn());
     page.causes();
     page.remedies();
     page.free();
@@ -161,13 +169,7 @@ final class ClientPage {
       return;
     }
     Explanation.Spell worst = why.spells().get(0);
-    var story = new StringBuilder();
-    for (Said sentence : worst.story().subList(0, Math.min(MOST_STORY, worst.story().size()))) {
-      story.append(story.isEmpty() ? "" : " ").append(words.say(sentence));
-    }
-    if (!story.isEmpty()) {
-      sheet.add(Block.Text.of(story.toString()));
-    }
+    sheet.add(Block.Text.of(SpellInShort.story(worst.story(), words)));
     sheet.add(
         new Figure(
             HandoverPictures.spell(worst, words),
@@ -210,7 +212,9 @@ final class ClientPage {
               sheet.kwh(part.wh()),
               words.percent(part.ofWholeShare())));
     }
-    sheet.text("client.causes.split", words.percent(season));
+    String split = words.say("client.causes.split", words.percent(season));
+    boolean hasMinus = shares.parts().stream().anyMatch(p -> p.ofWholeShare() <= -LEAST_SHARE);
+    sheet.add(Block.Text.of(hasMinus ? split + " " + words.say("client.causes.minus") : split));
     sheet.add(
         new Figure(
             HandoverPictures.causes(shares, words),
@@ -229,34 +233,33 @@ final class ClientPage {
       return;
     }
     sheet.text("client.remedies.tested");
-    sheet.items(said(paid, MOST_REMEDIES));
+    sheet.items(paid.stream().limit(MOST_REMEDIES).map(r -> brief(r.said())).toList());
     if (paid.size() > MOST_REMEDIES) {
       sheet.text("client.remedies.see");
     }
   }
 
   private void free() {
-    List<String> free = said(why.free(), MOST_FREE);
+    List<Remedy> free = why.free().stream().limit(MOST_FREE).toList();
     if (!free.isEmpty()) {
       sheet.part("client.free");
-      sheet.items(free);
+      sheet.text("client.free.now", words.energy(why.verdict().meanUnmetWh()));
+      sheet.items(free.stream().map(this::then).toList());
     }
-  }
-
-  private List<String> said(List<Remedy> remedies, int most) {
-    return remedies.stream().limit(most).map(this::then).toList();
   }
 
   /** A change and what it comes to, from its own run. */
   private String then(Remedy remedy) {
-    String change = words.say(remedy.said());
+    String change = brief(remedy.said());
     return remedy.afterUnmetWh() > 0.0
-        ? words.say(
-            "client.then",
-            change,
-            words.energy(remedy.afterUnmetWh()),
-            words.energy(why.verdict().meanUnmetWh()))
+        ? words.say("client.then", change, words.energy(remedy.afterUnmetWh()))
         : words.say("client.then.nothing", change);
+  }
+
+  /** In this page's own words where it has some; the same values. */
+  private String brief(Said said) {
+    String own = OWN + said.key();
+    return words.has(own) ? words.say(new Said(own, said.values())) : words.say(said);
   }
 
   // ---- what stays open
@@ -264,8 +267,9 @@ final class ClientPage {
   private void unsure() {
     sheet.part("client.unsure");
     var items = new ArrayList<String>();
-    items.add(sheet.weather(why.weather()));
-    why.uncertainties().stream().limit(MOST_UNSURE).forEach(said -> items.add(words.say(said)));
+    why.uncertainties().stream()
+        .filter(said -> !UNSURE_BEHIND.contains(said.key()))
+        .forEach(said -> items.add(brief(said)));
     items.add(words.say("client.unsure.peaks"));
     sheet.items(items);
   }

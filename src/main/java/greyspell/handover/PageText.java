@@ -1,5 +1,6 @@
 package greyspell.handover;
 
+import greyspell.chart.Picture;
 import greyspell.chart.Pictures;
 import greyspell.handover.Block.Fact;
 import greyspell.handover.Block.Row;
@@ -15,10 +16,12 @@ final class PageText {
   private final Pages pages;
   private final Words words;
   private final @Nullable Paper paper;
+  private final Fit fit;
   private final boolean isPaper;
   private final Markup out = new Markup();
 
-  private PageText(Pages pages, Words words, @Nullable Paper paper) {
+  private PageText(Pages pages, Words words, @Nullable Paper paper, Fit fit) {
+    this.fit = fit;
     this.pages = pages;
     this.words = words;
     this.paper = paper;
@@ -27,12 +30,12 @@ final class PageText {
 
   /** Needs nothing but itself and asks no network. */
   static String screen(Pages pages, Words words) {
-    return new PageText(pages, words, null).make(StyleSheet.screen());
+    return new PageText(pages, words, null, Fit.TRIED.get(0)).make(StyleSheet.screen());
   }
 
   /** Pictures are places that {@link Pdf} fills. */
-  static String paper(Pages pages, Words words, Paper paper) {
-    return new PageText(pages, words, paper).make(StyleSheet.paper(paper));
+  static String paper(Pages pages, Words words, Paper paper, Fit fit) {
+    return new PageText(pages, words, paper, fit).make(StyleSheet.paper(paper, fit));
   }
 
   private String make(String style) {
@@ -53,17 +56,47 @@ final class PageText {
     }
     out.open("section", "id", "client", "class", "client");
     out.element("h1", pages.title());
-    blocks(pages.client());
+    client(pages.client());
     out.close("section");
-    out.open("section", "id", "technical", "class", "technical");
-    out.element("p", words.say("technical.title"), "class", "part-title");
-    contents();
-    blocks(pages.technical());
-    out.close("section").close("main");
+    if (!pages.technical().isEmpty()) {
+      technical();
+    }
+    out.close("main");
     if (!isPaper) {
       out.open("script").raw(Resource.text("play.js")).close("script");
     }
     return out.close("body").close("html").toString();
+  }
+
+  private void technical() {
+    out.open("section", "id", "technical", "class", "technical");
+    out.element("p", words.say("technical.title"), "class", "part-title");
+    contents();
+    blocks(pages.technical());
+    out.close("section");
+  }
+
+  /**
+   * On paper in two columns, read down and then across. What comes before the first heading and the
+   * small print at the end run across both.
+   */
+  private void client(List<Block> blocks) {
+    if (!isPaper) {
+      blocks(blocks);
+      return;
+    }
+    int first = 0, last = blocks.size();
+    while (first < last && !(blocks.get(first) instanceof Block.Heading)) {
+      first++;
+    }
+    while (last > first && blocks.get(last - 1) instanceof Block.Text) {
+      last--;
+    }
+    blocks(blocks.subList(0, first));
+    out.open("div", "class", "columns");
+    blocks(blocks.subList(first, last));
+    out.close("div");
+    blocks(blocks.subList(last, blocks.size()));
   }
 
   private void contents() {
@@ -124,6 +157,8 @@ final class PageText {
       sign(b.lines());
     } else if (block instanceof Block.Play b) {
       play(b);
+    } else if (block instanceof Block.NewColumn) {
+      out.element("div", "", "class", "new-column");
     } else if (block instanceof Block.NewPage) {
       out.element("div", "", "class", "new-page");
     }
@@ -180,7 +215,8 @@ final class PageText {
   }
 
   private void figure(Block.Figure figure) {
-    String title = figure.picture().title();
+    Picture picture = paper == null ? figure.pictures().page() : figure.pictures().column();
+    String title = picture.title();
     if (paper != null) {
       out.open("div", "class", "figure");
       out.open(
@@ -188,17 +224,17 @@ final class PageText {
           "type",
           Pdf.PICTURE,
           "data",
-          figure.picture().name(),
+          picture.name(),
           "title",
           title,
           "style",
-          Pdf.placeOf(figure.picture(), paper));
+          Pdf.placeOf(picture, paper, fit));
       out.close("object").close("div");
       return;
     }
     out.open("figure");
     out.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", title);
-    out.raw(Pictures.svg(figure.picture())).close("div");
+    out.raw(Pictures.svg(picture)).close("div");
     out.open("details").element("summary", words.say("figure.table"));
     table(figure.figures());
     out.close("details").close("figure");

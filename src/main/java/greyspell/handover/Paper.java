@@ -5,6 +5,11 @@ public enum Paper {
   A4("A4", 210.0, 297.0),
   LETTER("letter", 215.9, 279.4);
 
+  /** The style sheet for paper is held to these. */
+  static final double SIDE_MM = 14.0;
+
+  static final double GAP_MM = 7.0;
+
   private final String css;
   private final double widthMm;
   private final double heightMm;
@@ -20,9 +25,9 @@ public enum Paper {
     return css;
   }
 
-  /** Width of a picture, so that page one and its pictures fit two sheets. */
-  double pictureMm() {
-    return 0.41 * heightMm;
+  /** Width of one of two columns, and so of a picture. */
+  double columnMm() {
+    return (widthMm - 2 * SIDE_MM - GAP_MM) / 2;
   }
 
   public double widthMm() {

@@ -5,6 +5,7 @@ import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.render.RenderingContext;
 import com.openhtmltopdf.util.XRLog;
@@ -43,38 +44,74 @@ final class Pdf {
   private static final String PLAIN = "DejaVu Sans";
   private static final String BOLD = "DejaVu Sans Bold";
 
-  private Pdf() {}
+  private final Pages pages;
+
+  private Pdf(Pages pages) {
+    this.pages = pages;
+  }
 
   /** Loads what is needed by setting one word. */
   static void prepare() {
-    set(
-        "<html><head><title>-</title></head><body><table><tr><td>W</td></tr></table></body></html>",
-        new Pages("", "", List.of(), List.of()));
+    new Pdf(new Pages("", "", List.of(), List.of()))
+        .set(
+            "<html><head><title>-</title></head>"
+                + "<body><table><tr><td>W</td></tr></table></body></html>");
   }
 
   /** The file's bytes. */
   static byte[] of(Pages pages, Words words, Paper paper) {
-    return set(PageText.paper(pages, words, paper), pages);
+    return new Pdf(pages).set(PageText.paper(pages, words, paper, fit(pages, words, paper)));
   }
 
-  private static byte[] set(String html, Pages pages) {
-    XRLog.setLoggingEnabled(false);
-    var out = new ByteArrayOutputStream(400_000);
-    var builder = new PdfRendererBuilder();
+  /** The largest letters with which the client's part is one page. */
+  static Fit fit(Pages pages, Words words, Paper paper) {
+    var client = new Pages(pages.title(), pages.home(), pages.client(), List.of());
+    Fit last = Fit.TRIED.get(Fit.TRIED.size() - 1);
     try (var document = new PDDocument()) {
       PDFont plain = face(document, "DejaVuSans.ttf"), bold = face(document, "DejaVuSans-Bold.ttf");
-      builder.usePDDocument(document);
-      builder.withHtmlContent(html, null);
-      builder.useFont(new PDFontSupplier(plain), PLAIN, 400, FontStyle.NORMAL, true);
-      builder.useFont(new PDFontSupplier(bold), PLAIN, 700, FontStyle.NORMAL, true);
-      builder.withProducer("greyspell");
-      builder.useObjectDrawerFactory(new Drawers(pages, plain, bold));
-      builder.toStream(out);
-      builder.run();
+      for (Fit fit : Fit.TRIED) {
+        String html = PageText.paper(client, words, paper, fit);
+        var builder = new Pdf(client).builder(document, html, plain, bold);
+        if (fit == last || sheets(builder) == 1) {
+          return fit;
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return last;
+  }
+
+  /** Number of pages, without painting them. */
+  private static int sheets(PdfRendererBuilder builder) throws IOException {
+    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+      renderer.layout();
+      return renderer.getRootBox().getLayer().getPages().size();
+    }
+  }
+
+  private byte[] set(String html) {
+    var out = new ByteArrayOutputStream(400_000);
+    try (var document = new PDDocument()) {
+      PDFont plain = face(document, "DejaVuSans.ttf"), bold = face(document, "DejaVuSans-Bold.ttf");
+      builder(document, html, plain, bold).toStream(out).run();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return out.toByteArray();
+  }
+
+  private PdfRendererBuilder builder(PDDocument document, String html, PDFont plain, PDFont bold) {
+    XRLog.setLoggingEnabled(false);
+    var builder = new PdfRendererBuilder();
+    builder.usePDDocument(document);
+    builder.withHtmlContent(html, null);
+    builder.useFont(new PDFontSupplier(plain), PLAIN, 400, FontStyle.NORMAL, true);
+    builder.useFont(new PDFontSupplier(bold), PLAIN, 700, FontStyle.NORMAL, true);
+    builder.withProducer("greyspell");
+    builder.useUnicodeLineBreaker(new LineBreaks());
+    builder.useObjectDrawerFactory(new Drawers(pages, plain, bold));
+    return builder;
   }
 
   /** Without ligatures: who searches the text for "off" types two letters f. */
@@ -85,9 +122,9 @@ final class Pdf {
   }
 
   /** Style of a picture's place. */
-  static String placeOf(Picture picture, Paper paper) {
-    double wideMm = paper.pictureMm();
-    double highMm = wideMm * picture.height() / Pictures.width();
+  static String placeOf(Picture picture, Paper paper, Fit fit) {
+    double wideMm = paper.columnMm() * fit.pictureShare();
+    double highMm = wideMm * picture.height() / picture.width();
     return "width:" + wideMm + "mm;height:" + highMm + "mm";
   }
 
@@ -99,7 +136,7 @@ final class Pdf {
     Drawers(Pages pages, PDFont plain, PDFont bold) {
       Stream.concat(pages.client().stream(), pages.technical().stream())
           .filter(Figure.class::isInstance)
-          .map(block -> ((Figure) block).picture())
+          .map(block -> ((Figure) block).pictures().column())
           .forEach(picture -> pictures.put(picture.name(), picture));
       faces.registerFont(PLAIN, plain);
       faces.registerFont(BOLD, bold);
@@ -141,7 +178,7 @@ final class Pdf {
       if (graphics instanceof PdfBoxGraphics2D pdf) {
         pdf.setFontTextDrawer(faces);
       }
-      double scale = width / Pictures.width();
+      double scale = width / picture.width();
       graphics.scale(scale, scale);
       Pictures.paint(picture, graphics, PLAIN, BOLD);
     }

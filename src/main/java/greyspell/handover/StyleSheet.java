@@ -19,14 +19,18 @@ final class StyleSheet {
   }
 
   /** For paper: no variables, since what sets the PDF knows none. */
-  static String paper(Paper paper) {
+  static String paper(Paper paper, Fit fit) {
     String css = sheet("common") + sheet("paper");
     for (Tone tone : Look.tones()) {
       css = css.replace("var(--" + tone.name() + ")", Tone.hex(tone.light()));
     }
     return css.replace("var(--space)", Look.SPACE * 0.75 + "px")
         .replace("var(--face)", "'DejaVu Sans'")
-        .replace("SIZE", paper.css());
+        .replace("SIDE", Paper.SIDE_MM + "mm")
+        .replace("CLIENT_SIZE", fit.sizePt() + "pt")
+        .replace("PARTED", fit.isParted() ? "column" : "auto")
+        .replace("SIZE", paper.css())
+        .replace("GAP", Paper.GAP_MM + "mm");
   }
 
   private static String sizes() {

@@ -25,7 +25,8 @@ public record Outlook(
    *     never does
    * @param firstRunH how long that first run takes, in the stretches that have one, rising
    */
-  public record Runs(double engineH, double fuelL, double startsPerDay, Hours fromH, Hours firstRunH) {}
+  public record Runs(
+      double engineH, double fuelL, double startsPerDay, Hours fromH, Hours firstRunH) {}
 
   /** So many rising hours; an array that cannot be written. */
   public static final class Hours {

@@ -71,7 +71,8 @@ public record Today(
    * @param byRule with the rule that the scenario states
    * @param plan when to start and to stop it instead; null where the charge lasts without it in
    *     nine of ten stretches
-   * @param mayNow whether its hours allow it now, and someone is at home where it is started by hand
+   * @param mayNow whether its hours allow it now, and someone is at home where it is started by
+   *     hand
    */
   public record Engine(Outlook byRule, @Nullable EnginePlan plan, boolean mayNow) {}
 
@@ -157,16 +158,13 @@ public record Today(
       return null;
     }
     EnginePlan plan =
-        all.reachedShare() <= EnginePlan.FEW
-            ? null
-            : EnginePlan.of(look, home, generator, aboveWh);
+        all.reachedShare() <= EnginePlan.FEW ? null : EnginePlan.of(look, home, generator, aboveWh);
     return new Engine(look.of(home, aboveWh, true), plan, mayRun(generator.rules(), at));
   }
 
   private static boolean mayRun(GeneratorRules rules, LocalDateTime at) {
     HourCalendar year = HourCalendar.of(at.getYear(), 1);
-    int hour =
-        year.hourOf(at.getYear(), at.getMonthValue(), at.getDayOfMonth(), at.getHour());
+    int hour = year.hourOf(at.getYear(), at.getMonthValue(), at.getDayOfMonth(), at.getHour());
     return rules.permitted().hours(year)[hour]
         && (rules.policy() != GeneratorRules.Policy.MANUAL || rules.home().hours(year)[hour]);
   }

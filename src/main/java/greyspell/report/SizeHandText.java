@@ -140,7 +140,9 @@ final class SizeHandText {
     return kwh(in.arrayWhPerDay().in(month))
         + " kWh a day from "
         + Say.count(in.modules(), "module", "modules")
-        + (hand.hasOther() ? " and " + kwh(in.otherWhPerDay().in(month)) + " from the " + other() : "")
+        + (hand.hasOther()
+            ? " and " + kwh(in.otherWhPerDay().in(month)) + " from the " + other()
+            : "")
         + " / "
         + kwh(in.needWhPerDay().in(month))
         + " kWh asked in a mean "

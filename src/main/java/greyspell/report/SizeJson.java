@@ -155,10 +155,8 @@ public final class SizeJson {
     json.writeNumberField("packs", hand.packs());
     int month = hand.arrayMonth();
     json.writeNumberField("month_of_most_panels", month);
-    json.writeNumberField(
-        "array_kwh_per_day", hand.asked().arrayWhPerDay().in(month) / WH_PER_KWH);
-    json.writeNumberField(
-        "other_kwh_per_day", hand.asked().otherWhPerDay().in(month) / WH_PER_KWH);
+    json.writeNumberField("array_kwh_per_day", hand.asked().arrayWhPerDay().in(month) / WH_PER_KWH);
+    json.writeNumberField("other_kwh_per_day", hand.asked().otherWhPerDay().in(month) / WH_PER_KWH);
     json.writeNumberField("array_to_load_ratio_now", hand.nowRatio());
     json.writeNumberField("array_to_load_ratio_wanted", hand.asked().wantedRatio());
     json.writeNumberField("modules", hand.modules());

@@ -31,13 +31,13 @@ import java.util.function.DoubleUnaryOperator;
  * no panels are asked for in any month, modules is 0; infinite where they bring nothing when they
  * are.
  *
- * Sources: definitions of array-to-load ratio and days of battery reserve from IEEE 1013-2000, read
- * on an opened page; the order of the steps from the contents of IEEE 1013-2007; the formula of the
- * capacity from memory of its worksheet and of AS/NZS 4509.2, not compared with a copy. Own choice:
- * energy on the bus in place of peak sun hours times a current, so that the losses are those of the
- * home, and a second source beside the array. Rate: by the current of the greatest hour (from memory
- * of the worksheet of IEEE 1013); the sheet's capacity is taken as it stands where the bank is
- * emptied no faster than in {@value #SLOW_H} hours (common practice, no source).
+ * <p>Sources: definitions of array-to-load ratio and days of battery reserve from IEEE 1013-2000,
+ * read on an opened page; the order of the steps from the contents of IEEE 1013-2007; the formula
+ * of the capacity from memory of its worksheet and of AS/NZS 4509.2, not compared with a copy. Own
+ * choice: energy on the bus in place of peak sun hours times a current, so that the losses are
+ * those of the home, and a second source beside the array. Rate: by the current of the greatest
+ * hour (from memory of the worksheet of IEEE 1013); the sheet's capacity is taken as it stands
+ * where the bank is emptied no faster than in {@value #SLOW_H} hours (common practice, no source).
  *
  * @param asked what it starts from
  * @param loadMonth of greatest need

@@ -164,8 +164,8 @@ public record BankSpec(
 
   /**
    * What a monitor shows that counts down from the capacity of the sheet, at the bank's health: the
-   * reserve of the scenario shows as it is stated there. With one tank the same as {@link #chargeShare}; two tanks
-   * hold more than the sheet says, and that never shows.
+   * reserve of the scenario shows as it is stated there. With one tank the same as {@link
+   * #chargeShare}; two tanks hold more than the sheet says, and that never shows.
    */
   public double monitorShare(double aboveReserveWh) {
     return reserveFraction + aboveReserveWh / (capacityWh * healthShare);

@@ -251,7 +251,8 @@ final class SizeGrid implements Frontier.Grid {
   synchronized List<BusHours> busHours(int panel) {
     List<BusHours> known = kept.get(panel);
     if (known == null) {
-      known = isBySums ? each(p -> BusHours.of(forcing(p, panels.get(panel)), inverter)) : List.of();
+      known =
+          isBySums ? each(p -> BusHours.of(forcing(p, panels.get(panel)), inverter)) : List.of();
       kept.put(panel, known);
     }
     return known;

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
@@ -47,7 +49,7 @@ class PdfTest {
   void letterIsLetter() throws IOException {
     HandedOver handed = HandedOver.english();
     try (var document = Loader.loadPDF(Pdf.of(handed.pages, handed.words, Paper.LETTER))) {
-      assertTrue(text(document, 3, 3).contains(handed.words.say("technical.title")));
+      assertTrue(text(document, 2, 2).contains(handed.words.say("technical.title")));
       var box = document.getPage(0).getMediaBox();
       assertEquals(Paper.LETTER.widthMm(), box.getWidth() / POINTS_PER_MM, 0.2);
       assertEquals(Paper.LETTER.heightMm(), box.getHeight() / POINTS_PER_MM, 0.2);
@@ -55,18 +57,49 @@ class PdfTest {
   }
 
   @Test
-  void theClientsPartFitsTwoSheets() throws IOException {
-    String title = HandedOver.english().words.say("technical.title");
+  void theClientsPartIsOnePageInTheOrderInWhichPeopleAsk() throws IOException {
+    HandedOver handed = HandedOver.english();
     try (var document = open()) {
-      assertTrue(text(document, 2, 2).contains(HandedOver.english().words.say("client.next")));
-      assertTrue(text(document, 3, 3).contains(title), text(document, 3, 3));
+      String first = text(document, 1, 1);
+      int at = 0;
+      for (String key :
+          List.of(
+              "running_out",
+              "sun_and_need",
+              "worst",
+              "causes",
+              "remedies",
+              "free",
+              "unsure",
+              "next")) {
+        int found = first.indexOf(handed.words.say("client." + key), at);
+        assertTrue(found > at, key + ": " + first);
+        at = found;
+      }
+      assertTrue(first.contains(handed.words.say("client.words")), first);
+      assertTrue(text(document, 2, 2).contains(handed.words.say("technical.title")));
     }
+  }
+
+  @Test
+  void lettersAreNeverSmallerThanAsSaid() {
+    Fit.TRIED.forEach(fit -> assertTrue(fit.sizePt() >= Fit.LEAST_PT, fit.toString()));
+  }
+
+  @Test
+  void whatFitsOnePageTakesTheLargestLettersAndWhatDoesNotGoesOverTwo() {
+    HandedOver handed = HandedOver.english();
+    assertEquals(Fit.TRIED.get(0), Pdf.fit(handed.pages, handed.words, Paper.A4));
+    var more = new ArrayList<Block>(handed.pages.client());
+    more.addAll(2, handed.pages.client().subList(2, handed.pages.client().size() - 1));
+    var longer = new Pages("longer", "longer", more, List.of());
+    assertEquals(Fit.TRIED.get(Fit.TRIED.size() - 1), Pdf.fit(longer, handed.words, Paper.A4));
   }
 
   @Test
   void textCanBeSelectedAlsoWithinPictures() throws IOException {
     try (var document = open()) {
-      String text = text(document, 1, 2);
+      String text = text(document, 1, 1);
       assertTrue(text.contains("Alder Fold: will the lights stay on?"), text);
       assertTrue(text.contains(HandedOver.english().words.say("picture.sun_left")), text);
     }

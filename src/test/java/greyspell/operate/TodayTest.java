@@ -86,7 +86,9 @@ final class TodayTest {
     assertTrue(reached < today.all().reached());
   }
 
-  /** A full bank takes nothing from a generator that runs now: what counts is when it is started. */
+  /**
+   * A full bank takes nothing from a generator that runs now: what counts is when it is started.
+   */
   @Test
   void theGeneratorIsStartedInTimeAlsoFromAFullBank() {
     Today today = at(Once.HARROW_COMBE, 1.0, "any");
@@ -124,14 +126,17 @@ final class TodayTest {
     assertNotNull(generator);
     var r = generator.rules();
     List<Forcing> lived = LookAhead.lived(trials);
-    var look =
-        new LookAhead(
-            trials, lived, Stretch.of(lived, DECEMBER, 120, Stretch.Sky.ANY), 120);
+    var look = new LookAhead(trials, lived, Stretch.of(lived, DECEMBER, 120, Stretch.Sky.ANY), 120);
     double[][] others = {{plan.startBelowShare(), plan.stopAboveShare()}, {0.3, 0.8}, {0.5, 0.95}};
     for (int k = 0; k < others.length; k++) {
       var rules =
           new GeneratorRules(
-              r.policy(), others[k][0], others[k][1], r.minimumRunH(), r.permitted(), r.home(),
+              r.policy(),
+              others[k][0],
+              others[k][1],
+              r.minimumRunH(),
+              r.permitted(),
+              r.home(),
               r.charger());
       Outlook with =
           look.of(
@@ -155,8 +160,7 @@ final class TodayTest {
     for (int h = 0; h < 24; h++) {
       Today today =
           Today.of(
-              Once.HARROW_COMBE,
-              new Asked(LocalDateTime.of(2024, 2, 29, h, 0), 0.7, 1, "grey"));
+              Once.HARROW_COMBE, new Asked(LocalDateTime.of(2024, 2, 29, h, 0), 0.7, 1, "grey"));
       assertEquals(h >= 16 && h < 21, today.generator().mayNow(), h + " h");
     }
   }
@@ -195,11 +199,17 @@ final class TodayTest {
     var small =
         home.withInverter(
             new InverterSpec(
-                i.name(), 1, 400.0, null, i.standbyDayW(), i.standbyNightW(), i.efficiencies(),
-                null, null));
+                i.name(),
+                1,
+                400.0,
+                null,
+                i.standbyDayW(),
+                i.standbyNightW(),
+                i.efficiencies(),
+                null,
+                null));
     Trials trials = Trials.of(small, (what, done) -> {});
-    Today june =
-        Today.of(trials, new Asked(LocalDateTime.of(2026, 6, 20, 12, 0), 0.9, 5, "clear"));
+    Today june = Today.of(trials, new Asked(LocalDateTime.of(2026, 6, 20, 12, 0), 0.9, 5, "clear"));
     assertTrue(june.all().overloadH() > 1.0);
     assertEquals(0, june.all().reached());
     assertTrue(TodayText.of(june).contains("more is asked for at once"));
