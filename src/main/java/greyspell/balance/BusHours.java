@@ -30,6 +30,7 @@ public final class BusHours {
   private int overloadHours;
   private double mostNeedWh;
   private boolean isSummed;
+  private double drawnWh;
   private final double[] acAskedWh;
   private final double[] dcAskedWh;
   private final double[] standingWh;
@@ -106,7 +107,27 @@ public final class BusHours {
     return moreWh == 0.0 ? this : new BusHours(this, moreWh);
   }
 
+  /**
+   * As {@link #drawing}, in place: so much more than the forcing says, whatever was drawn before.
+   * Not while another thread reads it.
+   *
+   * @param moreWh each hour; may be negative
+   */
+  public void draw(double moreWh) {
+    double changeWh = moreWh - drawnWh;
+    if (changeWh == 0.0) {
+      return;
+    }
+    isSummed = false;
+    for (int h = 0; h < needWh.length; h++) {
+      needWh[h] += changeWh;
+    }
+    drawnWh = moreWh;
+    fillShare(acAskedWh, overloadWh, dcAskedWh, needWh, servedShare);
+  }
+
   private void work() {
+    drawnWh = 0.0;
     fillNeed(acAskedWh, inverter, needWh, overloadWh);
     addRest(standingWh, dcAskedWh, needWh);
     fillShare(acAskedWh, overloadWh, dcAskedWh, needWh, servedShare);

@@ -19,6 +19,12 @@ import org.jspecify.annotations.Nullable;
  * from the winter's first on, into arrays that are used again. A second source counts; sockets that
  * are asleep ask for nothing. Charge and discharge limits are those of the design, whatever the
  * bank.
+ *
+ * <p>The electronics of a larger bank of the same packs draw more, in proportion. The least bank w
+ * is then the least with D(w) at most w, where D is the running deficit with that draw. D is convex
+ * in w (each hour adds a convex function of the draw, and the greatest is taken), so that steps
+ * along its chord from below come up to it, and a chord that rises as fast as w tells that there is
+ * none: such a bank eats more than it carries over.
  */
 final class RidingBankReader {
   private static final double RISE = 1.05;
@@ -26,16 +32,21 @@ final class RidingBankReader {
   private static final double LEAST_WH = 1e-6;
   private static final double NEAR_SHARE = 1e-3;
 
+  private static final int MOST_STEPS = 100;
+
   private final Design design;
   private final int seamHour;
+  private final double drawPerHour;
   private final Forcing.Columns inTime = new Forcing.Columns();
   private final Forcing forcing;
   private @Nullable BusHours hours;
   private boolean isEverLocked;
 
-  RidingBankReader(Design design, int seamHour) {
+  RidingBankReader(Design design, int seamHour, double bankDrawWh) {
     this.design = design;
     this.seamHour = seamHour;
+    double windowWh = design.bank().windowWh();
+    drawPerHour = windowWh > 0.0 ? bankDrawWh / windowWh : 0.0;
     inTime.solarBusWh = new double[WinterReader.HOURS];
     inTime.controllerLossWh = new double[WinterReader.HOURS];
     inTime.acAskedWh = new double[WinterReader.HOURS];
@@ -55,13 +66,49 @@ final class RidingBankReader {
     turn(ring.chargeShare(), inTime.chargeShare);
     foldIn(ring);
     BusHours bus = put();
-    double leastWh = SequentPeak.leastWindowWh(bus, 1.0, design.bank());
-    boolean isLimited = leastWh == Double.POSITIVE_INFINITY;
-    leastWh = isLimited ? withinLimitsWh(bus) : leastWh;
+    boolean isLimited = deficitWh(bus, 0.0, false) == Double.POSITIVE_INFINITY;
+    double leastWh = leastByDeficitWh(bus, isLimited);
     return new RidingBank(
-        isAtRest() ? leastWh : confirmedWh(bus, leastWh, isLimited),
+        isAtRest() || leastWh == Double.POSITIVE_INFINITY
+            ? leastWh
+            : confirmedWh(bus, leastWh, isLimited),
         isLimited,
         !FullLoop.isNeeded(ring, design));
+  }
+
+  /** Up to the least bank whose running deficit it holds itself, to a thousandth. */
+  private double leastByDeficitWh(BusHours bus, boolean isLimited) {
+    double windowWh = deficitWh(bus, 0.0, isLimited);
+    if (drawPerHour == 0.0) {
+      return windowWh;
+    }
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double lackWh = deficitWh(bus, windowWh, isLimited) - windowWh;
+      if (lackWh <= LEAST_WH) {
+        return windowWh;
+      }
+      double stepWh = NEAR_SHARE * windowWh;
+      double laterWh = deficitWh(bus, windowWh + stepWh, isLimited) - windowWh - stepWh;
+      if (laterWh <= 0.0) {
+        return windowWh + stepWh;
+      }
+      if (!(laterWh < lackWh)) {
+        return Double.POSITIVE_INFINITY;
+      }
+      windowWh += stepWh * lackWh / (lackWh - laterWh);
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  private double deficitWh(BusHours bus, double windowWh, boolean isLimited) {
+    draw(bus, windowWh);
+    return isLimited
+        ? withinLimitsWh(bus, windowWh)
+        : SequentPeak.leastWindowWh(bus, 1.0, design.bank());
+  }
+
+  private void draw(BusHours bus, double windowWh) {
+    bus.draw(drawPerHour * (windowWh - design.bank().windowWh()));
   }
 
   private BusHours put() {
@@ -100,8 +147,8 @@ final class RidingBankReader {
   }
 
   /** Where inverter or discharge limit leave something unserved with any bank: of the rest. */
-  private double withinLimitsWh(BusHours bus) {
-    double mostWh = 1.0;
+  private double withinLimitsWh(BusHours bus, double windowWh) {
+    double mostWh = 1.0 + drawPerHour * windowWh * WinterReader.HOURS;
     for (int h = 0; h < WinterReader.HOURS; h++) {
       mostWh +=
           design.inverter().busWh(inTime.acAskedWh[h]) + inTime.dcAskedWh[h] + inTime.standingWh[h];
@@ -125,7 +172,7 @@ final class RidingBankReader {
     while (!carries(bus, highWh, isLimited)) {
       lowWh = highWh;
       highWh *= RISE;
-      if (highWh > MOST_RISE * deficitWh) {
+      if (highWh > MOST_RISE * deficitWh || isTooHungry(bus, highWh, isLimited)) {
         return Double.POSITIVE_INFINITY;
       }
     }
@@ -140,8 +187,14 @@ final class RidingBankReader {
     return highWh;
   }
 
+  /** From such a bank on its electronics eat more than it carries over, even without loss. */
+  private boolean isTooHungry(BusHours bus, double windowWh, boolean isLimited) {
+    return drawPerHour > 0.0 && deficitWh(bus, windowWh, isLimited) > windowWh;
+  }
+
   private boolean carries(BusHours bus, double windowWh, boolean isLimited) {
     BankLimits bank = withWindow(windowWh);
+    draw(bus, windowWh);
     // what inverter or discharge limit withhold is not the bank's fault
     return isLimited
         ? UnmetLoop.run(bus, 1.0, bank, windowWh).unmetEmptyWh() <= LEAST_WH

@@ -24,18 +24,29 @@ public final class WinterReader {
   private final RidingBankReader riding;
 
   /**
+   * For the winters of one design whose bank draws nothing for electronics of its own.
+   *
+   * @param seamHour the hour of the year, counted from 0, at which winters begin
+   */
+  public WinterReader(Design design, int seamHour) {
+    this(design, seamHour, 0.0);
+  }
+
+  /**
    * For the winters of one design.
    *
    * @param seamHour the hour of the year, counted from 0, at which winters begin; the first hour of
    *     a day
+   * @param bankDrawWh what the bank's own electronics draw each hour, part of the standing draw of
+   *     the forcing; a larger bank of the same kind draws more in proportion
    */
-  public WinterReader(Design design, int seamHour) {
+  public WinterReader(Design design, int seamHour, double bankDrawWh) {
     if (seamHour < 0 || seamHour >= HOURS || seamHour % 24 != 0) {
       throw new IllegalArgumentException("seam at hour " + seamHour);
     }
     this.design = design;
     seamDay = seamHour / 24;
-    riding = new RidingBankReader(design, seamHour);
+    riding = new RidingBankReader(design, seamHour, bankDrawWh);
     HourCalendar calendar = HourCalendar.typicalYear();
     for (int h = 0; h < HOURS; h += 24) {
       firstHourOfMonth[calendar.month(h)] = h + 24;

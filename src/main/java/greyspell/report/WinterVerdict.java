@@ -60,9 +60,10 @@ final class WinterVerdict {
   private static String usual(WinterBook book) {
     Band unmet = WinterBands.of(book).wh(WinterSum.UNMET);
     WinterRecord worst = book.worstFirst().get(0);
-    String size = Say.kwh(worst.wh(WinterSum.UNMET)) + " over " + Say.hours(worst.unmetHours());
+    String kwh = Say.kwh(worst.wh(WinterSum.UNMET));
+    String over = " over " + Say.hours(worst.unmetHours());
     if (book.count() == 1) {
-      return ": it was " + size + " short";
+      return ": it was " + kwh + " short" + over;
     }
     return (unmet.middle() > 0.0
             ? "; a usual winter is " + Say.kwh(unmet.middle()) + " short, "
@@ -70,7 +71,8 @@ final class WinterVerdict {
         + "the worst ("
         + worst.name()
         + ") "
-        + size;
+        + kwh
+        + over;
   }
 
   static String winters(int n) {
@@ -164,7 +166,8 @@ final class WinterVerdict {
       more.add(
           "No bank, however large, carries "
               + through
-              + ": too much of it is locked by cold or lost at rest.");
+              + ": what cold locks in it, what it loses at rest and what its own electronics draw"
+              + " grow with it.");
       return;
     }
     more.add(

@@ -21,7 +21,7 @@ import java.util.List;
  * lowland station at 52 degrees north (Royal Netherlands Meteorological Institute, CC BY 4.0;
  * global irradiance and automatic observations of total cover). It is to be multiplied with {@link
  * IneichenPerezClearSky} at turbidity 3 and nothing else: near the horizon that sky is too dark,
- * and the table makes up for it. On a station 160 km off, that it was not fitted on, it is held
+ * and the table makes up for it. On a station 140 km off, that it was not fitted on, it is held
  * against the classic curve in CloudTableTest; the figures stand in docs/weather-files.md.
  */
 public final class CloudTable {

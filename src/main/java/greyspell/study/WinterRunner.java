@@ -48,7 +48,7 @@ final class WinterRunner {
     forcing = new Forcing(weather.calendar(), columns);
     design = design();
     books = Ledger.of(forcing, design);
-    reader = new WinterReader(design, year.seamHour());
+    reader = new WinterReader(design, year.seamHour(), home.bank().standbyW());
     isVoltageFollowed = HomeRun.followsVoltage(home, design);
   }
 

@@ -97,6 +97,56 @@ class WinterReaderTest {
     assertTrue(sums(forcing, with(design, leastWh - 0.1)).unmetEmptyWh() > 1e-4);
   }
 
+  /** A larger bank of the same kind draws more for itself: the least that carries that too. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+  void theElectronicsOfTheRidingBankGrowWithIt(long seed) {
+    Design design = with(openDesign(seed), 5000.0);
+    double drawWh = 0.2 * seed;
+    Forcing forcing = drawing(enoughSun(Houses.random(seed, 365)), drawWh);
+    Ledger ledger = run(forcing, design, 1.0);
+    double leastWh =
+        new WinterReader(design, 0, drawWh).read(ledger, 0, "a").ridingBank().leastWh();
+    double without = new WinterReader(design, 0).read(ledger, 0, "a").ridingBank().leastWh();
+    assertEquals(without > 5000.0, leastWh > without, leastWh + " Wh, else " + without);
+    if (leastWh == Double.POSITIVE_INFINITY) {
+      assertNoneCarries(forcing, design, drawWh);
+      return;
+    }
+    assertEquals(0.0, emptyWh(forcing, design, leastWh * 1.00001, drawWh), 1e-6);
+    assertTrue(emptyWh(forcing, design, leastWh * 0.998, drawWh) > 1e-3);
+  }
+
+  @Test
+  void aBankThatEatsMoreThanItCarriesNeverRidesThrough() {
+    Design design = with(openDesign(2), 5000.0, 1.0);
+    Forcing forcing = drawing(unlocked(enoughSun(Houses.random(2, 365))), 300.0);
+    Ledger ledger = run(forcing, design, 1.0);
+    assertEquals(
+        Double.POSITIVE_INFINITY,
+        new WinterReader(design, 0, 300.0).read(ledger, 0, "a").ridingBank().leastWh());
+    assertNoneCarries(forcing, design, 300.0);
+  }
+
+  private static void assertNoneCarries(Forcing forcing, Design design, double presentDrawWh) {
+    for (double windowWh = 100.0; windowWh < 1e7; windowWh *= 1.02) {
+      assertTrue(emptyWh(forcing, design, windowWh, presentDrawWh) > 1e-3, windowWh + " Wh");
+    }
+  }
+
+  private static double emptyWh(
+      Forcing forcing, Design design, double windowWh, double presentDrawWh) {
+    double share = windowWh / design.bank().windowWh() - 1.0;
+    return sums(drawing(forcing, presentDrawWh * share), with(design, windowWh)).unmetEmptyWh();
+  }
+
+  /** The system itself takes so much more in each hour. */
+  private static Forcing drawing(Forcing forcing, double moreWh) {
+    Forcing.Columns columns = forcing.columns();
+    columns.standingWh = Arrays.stream(forcing.standingWh()).map(wh -> wh + moreWh).toArray();
+    return new Forcing(forcing.calendar(), columns);
+  }
+
   @Test
   void aBankThatIsWhollyLockedNeverRidesThrough() {
     Forcing.Columns columns = Houses.random(1, 365).columns();

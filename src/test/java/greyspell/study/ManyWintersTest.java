@@ -113,11 +113,29 @@ class ManyWintersTest {
       StudyResult alone = many.inFull(winter, SILENT);
       Ledger books = alone.ledger();
       var design = new HomeDesign(home, Without.NOTHING).make(alone.weather(), new ArrayList<>());
-      var reader = new WinterReader(design, winter.seamDay() * 24);
+      var reader = new WinterReader(design, winter.seamDay() * 24, home.bank().standbyW());
       assertSame(reader.read(books, winter.number(), winter.name()), winter, 1e-6);
       assertEquals(
           alone.outcome().total().unmetHours(), winter.unmetHours(), "as the page tells it");
     }
+  }
+
+  /** More packs bring their electronics: the bank told from six is the one that is run with more. */
+  @ParameterizedTest
+  @CsvSource({"12", "24", "34"})
+  void theBankThatRidesThroughIsThatOfSoManyPacks(int packs) throws IOException {
+    Scenario six = home("alder-fold", "{means: means.csv}");
+    Path file = folder.resolve("alder-fold.yaml");
+    String more = Files.readString(file).replaceFirst("in_parallel: 6 ", "in_parallel: " + packs + " ");
+    Scenario many = ScenarioReader.read(Files.writeString(file, more), Path.of("shared"));
+    WintersWanted wanted = WintersWanted.of(six, 40);
+    var book = ManyWinters.run(many, wanted, 2, SILENT).book();
+    long told =
+        ManyWinters.run(six, wanted, 2, SILENT).book().winters().stream()
+            .filter(w -> w.ridingBank().leastWh() > book.usableBankWh())
+            .count();
+    assertTrue(told > 0 && told < 40, told + " of 40");
+    assertEquals(told, book.darkCount());
   }
 
   @ParameterizedTest
