@@ -91,7 +91,7 @@ public final class InspectionText {
   }
 
   private static String minutes(SunClock clock) {
-    return (clock.shiftMin() > 0.0 ? "+" : "")
+    return (clock.shiftMin() >= 0.5 ? "+" : "")
         + Show.number(clock.shiftMin(), 0)
         + " minutes (± "
         + Show.number(clock.uncertaintyMin(), 0)

@@ -342,7 +342,7 @@ final class HourGrid {
               + Dates.clock(offsetH)
               + ")",
           "needed is at least one year from 1 January to 31 December",
-          "The last rows of a cut-off file may be missing: export it again.");
+          "Name all files that follow each other, or export again what is cut off.");
     }
     notes.addAll(leftOut);
     firstYear = fromYear;

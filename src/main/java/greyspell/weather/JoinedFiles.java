@@ -3,7 +3,9 @@ package greyspell.weather;
 import greyspell.weather.RowFormat.RowHead;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,13 +13,15 @@ import org.jspecify.annotations.Nullable;
  * they all are, which columns they have and, without a site, on which clock they are.
  */
 final class JoinedFiles {
+  private static final int MOST_NOTES = 20;
+
   private final List<String> names;
   private final @Nullable Double siteUtcOffsetH;
   private final @Nullable ColumnMap map;
   private final String known;
   private final FaultList faults;
   private final List<WeatherSeries> years = new ArrayList<>();
-  private final List<String> notes = new ArrayList<>();
+  private final Map<String, List<String>> filesByNote = new LinkedHashMap<>();
   private final Tally tally = new Tally();
   private @Nullable WeatherFormat format;
   private @Nullable RowHead firstHead;
@@ -84,8 +88,7 @@ final class JoinedFiles {
     }
     reader.readRows(rows);
     for (String note : reader.notes()) {
-      String told = names.size() == 1 ? note : names.get(index) + ": " + note;
-      notes.add(told);
+      filesByNote.computeIfAbsent(note, n -> new ArrayList<>()).add(names.get(index));
     }
   }
 
@@ -120,7 +123,7 @@ final class JoinedFiles {
       return years.size() == 1 ? years.get(0) : new JoinedYears(years, label).series();
     }
     faults.in(label);
-    List<String> toTell = shortened(notes);
+    List<String> toTell = notes();
     tally.tell(toTell);
     WeatherSource told = head.told();
     return rows.series(
@@ -137,12 +140,23 @@ final class JoinedFiles {
   }
 
   /** A year of daily files must not tell the same thing 366 times. */
-  private static List<String> shortened(List<String> notes) {
-    int most = 20;
-    var some = new ArrayList<>(notes.subList(0, Math.min(most, notes.size())));
-    if (notes.size() > most) {
-      some.add("and " + (notes.size() - most) + " such notes more");
+  private List<String> notes() {
+    var told = new ArrayList<String>();
+    filesByNote.forEach((note, files) -> told.add(ofWhich(files) + note));
+    int more = told.size() - MOST_NOTES;
+    if (more > 0) {
+      told.subList(MOST_NOTES, told.size()).clear();
+      told.add("and " + more + " such notes more");
     }
-    return some;
+    return told;
+  }
+
+  private String ofWhich(List<String> files) {
+    if (names.size() == 1) {
+      return "";
+    }
+    return files.size() == 1
+        ? files.get(0) + ": "
+        : files.size() + " of " + names.size() + " files, the first " + files.get(0) + ": ";
   }
 }

@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * <p>The clock is UTC or, as the service calls it, local solar time: UTC moved by whole hours, one
  * for each 15 degrees of longitude. HR names the hour's start: from memory, and looked at on one
  * published day, whose light has its middle 31 minutes after the stamp that the sun's noon asks
- * for. Units and codes as in heads of public files.
+ * for. Units and codes as in heads of public files; newer heads write in small letters what older
+ * ones write with a capital.
  */
 final class PowerReader implements RowFormat {
   static final String BEGIN = "-BEGIN HEADER-";
@@ -47,6 +48,7 @@ final class PowerReader implements RowFormat {
   private @Nullable Double latitudeDeg;
   private @Nullable Double longitudeDeg;
   private @Nullable Double elevationM;
+  private boolean isPlaceTold;
   private boolean isUtc;
   private boolean isSolar;
   private int names;
@@ -77,9 +79,9 @@ final class PowerReader implements RowFormat {
     }
     takeNames();
     Double east = longitudeDeg;
-    if (!isUtc && (!isSolar || east == null)) {
+    if (!isUtc && (!isSolar || !isPlaceTold)) {
       faults.add(
-          isSolar ? "no longitude in the head" : "the head tells no clock",
+          isSolar ? "no location in the head" : "the head tells no clock",
           "needed: \"in UTC\" or \"in LST\" in the line of dates, and the location",
           "Use the file as it was downloaded, with its head.");
     }
@@ -100,13 +102,15 @@ final class PowerReader implements RowFormat {
   }
 
   private void takeHeadLine(String text) {
-    if (text.startsWith("Dates")) {
-      isUtc = text.endsWith("UTC");
-      isSolar = text.endsWith("LST");
-    } else if (text.startsWith("Location")) {
-      latitudeDeg = numberAfter(text, "Latitude", 90.0);
-      longitudeDeg = numberAfter(text, "Longitude", 180.0);
-    } else if (text.startsWith("Elevation")) {
+    String low = text.toLowerCase(Locale.ROOT);
+    if (low.startsWith("dates")) {
+      isUtc = low.endsWith("utc");
+      isSolar = low.endsWith("lst");
+    } else if (low.startsWith("location")) {
+      isPlaceTold = true;
+      latitudeDeg = numberAfter(text, "latitude", 90.0);
+      longitudeDeg = numberAfter(text, "longitude", 180.0);
+    } else if (low.startsWith("elevation")) {
       elevationM = numberAfter(text, "=", 9000.0);
     } else {
       int blank = text.indexOf(' ');
@@ -119,7 +123,7 @@ final class PowerReader implements RowFormat {
   }
 
   private @Nullable Double numberAfter(String text, String word, double most) {
-    int at = text.indexOf(word);
+    int at = text.toLowerCase(Locale.ROOT).indexOf(word);
     String rest = at < 0 ? "" : text.substring(at + word.length()).strip();
     int end = rest.indexOf(' ');
     Double number = PlainHeader.plainNumber(end < 0 ? rest : rest.substring(0, end));

@@ -223,6 +223,19 @@ class NetworkReadersTest {
   }
 
   @Test
+  void whatManyFilesHaveInCommonIsToldOnce() throws IOException {
+    UnaryOperator<String> old = text -> text.replace("-93.80", "93.80");
+    Path one = file("a.dat", old.apply(surfrad(YEAR, 48 * 100, row -> row)));
+    Path two = file("b.dat", old.apply(surfrad(YEAR.plusDays(100), 48 * 265 + 1, row -> row)));
+    List<String> told =
+        WeatherReader.readAll(List.of(one, two), 0.0).gaps().notes().stream()
+            .filter(note -> note.contains("read as west"))
+            .toList();
+    assertEquals(1, told.size(), told.toString());
+    assertTrue(told.get(0).startsWith("2 of 2 files, the first "), told.toString());
+  }
+
+  @Test
   void surfradFlagsAndCodesAreGaps() throws IOException {
     Path file =
         file(
@@ -322,6 +335,24 @@ class NetworkReadersTest {
     Path utc = file("u.csv", power("UTC", "Wh/m^2", row -> row));
     WeatherSeries onSite = WeatherReader.read(utc, "u.csv", -6.0);
     assertEquals(1.8, requireNonNull(onSite.globalHorizontalWm2())[6], 1e-9, "12 UTC is 6 local");
+  }
+
+  /** Newer heads of the service begin these lines in small letters. */
+  @Test
+  void powerHeadsInSmallLettersAreReadAlike() throws IOException {
+    String text =
+        power("LST", "Wh/m^2", row -> row)
+            .replace("Latitude", "latitude")
+            .replace("Longitude", "longitude")
+            .replace("Elevation", "elevation")
+            .replace("Parameter(s)", "parameter(s)");
+    WeatherSeries series = WeatherReader.readOnItsOwnClock(file("s.csv", text), "s.csv");
+    assertEquals(-6.0, series.source().utcOffsetH(), 0.0);
+    assertEquals(46.3, requireNonNull(series.source().latitudeDeg()), 0.0);
+    assertEquals(-93.8, requireNonNull(series.source().longitudeDeg()), 0.0);
+    assertEquals(390.25, requireNonNull(series.source().elevationM()), 0.0);
+    assertEquals(
+        1, refusal(file("n.csv", text.replace("longitude -93.8000", ""))).split("s\\.csv|n\\.csv").length - 1);
   }
 
   @Test

@@ -215,7 +215,7 @@ class PlainCsvReaderTest {
         """
         w.csv  no whole calendar year: the rows run from 2019-01-01 00:00 to 2019-03-25 08:00 (UTC+0)
             needed is at least one year from 1 January to 31 December
-            The last rows of a cut-off file may be missing: export it again.""",
+            Name all files that follow each other, or export again what is cut off.""",
         files.refusal(text, SmallFiles.UTC));
   }
 
