@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Example: greyspell ladder scenarios/alder-fold.yaml --budget 4000",
-      "Example: greyspell ladder scenarios/alder-fold.yaml --winters 30 --write next.yaml"
+      "Example: greyspell ladder scenarios/alder-fold.yaml --winters 30 --write scenarios/next.yaml"
     },
     mixinStandardHelpOptions = true)
 final class LadderCommand implements Callable<Integer> {

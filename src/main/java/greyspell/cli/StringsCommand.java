@@ -46,7 +46,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Example: greyspell strings scenarios/alder-fold.yaml --array \"barn roof\" --pictures out/strings",
-      "Example: greyspell strings --module \"Orrin Bay OB-410H\" --controller \"Sable Ridge SR-250-100\""
+      "Example: greyspell strings --module \"Orrin Bay OB-410H\" --controller \"Sable Ridge SR-D100\""
           + " --power 5kW --bank-voltage 51.2V --record-low=-16C --record-high 34C",
       "",
       "What cannot be judged is not passed: without the record temperatures, the controller's highest"

@@ -1,5 +1,6 @@
 package greyspell.report;
 
+import greyspell.quantity.Show;
 import java.util.List;
 
 /** What is said on the terminal when a sweep is done. */
@@ -25,8 +26,8 @@ public final class SweepSummary {
     var text = new StringBuilder();
     text.append(rows.size() == 1 ? "1 run" : rows.size() + " runs");
     if (hours.getCount() > 0) {
-      text.append("; unmet hours a year from ").append(SweepTable.number(hours.getMin()));
-      text.append(" to ").append(SweepTable.number(hours.getMax()));
+      text.append("; unmet hours a year from ").append(Show.number(hours.getMin(), 0));
+      text.append(" to ").append(Show.number(hours.getMax(), 0));
     }
     text.append(".\n");
     if (refused > 0) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,6 +23,11 @@ import picocli.CommandLine.Model.CommandSpec;
 final class HelpTest {
   private static final Pattern NAMED_FILE =
       Pattern.compile("(?:scenarios|weather-samples)/[\\w-]+\\.(?:yaml|csv)");
+
+  private static final Pattern NAMED_EQUIPMENT =
+      Pattern.compile("--(module|controller|generator) \"([^\"]+)\"");
+
+  private static final Pattern WORD = Pattern.compile("(?:\"[^\"]*\"|[^\\s\"])+");
 
   static Stream<CommandSpec> commands() {
     var all = new ArrayList<CommandSpec>();
@@ -53,11 +59,60 @@ final class HelpTest {
   @MethodSource("commands")
   void examplesNameFilesThatAreThere(CommandSpec command) {
     for (String line : command.usageMessage().footer()) {
-      var named = NAMED_FILE.matcher(line);
+      var named = NAMED_FILE.matcher(line.replaceAll("--write \\S+", ""));
       while (line.startsWith("Example:") && named.find()) {
         assertTrue(Files.exists(Path.of(named.group())), line);
       }
     }
+  }
+
+  /** Options are known, needed ones given, numbers are numbers. */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void examplesAreUnderstood(CommandSpec command) {
+    for (String example : examples(command)) {
+      var words = new ArrayList<String>();
+      var found = WORD.matcher(example);
+      while (found.find()) {
+        words.add(found.group().replace("\"", ""));
+      }
+      assertEquals("greyspell", words.get(0), example);
+      Main.commandLine().parseArgs(words.subList(1, words.size()).toArray(String[]::new));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void examplesNameEquipmentOfTheLibrary(CommandSpec command) throws IOException {
+    for (String example : examples(command)) {
+      var named = NAMED_EQUIPMENT.matcher(example);
+      while (named.find()) {
+        String sheets = Files.readString(Path.of("shared", named.group(1) + "s.yaml"));
+        assertTrue(sheets.contains("- name: " + named.group(2) + "\n"), example);
+      }
+    }
+  }
+
+  /** Files are named relative to a scenario: one that is saved elsewhere cannot be run. */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void examplesSaveScenariosBesideTheOldOne(CommandSpec command) {
+    for (String example : examples(command)) {
+      assertTrue(!example.contains("--write ") || example.contains("--write scenarios/"), example);
+    }
+  }
+
+  /** A line that begins with --, or with VALUES, belongs to the example above it. */
+  private static List<String> examples(CommandSpec command) {
+    var examples = new ArrayList<String>();
+    for (String line : command.usageMessage().footer()) {
+      if (line.startsWith("Example: ")) {
+        examples.add(line.substring("Example: ".length()).strip());
+      } else if (line.strip().startsWith("--") && !examples.isEmpty()) {
+        examples.set(examples.size() - 1, examples.get(examples.size() - 1) + " " + line.strip());
+      }
+    }
+    return examples;
   }
 
   /** The list of commands shows the first line alone. */
