@@ -25,8 +25,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,43 +47,14 @@ import picocli.CommandLine.Spec;
     },
     mixinStandardHelpOptions = true)
 final class SizeCommand implements Callable<Integer> {
-  private static final double USUAL_HOURS = 10.0;
-  private static final double MOST_HOURS = 8760.0;
   private static final int MOST_PACKS = 1000;
   private static final int MOST_MODULES = 1000;
-  private static final int MOST_DAYS = 365;
-  private static final Pattern ONE_IN =
-      Pattern.compile("\\s*(\\d{1,4})\\s*(?:in|of|/)\\s*(\\d{1,4})\\s*");
+  private static final double MOST_RATIO = 100.0;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario file.")
   private Path scenario = Path.of("");
-
-  @Option(
-      names = "--unmet-hours",
-      paramLabel = "HOURS",
-      description =
-          "At most so many hours in an average year with something not served. Without any target: 10.")
-  private @Nullable Double unmetHours;
-
-  @Option(
-      names = "--loss-days",
-      paramLabel = "DAYS",
-      description = "At most so many days of loss in every whole winter.")
-  private @Nullable Integer lossDays;
-
-  @Option(
-      names = "--dark-winters",
-      paramLabel = "\"1 in 10\"",
-      description = "At most so many winters of so many with anything not served.")
-  private @Nullable String darkWinters;
-
-  @Option(
-      names = "--autonomy-days",
-      paramLabel = "DAYS",
-      description = "A full bank lasts so many days without any sun: the standards' rule.")
-  private @Nullable Double autonomyDays;
 
   @Option(names = "--without-generator", description = "Size the home as if it had no generator.")
   private boolean withoutGenerator;
@@ -156,13 +125,15 @@ final class SizeCommand implements Callable<Integer> {
       names = "--take",
       paramLabel = "ANSWER",
       description =
-          "Which answer to write: bank (the smallest for the panels), panels (the fewest for the bank) or pair (the cheapest). Without it the first of these that there is.")
+          "Which answer to write: bank (the smallest for the panels), panels (the fewest for the bank), pair (the cheapest), or the number of modules of a pair in the table. Without it the first of the three that there is.")
   private @Nullable String take;
 
   @Option(
       names = "--warn",
       description = "End with exit code 1 if the home as it is misses the target.")
   private boolean warn;
+
+  @Mixin private TargetOptions targets = new TargetOptions();
 
   @Mixin private WintersOption winters = new WintersOption();
 
@@ -175,6 +146,7 @@ final class SizeCommand implements Callable<Integer> {
     Scenario file = ScenarioReader.read(scenario, library.folder());
     SizeWanted wanted = wanted(reader, file);
     @Nullable SizeAnswer chosen = chosen(reader);
+    writable(reader);
     reader.throwIfAny();
     var cautions = new ArrayList<String>();
     SizeResult result;
@@ -261,11 +233,11 @@ final class SizeCommand implements Callable<Integer> {
   // ---- what is asked ----------------------------------------------------------------------------
 
   private SizeWanted wanted(OptionReader reader, Scenario home) {
-    List<Target> targets = targets(reader);
+    List<Target> target = targets.read(reader);
     whole(reader, "--roof", roof, MOST_MODULES);
     whole(reader, "--most-packs", mostPacks, MOST_PACKS);
-    within(reader, "--reserve-days", reserveDays, MOST_DAYS);
-    within(reader, "--array-to-load", arrayToLoad, 100.0);
+    TargetOptions.within(reader, "--reserve-days", reserveDays, TargetOptions.MOST_DAYS);
+    TargetOptions.within(reader, "--array-to-load", arrayToLoad, MOST_RATIO);
     if (plane != null && home.arrays().stream().noneMatch(a -> a.name().equals(plane))) {
       reader.fault(
           "--plane",
@@ -273,62 +245,14 @@ final class SizeCommand implements Callable<Integer> {
           "must be one of " + String.join(", ", home.arrays().stream().map(a -> a.name()).toList()),
           "Names of planes stand under arrays in the scenario.");
     }
-    Double days = reserveDays != null ? reserveDays : autonomyDays;
+    Double days = reserveDays != null ? reserveDays : targets.autonomyDays();
     return new SizeWanted(
-        targets,
+        target,
         new PanelSteps.Room(plane, roof, controllersMayGrow),
         mostPacks,
         reader.positive("--any-size", anySize, Dimension.ENERGY),
         days == null ? SizeWanted.USUAL_RESERVE_D : days,
         arrayToLoad);
-  }
-
-  private List<Target> targets(OptionReader reader) {
-    var targets = new ArrayList<Target>();
-    Double hours = unmetHours;
-    if (hours != null) {
-      if (hours >= 0.0 && hours <= MOST_HOURS) {
-        targets.add(new Target.UnmetHours(hours));
-      } else {
-        reader.fault("--unmet-hours", "found " + hours, "must be 0 to 8760", "Hours in a year.");
-      }
-    }
-    Integer loss = lossDays;
-    if (loss != null) {
-      if (loss >= 0 && loss <= MOST_DAYS) {
-        targets.add(new Target.LossDays(loss));
-      } else {
-        reader.fault("--loss-days", "found " + loss, "must be 0 to 365", "Days in a winter.");
-      }
-    }
-    if (darkWinters != null) {
-      dark(reader, darkWinters, targets);
-    }
-    Double days = autonomyDays;
-    if (days != null) {
-      within(reader, "--autonomy-days", days, MOST_DAYS);
-      targets.add(new Target.AutonomyDays(days));
-    }
-    if (targets.isEmpty()) {
-      targets.add(new Target.UnmetHours(USUAL_HOURS));
-    }
-    return targets;
-  }
-
-  private static void dark(OptionReader reader, String text, List<Target> targets) {
-    Matcher read = ONE_IN.matcher(text);
-    if (read.matches()) {
-      int most = Integer.parseInt(read.group(1)), of = Integer.parseInt(read.group(2));
-      if (of > most) {
-        targets.add(new Target.DarkWinters(most, of));
-        return;
-      }
-    }
-    reader.fault(
-        "--dark-winters",
-        "found \"" + text + "\"",
-        "must be a number of winters in a larger number",
-        "Write for instance --dark-winters \"1 in 10\".");
   }
 
   private static void whole(OptionReader reader, String option, @Nullable Integer value, int most) {
@@ -337,25 +261,37 @@ final class SizeCommand implements Callable<Integer> {
     }
   }
 
-  private static void within(
-      OptionReader reader, String option, @Nullable Double value, double most) {
-    if (value != null && !(value > 0.0 && value <= most)) {
-      reader.fault(option, "found " + value, "must be above 0, at most " + (int) most, "A number.");
-    }
-  }
-
   private @Nullable SizeAnswer chosen(OptionReader reader) {
     if (take == null) {
       return null;
     }
-    for (SizeAnswer one : SizeAnswer.values()) {
-      if (one.name().equalsIgnoreCase(take.strip())) {
-        return one;
-      }
+    SizeAnswer answer = SizeAnswer.of(take);
+    if (answer == null) {
+      reader.fault(
+          "--take",
+          "found \"" + take + "\"",
+          "must be bank, panels, pair, or a number of modules",
+          "The numbers stand in the table of pairs.");
     }
-    reader.fault(
-        "--take", "found \"" + take + "\"", "must be bank, panels or pair", "One of these words.");
-    return null;
+    return answer;
+  }
+
+  /** What could not be written is said before anything is run. */
+  private void writable(OptionReader reader) {
+    if (write != null && anySize != null) {
+      reader.fault(
+          "--write",
+          "found with --any-size",
+          "must be a bank of whole packs",
+          "Leave out --any-size.");
+    }
+    if (write == null && take != null) {
+      reader.fault(
+          "--take",
+          "found without --write",
+          "says which answer is written",
+          "Name the file to write: --write FILE.");
+    }
   }
 
   private ScenarioEdit edit(SizeResult result, Scenario file, SizeAnswer answer, Path to) {
@@ -363,9 +299,9 @@ final class SizeCommand implements Callable<Integer> {
     if (point == null) {
       throw BadInput.of(
           Place.of("--write"),
-          "there is no such answer",
+          answer.words + ": there is none",
           "must be one that was found",
-          "Run it without --write to see why, or let more be looked at: --controllers-may-grow, --most-packs.");
+          SizeAnswer.instead(result));
     }
     ScenarioEdit edit = SizeEdit.of(scenario, file, point, withoutGenerator);
     // files are named relative to the scenario: where it is to stand they must be found again

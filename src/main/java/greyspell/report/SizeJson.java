@@ -9,6 +9,7 @@ import greyspell.sizing.Target.AutonomyDays;
 import greyspell.sizing.Target.DarkWinters;
 import greyspell.sizing.Target.LossDays;
 import greyspell.sizing.Target.UnmetHours;
+import greyspell.study.CheapestByPrice;
 import greyspell.study.SizeResult;
 import greyspell.study.SizeResult.Point;
 import java.io.IOException;
@@ -62,6 +63,7 @@ public final class SizeJson {
         json.writeString(key);
       }
       json.writeEndArray();
+      byPrice(json, result.byPrice());
       hand(json, result);
       json.writeBooleanField("by_sums", result.isBySums());
       json.writeNumberField("pairs_looked_at", result.tried());
@@ -132,6 +134,30 @@ public final class SizeJson {
     } else {
       json.writeNumberField("cost", cost);
     }
+  }
+
+  private static void byPrice(JsonGenerator json, @Nullable CheapestByPrice byPrice)
+      throws IOException {
+    if (byPrice == null) {
+      json.writeNullField("cheapest_by_price");
+      return;
+    }
+    json.writeObjectFieldStart("cheapest_by_price");
+    json.writeStringField("price_of", byPrice.unknown().name().toLowerCase(Locale.ROOT));
+    json.writeBooleanField("controllers_left_aside", byPrice.areControllersLeftAside());
+    json.writeArrayFieldStart("ranges");
+    for (CheapestByPrice.Range range : byPrice.ranges()) {
+      json.writeStartObject();
+      if (Double.isFinite(range.upToCost())) {
+        json.writeNumberField("up_to", range.upToCost());
+      } else {
+        json.writeNullField("up_to");
+      }
+      fields(json, range.point());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
   }
 
   private static void hand(JsonGenerator json, SizeResult result) throws IOException {

@@ -25,7 +25,7 @@ final class SizeTable {
     boolean hasGenerator = result.frontier().stream().anyMatch(p -> p.tally().generatorHours() > 0);
     boolean hasControllers =
         result.frontier().stream().anyMatch(p -> p.controllers() != result.present().controllers());
-    boolean hasCost = result.frontier().get(0).cost() != null;
+    boolean hasCost = result.frontier().stream().anyMatch(p -> p.cost() != null);
     var head = new ArrayList<>(List.of("modules", "kW"));
     if (hasControllers) {
       head.add("controllers");

@@ -47,7 +47,13 @@ public final class SizeText {
     out.append('\n');
     Columns.wrap(out, "The target: ", meaning(weather));
     if (!result.steps().end().isEmpty()) {
-      Columns.wrap(out, "Panels: ", result.steps().end());
+      Columns.wrap(
+          out,
+          "Panels: ",
+          result.steps().end()
+              + (result.steps().wouldMoreControllersDo()
+                  ? " More controllers of the same kind would bear them: --controllers-may-grow."
+                  : ""));
     }
     Columns.wrap(out, "Looked at: ", looked());
     medical(cautions);
@@ -115,7 +121,9 @@ public final class SizeText {
           ? "no day of loss in any winter"
           : "at most " + Say.count(t.mostPerWinter(), "day", "days") + " of loss in any winter";
     } else if (target instanceof DarkWinters t) {
-      return "at most " + t.most() + " dark winter" + (t.most() == 1 ? "" : "s") + " in " + t.of();
+      return t.most() == 0
+          ? "no dark winter"
+          : "at most " + Say.count(t.most(), "dark winter", "dark winters") + " in " + t.of();
     } else if (target instanceof AutonomyDays t) {
       return Show.trimmed(t.least(), 1) + " days of autonomy without sun";
     }
@@ -144,8 +152,8 @@ public final class SizeText {
     if (most != null) {
       text.append(bank(most)).append(": with that one ").append(left(most.tally()));
     }
-    String why = shortMonth();
-    text.append(' ').append(why.isEmpty() ? longSpell() : why);
+    String why = shortMonth().isEmpty() ? longSpell() : shortMonth();
+    text.append(why.isEmpty() ? "" : " ").append(why);
     if (!result.frontier().isEmpty()) {
       Point first = result.frontier().get(0);
       int more = first.modules() - result.present().modules();
@@ -253,13 +261,10 @@ public final class SizeText {
     if (result.frontier().isEmpty()) {
       return "no pair that was looked at meets the target.";
     }
-    return "your prices decide: state "
-        + Say.list(result.missingPrices().stream().map(k -> "costs." + k).toList())
-        + ". Until then the pairs below stand side by side.";
+    return SizePrices.words(result);
   }
 
-  // ---- what it rests on
-  // --------------------------------------------------------------------------
+  // ---- what it rests on -------------------------------------------------------------------------
 
   private String meaning(String weather) {
     var text = new StringBuilder(capital(targets())).append(". ");
@@ -276,7 +281,7 @@ public final class SizeText {
         text.append("A winter is dark when anything at all is not served in it; ");
         text.append(Say.count(winters, "whole winter allows ", "whole winters allow "));
         text.append(t.allowed(winters)).append(". ");
-        if (winters < t.of()) {
+        if (t.most() > 0 && winters < t.of()) {
           text.append("So few cannot tell ")
               .append(t.most())
               .append(" in ")
@@ -304,9 +309,11 @@ public final class SizeText {
   }
 
   private String looked() {
-    return Say.number(result.tried(), 0)
-        + " of "
-        + Say.count(result.possible(), "pair", "pairs")
+    return (result.possible() > 0
+            ? Say.number(result.tried(), 0)
+                + " of "
+                + Say.count(result.possible(), "pair", "pairs")
+            : Say.count(result.tried(), "bank", "banks") + " for the panels that are there")
         + ", each as \"run\" tells it, "
         + (result.isBySums()
             ? "by sums without the hourly books."

@@ -26,8 +26,11 @@ import org.jspecify.annotations.Nullable;
  * @param steps by rising number of modules; empty if even the fewest are refused
  * @param end why there are no more, a sentence
  * @param present place of the home's own panels among the steps, -1 if they are not among them
+ * @param wouldMoreControllersDo whether what ends them would be lifted by more controllers, which
+ *     were not allowed
  */
-public record PanelSteps(List<Step> steps, String end, int present) {
+public record PanelSteps(
+    List<Step> steps, String end, int present, boolean wouldMoreControllersDo) {
   /** Steps end at so many times the strings that are there, unless something ends them before. */
   private static final int MOST_TIMES = 4;
 
@@ -78,6 +81,7 @@ public record PanelSteps(List<Step> steps, String end, int present) {
     private final StringRules rules;
     private final int[] strings;
     private ControllerSpec controller;
+    private boolean wouldMoreControllersDo;
 
     Maker(Scenario home, Room room) {
       this.home = home;
@@ -107,7 +111,13 @@ public record PanelSteps(List<Step> steps, String end, int present) {
         int modules = arrays.stream().mapToInt(ArraySpec::modules).sum();
         Integer roof = room.mostModules();
         if (roof != null && modules > roof) {
-          end = "There is room for " + roof + " modules; the next step has " + modules + ".";
+          end =
+              "There is room for "
+                  + roof
+                  + (roof == 1 ? " module" : " modules")
+                  + "; the next step has "
+                  + modules
+                  + ".";
         } else if (count >= most) {
           end = "Not looked at beyond " + MOST_TIMES + " times the strings that are there.";
         } else {
@@ -118,7 +128,7 @@ public record PanelSteps(List<Step> steps, String end, int present) {
           }
         }
       }
-      return new PanelSteps(steps, end, present);
+      return new PanelSteps(steps, end, present, wouldMoreControllersDo);
     }
 
     private Scenario variant(List<ArraySpec> arrays) {
@@ -166,15 +176,12 @@ public record PanelSteps(List<Step> steps, String end, int present) {
       if (refused.isEmpty()) {
         return "";
       }
-      if (room.mayControllersGrow() && !isBuiltIn()) {
-        for (int count = before + 1; count <= all; count++) {
-          ControllerSpec more = home.controller().withCount(count);
-          if (refusal(arrays, more).isEmpty()) {
-            controller = more;
-            return "";
-          }
-        }
+      ControllerSpec more = isBuiltIn() ? null : more(arrays, before, all);
+      if (more != null && room.mayControllersGrow()) {
+        controller = more;
+        return "";
       }
+      wouldMoreControllersDo = more != null;
       return modules
           + (modules == 1 ? " module on " : " modules on ")
           + before
@@ -185,6 +192,17 @@ public record PanelSteps(List<Step> steps, String end, int present) {
           + (room.mayControllersGrow() && isBuiltIn()
               ? " The controller sits inside the inverter, so there is no second one to add."
               : "");
+    }
+
+    /** As few more as the rules allow; null if none. */
+    private @Nullable ControllerSpec more(List<ArraySpec> arrays, int before, int most) {
+      for (int count = before + 1; count <= most; count++) {
+        ControllerSpec more = home.controller().withCount(count);
+        if (refusal(arrays, more).isEmpty()) {
+          return more;
+        }
+      }
+      return null;
     }
 
     private boolean isBuiltIn() {

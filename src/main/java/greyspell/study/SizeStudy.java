@@ -6,7 +6,6 @@ import greyspell.balance.SequentPeak;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
 import greyspell.scenario.Scenario;
-import greyspell.scenario.Scenario.Costs;
 import greyspell.sizing.Frontier;
 import greyspell.sizing.Frontier.Pair;
 import greyspell.sizing.HandMethod;
@@ -31,6 +30,7 @@ public final class SizeStudy {
   private final PanelSteps steps;
   private final BankSteps banks;
   private final SizeGrid grid;
+  private final SizeCosts costs;
   private final Frontier search;
   private final int presentPanel;
   private final int presentBank;
@@ -40,6 +40,7 @@ public final class SizeStudy {
     this.home = home;
     this.trials = trials;
     this.wanted = wanted;
+    costs = new SizeCosts(home);
     steps = PanelSteps.of(home, wanted.room());
     banks = wanted.banks(home);
     var panels = new ArrayList<Scenario>();
@@ -150,8 +151,9 @@ public final class SizeStudy {
         least == banks.count() ? point(presentPanel, banks.count() - 1) : null,
         fewest,
         frontier,
-        cheapest(frontier),
-        missingPrices(frontier),
+        costs.cheapest(frontier),
+        costs.missing(frontier),
+        costs.byPrice(frontier),
         hand,
         handPair == null ? null : point(handPair.panel(), handPair.bank()),
         handPair != null && grid.isMet(handPair.panel(), handPair.bank()),
@@ -188,56 +190,7 @@ public final class SizeStudy {
         isWhole ? Integer.valueOf(spec.packs()) : null,
         spec.capacityWh(),
         grid.tally(panel, bank),
-        cost(modules, at.controller().count(), spec));
-  }
-
-  // ---- prices -----------------------------------------------------------------------------------
-
-  /** Of the whole pair; controllers that are there already cost nothing. */
-  private @Nullable Double cost(int modules, int controllers, BankSpec bank) {
-    Costs costs = home.costs();
-    int more = controllers - home.controller().count();
-    if (costs.perModuleCost() == null
-        || costs.perPackCost() == null
-        || (more > 0 && costs.perControllerCost() == null)) {
-      return null;
-    }
-    double packs = bank.capacityWh() / (home.bank().capacityWh() / home.bank().packs());
-    Double perController = costs.perControllerCost();
-    return modules * costs.perModuleCost()
-        + packs * costs.perPackCost()
-        + (perController == null ? 0.0 : more * perController);
-  }
-
-  private static @Nullable Point cheapest(List<Point> frontier) {
-    Point best = null;
-    double bestCost = Double.POSITIVE_INFINITY;
-    for (Point point : frontier) {
-      Double cost = point.cost();
-      if (cost == null) {
-        return null;
-      }
-      if (cost < bestCost) {
-        best = point;
-        bestCost = cost;
-      }
-    }
-    return best;
-  }
-
-  private List<String> missingPrices(List<Point> frontier) {
-    var missing = new ArrayList<String>();
-    if (home.costs().perModuleCost() == null) {
-      missing.add("per_module");
-    }
-    if (home.costs().perPackCost() == null) {
-      missing.add("per_pack");
-    }
-    if (home.costs().perControllerCost() == null
-        && frontier.stream().anyMatch(p -> p.controllers() > home.controller().count())) {
-      missing.add("per_controller");
-    }
-    return missing;
+        costs.cost(modules, at.controller().count(), spec));
   }
 
   // ---- the hand method --------------------------------------------------------------------------

@@ -155,7 +155,7 @@ public record TradeoffAxes(
       Scenario variant = strings == grown.inParallel() ? home : with(home, at, strings);
       steps.add(new Step(rest + strings * grown.inSeries(), variant));
     }
-    return new PanelSteps(steps, NOT_LOOKED + ".", grown.inParallel() - 1);
+    return new PanelSteps(steps, NOT_LOOKED + ".", grown.inParallel() - 1, false);
   }
 
   /** Fewer of both, for homes whose every cell is a run of its own; what stands stays in. */

@@ -51,6 +51,9 @@ class SizeCommandTest {
     Cli got = size(CABIN, "--unmet-hours", "100");
     assertEquals(0, got.code, got.err);
     assertTrue(got.out.contains("short-circuit current"), got.out);
+    assertTrue(got.out.contains("--controllers-may-grow"), got.out);
+    got = size("scenarios/kelp-point.yaml", "--unmet-hours", "100");
+    assertFalse(got.out.contains("--controllers-may-grow"), "its controller has no second");
   }
 
   @Test
@@ -110,6 +113,61 @@ class SizeCommandTest {
     assertEquals(2, got.code, got.out);
     assertTrue(got.err.contains("none.yaml"), got.err);
     assertFalse(Files.exists(to));
+  }
+
+  @Test
+  void anyPairOfTheTableCanBeWritten() throws IOException {
+    String from = copy().toString();
+    Path to = temp.resolve("pair.yaml");
+    String[] asked = {from, "--unmet-hours", "100", "--controllers-may-grow"};
+    Cli got =
+        size(asked[0], asked[1], asked[2], asked[3], "--take", "13", "--write", to.toString());
+    assertEquals(2, got.code, got.out);
+    assertTrue(got.err.replaceAll("\\s+", " ").contains("(10, 12, 14, 20): --take 10"), got.err);
+    assertFalse(Files.exists(to));
+    got = size(asked[0], asked[1], asked[2], asked[3], "--take", "14", "--write", to.toString());
+    assertEquals(0, got.code, got.err);
+    Cli again = size(to.toString(), "--unmet-hours", "100", "--warn", "--json");
+    assertEquals(0, again.code, again.err);
+    JsonNode now = new ObjectMapper().readTree(again.out).get("present");
+    assertEquals(14, now.get("modules").asInt());
+    assertEquals(3, now.get("packs").asInt());
+    assertEquals(2, now.get("controllers").asInt());
+  }
+
+  @Test
+  void whatCannotBeWrittenIsSaidBeforeTheSearch() {
+    Cli got = size(CABIN, "--any-size", "1kWh", "--write", "sized.yaml");
+    assertEquals(2, got.code, got.out);
+    assertTrue(got.err.contains("whole packs"), got.err);
+    got = size(CABIN, "--take", "bank");
+    assertEquals(2, got.code, got.out);
+    assertTrue(got.err.contains("--write FILE"), got.err);
+  }
+
+  @Test
+  void withoutAPriceItSaysAtWhichTheAnswerChanges() throws IOException {
+    Cli got = size(CABIN, "--unmet-hours", "100", "--controllers-may-grow");
+    String flat = got.out.replaceAll("\\s+", " ");
+    assertTrue(
+        flat.contains(
+            "Cheapest if a pack costs at most as much as 0.5 modules: 10 modules (2.00 kW) with 8"
+                + " packs (20 kWh); at most as much as 2 modules: 12 modules"),
+        flat);
+    assertTrue(flat.contains("What more controllers cost is left aside in that."), flat);
+    got = size(CABIN, "--unmet-hours", "100", "--controllers-may-grow", "--json");
+    JsonNode read = new ObjectMapper().readTree(got.out).get("cheapest_by_price");
+    assertEquals("pack_in_modules", read.get("price_of").asText());
+    assertEquals(6.0, read.get("ranges").get(2).get("up_to").asDouble(), 1e-9);
+    assertTrue(read.get("ranges").get(3).get("up_to").isNull());
+  }
+
+  @Test
+  void noRoomForAnyPanelsIsNoPairAtAll() {
+    String flat = size(CABIN, "--roof", "1").out.replaceAll("\\s+", " ");
+    assertTrue(flat.contains("There is room for 1 module; the next step has 2."), flat);
+    assertTrue(flat.contains("banks for the panels that are there"), flat);
+    assertFalse(flat.contains("of 0 pairs"), flat);
   }
 
   @Test

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.outcome.Outcome.WinterBooks;
+import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
+import greyspell.scenario.ScenarioEdit;
 import greyspell.scenario.ScenarioReader;
 import greyspell.sizing.Tally;
 import greyspell.sizing.Target;
@@ -219,32 +221,57 @@ final class SizeStudyTest {
     assertNull(result.cheapest());
   }
 
-  @Test
-  void pricesMakeThePairAndMissingOnesAreNamed() {
-    Scenario home = home("grandfell-farm");
+  /** A price put in on either side of a limit makes the pair that is told for that side. */
+  @ParameterizedTest
+  @CsvSource({
+    "whin-cabin, 24, 9, hours 100, PACK_IN_MODULES, true",
+    "grandfell-farm, 90, 12, hours 20, CONTROLLER, false",
+    "harrow-combe, 10, 8, hours 10, PACK, false",
+    "tamarisk-mesa, 12, 6, hours 10, PACK_IN_MODULES, false"
+  })
+  void whichPairIsCheapestAtWhichPrice(
+      String name, int roof, int packs, String words, CheapestByPrice.Unknown unknown, boolean aside) {
+    Scenario home = home(name);
     Trials trials = Trials.of(home, (what, done) -> {});
-    SizeResult result = sized(home, trials, wanted(new Target.UnmetHours(60.0), 60, 12));
-    Point cheapest = result.cheapest();
-    if (result.missingPrices().isEmpty()) {
-      assertNotNull(cheapest);
-      Double cost = cheapest.cost();
-      assertNotNull(cost);
-      for (Point point : result.frontier()) {
-        Double other = point.cost();
-        assertNotNull(other);
-        assertTrue(cost <= other);
+    SizeWanted wanted = wanted(target(words), roof, packs);
+    SizeResult open = sized(home, trials, wanted);
+    assertNull(open.cheapest());
+    CheapestByPrice byPrice = open.byPrice();
+    assertNotNull(byPrice);
+    assertEquals(unknown, byPrice.unknown());
+    assertEquals(aside, byPrice.areControllersLeftAside());
+    assertTrue(byPrice.ranges().size() > 1);
+    double from = 0.0;
+    for (CheapestByPrice.Range range : byPrice.ranges()) {
+      double to = Double.isInfinite(range.upToCost()) ? from + 1000.0 : range.upToCost();
+      for (double price : new double[] {0.99 * from + 0.01 * to, 0.01 * from + 0.99 * to}) {
+        SizeResult priced = sized(priced(name, unknown, price), trials, wanted);
+        Point cheapest = priced.cheapest();
+        assertNotNull(cheapest);
+        assertTrue(priced.missingPrices().isEmpty());
+        assertNull(priced.byPrice());
+        assertEquals(range.point().modules(), cheapest.modules(), price + "");
+        assertEquals(range.point().packs(), cheapest.packs());
       }
-    } else {
-      assertNull(cheapest);
+      from = to;
     }
-    Scenario unpriced = home("whin-cabin");
-    SizeResult none =
-        sized(
-            unpriced,
-            Trials.of(unpriced, (w, d) -> {}),
-            wanted(new Target.UnmetHours(200.0), 24, 9));
-    assertNull(none.cheapest());
-    assertTrue(none.missingPrices().containsAll(List.of("per_module", "per_pack")));
+  }
+
+  /** The file with the price in it; controllers that are left aside cost nothing. */
+  private static Scenario priced(String name, CheapestByPrice.Unknown unknown, double price) {
+    ScenarioEdit edit = ScenarioEdit.of(Path.of("scenarios/" + name + ".yaml"));
+    String value = Show.trimmed(price, 6);
+    edit =
+        switch (unknown) {
+          case MODULE -> edit.set("costs.per_module", value);
+          case PACK -> edit.set("costs.per_pack", value);
+          case CONTROLLER -> edit.set("costs.per_controller", value);
+          case PACK_IN_MODULES ->
+              edit.set("costs.per_module", "1")
+                  .set("costs.per_pack", value)
+                  .set("costs.per_controller", "0");
+        };
+    return edit.scenario(null);
   }
 
   @Test
