@@ -10,7 +10,8 @@ import greyspell.study.Unmet;
  * @param highWords its upper end
  * @param low what goes unserved there
  * @param high what goes unserved there
- * @param firstLow the first rung that costs money there; empty if there is none
+ * @param firstLow the first rung that costs money there, {@link #FUEL} where fuel is cheaper than
+ *     any; empty if there is none
  * @param firstHigh the first rung that costs money there
  */
 public record Bar(
@@ -21,6 +22,9 @@ public record Bar(
     Unmet high,
     String firstLow,
     String firstHigh) {
+  /** No purchase: a kWh from the generator is cheaper than one that the best step avoids. */
+  public static final String FUEL = "fuel for the generator";
+
   /** How far apart the ends lie, unserved or given by an engine. */
   public double widthWh() {
     return Math.abs(high.wh() + high.generatorWh() - low.wh() - low.generatorWh());

@@ -27,31 +27,42 @@ final class Bars {
   /** The first buy is looked for again only where that does not take long. */
   private static final int FEW_YEARS = 12;
 
+  /** The US gallon, by its definition of 231 cubic inches. */
+  private static final double LITRES_A_GALLON = 3.785411784;
+
+  private static final UnaryOperator<ScenarioEdit> AS_IT_IS = edit -> edit;
   private static final double LOAD = 0.15, GROWN = 0.25, DIRT = 0.05, PRICE = 0.3;
 
   private final ScenarioEdit text;
   private final @Nullable Path library;
   private final Trials trials;
-  private final Function<Scenario, Trials> weather;
-  private final @Nullable Double bankLifeYears;
-  private final String generator;
+  private final Trying afterFree;
+  private final Function<Trying, String> buying;
   private final Scenario home;
+  private final Trial now;
   private final List<Bar> bars = new ArrayList<>();
 
+  /**
+   * Around a home as it stands.
+   *
+   * @param now what it comes to
+   * @param afterFree with all done that costs nothing: from there the first buy is looked for
+   * @param buying what a home would buy first
+   */
   Bars(
       ScenarioEdit text,
       @Nullable Path library,
       Trials trials,
-      Function<Scenario, Trials> weather,
-      @Nullable Double bankLifeYears,
-      String generator) {
+      Trial now,
+      Trying afterFree,
+      Function<Trying, String> buying) {
     this.text = text;
     this.library = library;
     this.trials = trials;
-    this.weather = weather;
-    this.bankLifeYears = bankLifeYears;
-    this.generator = generator;
+    this.afterFree = afterFree;
+    this.buying = buying;
     home = trials.home();
+    this.now = now;
   }
 
   List<Bar> all() {
@@ -62,14 +73,14 @@ final class Bars {
         "15 % more",
         load(growth * (1.0 - LOAD)),
         load(growth * (1.0 + LOAD)));
-    bar("growth of the load", "as now", "a quarter more", e -> e, load(growth * (1.0 + GROWN)));
-    bar("dirt on the glass", "as stated", "5 points more", e -> e, this::dirtier);
+    bar("growth of the load", "as now", "a quarter more", AS_IT_IS, load(growth * (1.0 + GROWN)));
+    bar("dirt on the glass", "as stated", "5 points more", AS_IT_IS, this::dirtier);
     double health = home.bank().healthShare();
     bar(
-        "the bank's age",
-        "as stated",
-        "at 80 % of that",
-        e -> e,
+        "the bank's health",
+        "as stated, " + Show.percent(health),
+        Show.percent(0.8 * health),
+        AS_IT_IS,
         set("bank.health", percent(0.8 * health)));
     double reserve = home.bank().reserveFraction();
     if (reserve > 0.05 && reserve < 0.9) {
@@ -83,7 +94,7 @@ final class Bars {
     whichWinter();
     price("costs.per_pack", "price of storage", home.costs().perPackCost());
     price("costs.per_module", "price of panels", home.costs().perModuleCost());
-    price("costs.fuel_per_litre", "price of fuel", home.costs().fuelPerLitreCost());
+    fuel();
     bars.sort(Comparator.comparingDouble(Bar::widthWh).reversed());
     return bars;
   }
@@ -120,47 +131,66 @@ final class Bars {
       UnaryOperator<ScenarioEdit> low,
       UnaryOperator<ScenarioEdit> high) {
     try {
-      Trying atLow = at(low), atHigh = at(high);
       bars.add(
           new Bar(
               what,
               lowWords,
               highWords,
-              atLow.now().unmet(),
-              atHigh.now().unmet(),
-              first(atLow),
-              first(atHigh)));
+              unmet(low),
+              unmet(high),
+              firstAfter(low),
+              firstAfter(high)));
     } catch (BadInput outOfRange) {
       // this end of the range is no home that can be: the bar says nothing, so there is none
       return;
     }
   }
 
-  private Trying at(UnaryOperator<ScenarioEdit> change) {
-    ScenarioEdit changed = change.apply(text);
-    return new Trying(changed, library, trials, changed.scenario(library), weather);
+  private Unmet unmet(UnaryOperator<ScenarioEdit> change) {
+    return change == AS_IT_IS
+        ? now.unmet()
+        : trials.run(change.apply(text).scenario(library)).unmet();
   }
 
-  private String first(Trying trying) {
-    return trials.years() > FEW_YEARS
-        ? ""
-        : Climb.first(trying, bankLifeYears, generator, Climb.Wanted.USUAL);
+  private String firstAfter(UnaryOperator<ScenarioEdit> change) {
+    if (trials.years() > FEW_YEARS) {
+      return "";
+    }
+    return buying.apply(
+        change == AS_IT_IS ? afterFree : afterFree.in(change.apply(afterFree.text())));
   }
 
+  /** A price moves no hour: what goes unserved is that of the home as it stands. */
   private void price(String path, String what, @Nullable Double cost) {
     if (cost != null && trials.years() <= FEW_YEARS) {
-      bar(
-          what,
-          "30 % less",
-          "30 % more",
-          set(path, Show.number(cost * (1.0 - PRICE), 4)),
-          set(path, Show.number(cost * (1.0 + PRICE), 4)));
+      bars.add(
+          new Bar(
+              what,
+              "30 % less",
+              "30 % more",
+              now.unmet(),
+              now.unmet(),
+              firstAtPrice(path, cost * (1.0 - PRICE)),
+              firstAtPrice(path, cost * (1.0 + PRICE))));
     }
+  }
+
+  /** In the unit in which it is written. */
+  private void fuel() {
+    Double litre = home.costs().fuelPerLitreCost();
+    boolean isGallon = text.written("costs.fuel_per_gallon") != null;
+    price(
+        isGallon ? "costs.fuel_per_gallon" : "costs.fuel_per_litre",
+        "price of fuel",
+        litre == null || !isGallon ? litre : Double.valueOf(litre * LITRES_A_GALLON));
+  }
+
+  private String firstAtPrice(String path, double cost) {
+    return buying.apply(afterFree.atPrice(path, Show.number(cost, 4)));
   }
 
   /** No assumption, but what people ask first. */
   private void whichWinter() {
-    Trial now = trials.run(home);
     if (now.winters().size() < 2) {
       return;
     }

@@ -1,16 +1,18 @@
 package greyspell.ladder;
 
 import greyspell.ladder.Ladder.Refused;
-import greyspell.ladder.Rung.Flip;
 import greyspell.ladder.Step.Kind;
+import greyspell.ladder.Step.Price;
 import greyspell.ladder.Trying.Result;
 import greyspell.quantity.Show;
 import greyspell.scenario.EquipmentReader;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Costs;
 import greyspell.scenario.ScenarioEdit;
+import greyspell.study.BankLife;
 import greyspell.study.Effect;
 import greyspell.study.Study.Steps;
+import greyspell.study.Trial;
 import greyspell.study.Trials;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,10 +31,12 @@ import org.jspecify.annotations.Nullable;
  * the budget is spent, or a kWh from the generator's fuel is cheaper than the next step's.
  */
 public final class Climb {
+  private static final double LEAST_WH = 100.0;
+
   private final Wanted wanted;
   private final Trying trying;
   private final Costs costs;
-  private final @Nullable Double bankLifeYears;
+  private final @Nullable Double packLifeYears;
   private final String generator;
   private final List<Rung> rungs = new ArrayList<>();
   private final List<Step> idle = new ArrayList<>();
@@ -52,10 +56,10 @@ public final class Climb {
     public static final Wanted USUAL = new Wanted(null, null, 8);
   }
 
-  private Climb(Trying trying, Wanted wanted, @Nullable Double bankLifeYears, String generator) {
+  private Climb(Trying trying, Wanted wanted, @Nullable Double packLifeYears, String generator) {
     this.trying = trying;
     this.wanted = wanted;
-    this.bankLifeYears = bankLifeYears;
+    this.packLifeYears = packLifeYears;
     this.generator = generator;
     costs = trying.home().costs();
   }
@@ -75,30 +79,24 @@ public final class Climb {
       Wanted wanted,
       Steps steps) {
     steps.step("the bank's life", 0.05);
-    Owning owning = new Owning(library);
-    Owning.Life present = owning.life(text, trials.home().costs().years());
+    int years = trials.home().costs().years();
+    BankLife present = trials.bankLife(trials.home(), years);
     steps.step("what is free", 0.15);
     var trying = new Trying(text, library, trials, weather);
-    var climb = new Climb(trying, wanted, present.years(), generator(trials, library, wanted));
+    var climb = new Climb(trying, wanted, present.newYears(), generator(trials, library, wanted));
     var start = trying.now();
     climb.free();
+    Trying afterFree = trying.here();
     steps.step("what could be bought", 0.3);
     climb.paid();
     steps.step("what moves the answer", 0.7);
-    List<Bar> bars =
-        new Bars(text, library, trials, weather, present.years(), climb.generator).all();
+    List<Bar> bars = new Bars(text, library, trials, start, afterFree, climb.buying()).all();
     steps.step("adding up the years", 0.95);
     double standbyWh =
         Tried.shortWh(start) - Tried.shortWh(trials.run(trials.home(), Set.of(Effect.STANDBY)));
-    String top = trying.text().text();
-    Owning.Life topLife =
-        climb.rungs.isEmpty() ? present : owning.life(trying.text(), climb.costs.years());
-    double onceCost = 0.0;
-    for (Rung rung : climb.rungs) {
-      Double cost = rung.tried().step().onceCost();
-      onceCost += cost == null ? 0.0 : cost;
-    }
+    BankLife topLife = climb.rungs.isEmpty() ? present : trials.bankLife(trying.home(), years);
     return new Ladder(
+        trials.years(),
         start,
         climb.rungs,
         climb.idle,
@@ -106,13 +104,32 @@ public final class Climb {
         new ArrayList<>(climb.refused.values()),
         climb.missingPrices(),
         climb.end,
-        climb.fuelCostPerKwh(),
+        climb.fuelCostPerKwh(trying.now()),
         Owning.cost(start, 0.0, present),
-        Owning.cost(trying.now(), onceCost, topLife),
-        present.years(),
+        Owning.cost(trying.now(), climb.spentCost(), topLife),
+        present,
+        topLife,
         bars,
         standbyWh,
-        top);
+        trying.text().text());
+  }
+
+  /** The rungs alone. */
+  static List<Rung> rungs(
+      Trying from, Wanted wanted, @Nullable Double packLifeYears, String generator) {
+    var climb = new Climb(from, wanted, packLifeYears, generator);
+    climb.free();
+    climb.paid();
+    return climb.rungs;
+  }
+
+  private double spentCost() {
+    double spentCost = 0.0;
+    for (Rung rung : rungs) {
+      Double cost = rung.tried().step().onceCost();
+      spentCost += cost == null ? 0.0 : cost;
+    }
+    return spentCost;
   }
 
   /** One that bears the greatest hour of the house. */
@@ -145,13 +162,17 @@ public final class Climb {
         idle.addAll(left);
         return;
       }
-      take(new Rung(best, 0.0, 0.0, List.of(), List.of()));
+      take(new Rung(best, textWith(best), 0.0, 0.0, List.of(), List.of(), null));
       left = FreeSteps.of(trying.home()).stream().filter(s -> !isTaken(s)).toList();
     }
   }
 
   private boolean isTaken(Step step) {
     return rungs.stream().anyMatch(r -> r.tried().step().words().equals(step.words()));
+  }
+
+  private String textWith(Tried tried) {
+    return Trying.changed(trying.text(), tried.step()).text();
   }
 
   private void take(Rung rung) {
@@ -167,25 +188,29 @@ public final class Climb {
     for (int k = 0; end.isEmpty(); k++) {
       List<Tried> all = tried(trying);
       if (k == 0) {
-        unpriced = bestOfKinds(all.stream().filter(t -> t.step().onceCost() == null).toList());
+        unpriced = bestOfKinds(all.stream().filter(t -> t.costPerKwh(costs) == null).toList());
       }
       List<Tried> useful =
           all.stream().filter(t -> t.costPerKwh(costs) != null).sorted(byCost()).toList();
-      Double budget = wanted.budgetCost();
-      double left = budget == null ? Double.POSITIVE_INFINITY : budget - spent;
+      double left = budgetCost() - spent;
       List<Tried> within = useful.stream().filter(t -> once(t) <= left).toList();
       end = end(k, all, useful, within, left);
       if (end.isEmpty()) {
         Tried best = within.get(0);
         spent += once(best);
-        take(rung(best, within, all));
+        take(rung(best, within, all, left));
       }
     }
   }
 
+  private double budgetCost() {
+    Double budget = wanted.budgetCost();
+    return budget == null ? Double.POSITIVE_INFINITY : budget;
+  }
+
   private List<Tried> tried(Trying from) {
     var all = new ArrayList<Tried>();
-    List<Step> steps = PaidSteps.of(from.home(), from.text(), bankLifeYears, generator, done);
+    List<Step> steps = PaidSteps.of(from.home(), from.text(), packLifeYears, generator, done);
     for (Result result : from.all(steps)) {
       note(result);
       Tried tried = result.tried();
@@ -198,8 +223,8 @@ public final class Climb {
 
   private void note(Result result) {
     if (!result.refused().isEmpty()) {
-      // one line for a plane and a reason: two strings fail where one does
-      String key = result.refused() + result.step().changes().get(0).path();
+      // one line for a plane and a reason: two strings fail where one does, of other figures
+      String key = result.refused().split(",", 2)[0] + result.step().changes().get(0).path();
       refused.putIfAbsent(key, new Refused(result.step(), result.refused()));
     }
   }
@@ -207,7 +232,7 @@ public final class Climb {
   /** Why to stop here; empty to go on. */
   private String end(
       int rung, List<Tried> all, List<Tried> useful, List<Tried> within, double left) {
-    if (Tried.shortWh(trying.now()) < 100.0) {
+    if (Tried.shortWh(trying.now()) < LEAST_WH) {
       return "Nothing goes unserved and no engine runs in this weather: there is nothing left to avoid.";
     }
     if (useful.isEmpty()) {
@@ -220,14 +245,14 @@ public final class Climb {
     if (within.isEmpty()) {
       return "What is left of the budget, " + money(left) + ", buys none of the steps that help.";
     }
-    Double fuel = fuelCostPerKwh(), next = within.get(0).costPerKwh(costs);
-    if (fuel != null && next != null && next > fuel) {
+    Double fuel = fuelCostPerKwh(trying.now()), next = within.get(0).costPerKwh(costs);
+    if (next != null && isFuelCheaper(trying.now(), next)) {
       return "From here fuel is cheaper: the next step ("
           + within.get(0).step().words()
           + ") costs "
           + money(next)
           + " for each kWh that it avoids, a kWh from the generator "
-          + money(fuel)
+          + money(fuel == null ? 0.0 : fuel)
           + ".";
     }
     return rung >= wanted.mostRungs() ? "Not looked at beyond " + rung + " rungs." : "";
@@ -237,11 +262,16 @@ public final class Climb {
     return Show.money(costs.currency(), cost);
   }
 
-  /** Of a kWh from the engine as the home now stands, null without one or without a fuel price. */
-  private @Nullable Double fuelCostPerKwh() {
-    Double running = Tried.runningCost(costs, trying.now());
-    double wh = trying.now().unmet().generatorWh();
-    return running == null || wh < 100.0 ? null : Double.valueOf(running / (wh / 1000.0));
+  /** Of a kWh from the engine of a home, null without one or without a fuel price. */
+  private @Nullable Double fuelCostPerKwh(Trial now) {
+    Double running = Tried.runningCost(costs, now);
+    double wh = now.unmet().generatorWh();
+    return running == null || wh < LEAST_WH ? null : Double.valueOf(running / (wh / 1000.0));
+  }
+
+  private boolean isFuelCheaper(Trial now, double nextCostPerKwh) {
+    Double fuel = fuelCostPerKwh(now);
+    return fuel != null && nextCostPerKwh > fuel;
   }
 
   private Comparator<Tried> byCost() {
@@ -257,26 +287,21 @@ public final class Climb {
     return cost == null ? Double.POSITIVE_INFINITY : cost;
   }
 
-  private Rung rung(Tried best, List<Tried> within, List<Tried> all) {
+  private Rung rung(Tried best, List<Tried> within, List<Tried> all, double left) {
     var ties = new ArrayList<String>();
     for (Tried other : within.subList(1, within.size())) {
       if (Ties.isTie(best, other, costs)) {
         ties.add(other.step().words());
       }
     }
-    Double cost = best.costPerKwh(costs);
-    var flips = new ArrayList<Flip>();
-    for (Tried other : bestOfKinds(all)) {
-      if (other.step().kind() != best.step().kind() && cost != null) {
-        Double once = other.step().onceCost();
-        flips.add(
-            new Flip(
-                other,
-                other.evenPieceCost(cost, costs),
-                once == null ? null : Double.valueOf(once / other.step().pieces())));
-      }
-    }
-    return new Rung(best, cost, best.costPerUnmetHour(costs), ties, flips);
+    return new Rung(
+        best,
+        textWith(best),
+        best.costPerKwh(costs),
+        best.costPerUnmetHour(costs),
+        ties,
+        Turns.below(best, all, left, costs),
+        Turns.upTo(best, within, left, costs));
   }
 
   /** Of every kind the step that avoids most for one piece, or for the least money. */
@@ -295,31 +320,28 @@ public final class Climb {
 
   private List<String> missingPrices() {
     return unpriced.stream()
-        .flatMap(t -> t.step().priceKeys().stream())
-        .filter(key -> !isStated(key))
+        .flatMap(t -> t.prices(costs).stream())
+        .filter(price -> price.cost() == null)
+        .map(Price::key)
         .distinct()
         .toList();
   }
 
-  private boolean isStated(String key) {
-    return switch (key) {
-      case "costs.per_module" -> costs.perModuleCost() != null;
-      case "costs.per_controller" -> costs.perControllerCost() != null;
-      case "costs.per_tilted_module" -> costs.perTiltedModuleCost() != null;
-      case "costs.per_pack" -> costs.perPackCost() != null;
-      case "costs.generator" -> costs.generatorCost() != null;
-      default -> costs.fuelPerLitreCost() != null;
-    };
+  /** What a home would have to buy first, in words; empty for nothing. */
+  private Function<Trying, String> buying() {
+    return from -> new Climb(from, wanted, packLifeYears, generator).first();
   }
 
-  /** The first rung that costs money from where a home stands; empty if there is none. */
-  static String first(
-      Trying trying, @Nullable Double bankLifeYears, String generator, Wanted wanted) {
-    var climb = new Climb(trying, wanted, bankLifeYears, generator);
-    return climb.tried(trying).stream()
-        .filter(t -> t.costPerKwh(climb.costs) != null)
-        .min(climb.byCost())
-        .map(t -> t.step().words())
-        .orElse("");
+  private String first() {
+    Tried first =
+        tried(trying).stream()
+            .filter(t -> t.costPerKwh(costs) != null && once(t) <= budgetCost())
+            .min(byCost())
+            .orElse(null);
+    Double cost = first == null ? null : first.costPerKwh(costs);
+    if (first == null || cost == null || Tried.shortWh(trying.now()) < LEAST_WH) {
+      return "";
+    }
+    return isFuelCheaper(trying.now(), cost) ? Bar.FUEL : first.step().words();
   }
 }

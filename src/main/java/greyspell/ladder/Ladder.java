@@ -1,6 +1,7 @@
 package greyspell.ladder;
 
 import greyspell.sizing.LifeCycleCost;
+import greyspell.study.BankLife;
 import greyspell.study.Trial;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -8,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What to do next, and in which order.
  *
+ * @param years of weather altogether; not all need lie in whole winters
  * @param present the home as it stands
  * @param rungs in the order in which they are climbed, free ones first
  * @param idle free steps that change nothing here
@@ -18,13 +20,15 @@ import org.jspecify.annotations.Nullable;
  * @param fuelCostPerKwh of a kWh from the generator at the top, null without one or without prices
  * @param presentCost of the home as it stands over the years, null where prices are missing
  * @param topCost of the home at the top of the ladder
- * @param bankLifeYears of the present bank, null if it outlasts the years that are counted
+ * @param presentLife of the bank as it stands, over the years that are counted
+ * @param topLife of the bank at the top
  * @param bars how far each assumption moves the answer, what moves it most first
  * @param standbyWh what goes unserved or comes from an engine in a year because of the system's own
  *     always-on draw, which no step of the list changes
  * @param topText the scenario at the top
  */
 public record Ladder(
+    int years,
     Trial present,
     List<Rung> rungs,
     List<Step> idle,
@@ -35,7 +39,8 @@ public record Ladder(
     @Nullable Double fuelCostPerKwh,
     @Nullable LifeCycleCost presentCost,
     @Nullable LifeCycleCost topCost,
-    @Nullable Double bankLifeYears,
+    BankLife presentLife,
+    BankLife topLife,
     List<Bar> bars,
     double standbyWh,
     String topText) {

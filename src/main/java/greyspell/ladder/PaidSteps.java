@@ -3,6 +3,7 @@ package greyspell.ladder;
 import greyspell.array.ArraySpec;
 import greyspell.ladder.Step.Change;
 import greyspell.ladder.Step.Kind;
+import greyspell.ladder.Step.Price;
 import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Costs;
@@ -17,7 +18,9 @@ import org.jspecify.annotations.Nullable;
  * What could be bought: whole strings, one pack, another tilt, a generator, the user's measures.
  */
 final class PaidSteps {
-  private static final String PER_CONTROLLER = "costs.per_controller";
+  /** Below it a bank is one that has served. */
+  private static final double AS_NEW_SHARE = 0.995;
+
   private static final double SAME_TILT_DEG = 5.0;
 
   /** An own choice. */
@@ -29,35 +32,36 @@ final class PaidSteps {
   private final Scenario home;
   private final Costs costs;
   private final ScenarioEdit text;
-  private final @Nullable Double bankLifeYears;
+  private final @Nullable Double packLifeYears;
   private final List<Step> steps = new ArrayList<>();
 
-  private PaidSteps(Scenario home, ScenarioEdit text, @Nullable Double bankLifeYears) {
+  private PaidSteps(Scenario home, ScenarioEdit text, @Nullable Double packLifeYears) {
     this.home = home;
     this.text = text;
-    this.bankLifeYears = bankLifeYears;
+    this.packLifeYears = packLifeYears;
     costs = home.costs();
   }
 
   /**
    * For the home as it now stands.
    *
-   * @param bankLifeYears after which its bank is replaced, null for not within the years
+   * @param packLifeYears after which a new bank is worn, null for not within the years
    * @param generator a name of the equipment library, or a block
    * @param done measures that have been taken
    */
   static List<Step> of(
       Scenario home,
       ScenarioEdit text,
-      @Nullable Double bankLifeYears,
+      @Nullable Double packLifeYears,
       String generator,
       List<String> done) {
-    var paid = new PaidSteps(home, text, bankLifeYears);
+    var paid = new PaidSteps(home, text, packLifeYears);
     for (int k = 0; k < home.arrays().size(); k++) {
       paid.strings(k);
       paid.tilts(k);
     }
     paid.pack();
+    paid.newBank();
     if (home.generator() == null) {
       paid.generator(generator);
     }
@@ -72,28 +76,27 @@ final class PaidSteps {
       var change =
           new Change("arrays[" + k + "].in_parallel", Integer.toString(plane.inParallel() + more));
       String words =
-          modules
-              + " panels more on \""
+          (modules == 1 ? "1 panel" : modules + " panels")
+              + " more on \""
               + plane.name()
               + "\" ("
               + more
               + (more == 1 ? " string of " : " strings of ")
               + plane.inSeries()
               + ")";
-      Double cost = times(costs.perModuleCost(), modules);
-      add(Kind.PANELS, words, List.of(change), cost, List.of("costs.per_module"), modules, null);
+      var panels = new Price("costs.per_module", "a panel", modules, costs.perModuleCost());
+      add(Kind.PANELS, words, List.of(change), List.of(panels), null);
       if (text.written("controller") == null) {
         continue;
       }
       int count = home.controller().count() + 1;
-      Double controller = costs.perControllerCost();
       add(
           Kind.PANELS,
           words + " with one more " + home.controller().name(),
           List.of(change, new Change("controller.count", Integer.toString(count))),
-          cost == null || controller == null ? null : Double.valueOf(cost + controller),
-          List.of("costs.per_module", PER_CONTROLLER),
-          modules,
+          List.of(
+              panels,
+              new Price("costs.per_controller", "a controller", 1, costs.perControllerCost())),
           null);
     }
   }
@@ -111,9 +114,12 @@ final class PaidSteps {
                 + " degrees, now "
                 + Show.angle(plane.tiltDeg()),
             List.of(new Change("arrays[" + k + "].tilt", tiltDeg + " deg")),
-            times(costs.perTiltedModuleCost(), plane.modules()),
-            List.of("costs.per_tilted_module"),
-            plane.modules(),
+            List.of(
+                new Price(
+                    "costs.per_tilted_module",
+                    "tilting a panel",
+                    plane.modules(),
+                    costs.perTiltedModuleCost())),
             null);
       }
     }
@@ -133,10 +139,25 @@ final class PaidSteps {
             + packs
             + ")",
         List.of(new Change("bank.in_parallel", Integer.toString(packs + 1))),
-        costs.perPackCost(),
-        List.of("costs.per_pack"),
-        1,
-        bankLifeYears);
+        List.of(packs(1)),
+        packLifeYears);
+  }
+
+  /** As large as the one that stands, where that has served for years. */
+  private void newBank() {
+    double healthShare = home.bank().healthShare();
+    if (healthShare < AS_NEW_SHARE) {
+      add(
+          Kind.PACK,
+          "Storage: a new bank of the same size, now at " + Show.percent(healthShare),
+          List.of(new Change("bank.health", "100 %")),
+          List.of(packs(home.bank().packs())),
+          packLifeYears);
+    }
+  }
+
+  private Price packs(int count) {
+    return new Price("costs.per_pack", "a pack", count, costs.perPackCost());
   }
 
   private void generator(String generator) {
@@ -149,9 +170,7 @@ final class PaidSteps {
                 ? ""
                 : " with a charger of " + CHARGER + ", assumed: the inverter has none"),
         List.of(new Change("generator", block(generator))),
-        costs.generatorCost(),
-        List.of("costs.generator", "costs.fuel_per_litre"),
-        1,
+        List.of(new Price("costs.generator", "the generator", 1, costs.generatorCost())),
         null);
   }
 
@@ -172,9 +191,7 @@ final class PaidSteps {
         Kind.MEASURE,
         m.name(),
         List.of(new Change(m.path(), m.value())),
-        m.onceCost(),
-        List.of(),
-        1,
+        List.of(new Price("costs.measures[" + m.name() + "].price", m.name(), 1, m.onceCost())),
         null);
   }
 
@@ -182,14 +199,8 @@ final class PaidSteps {
       Kind kind,
       String words,
       List<Change> changes,
-      @Nullable Double onceCost,
-      List<String> priceKeys,
-      int pieces,
+      List<Price> prices,
       @Nullable Double lifeYears) {
-    steps.add(new Step(kind, words, changes, onceCost, priceKeys, pieces, lifeYears));
-  }
-
-  private static @Nullable Double times(@Nullable Double cost, int pieces) {
-    return cost == null ? null : Double.valueOf(cost * pieces);
+    steps.add(new Step(kind, words, changes, prices, lifeYears));
   }
 }

@@ -9,22 +9,47 @@ import org.jspecify.annotations.Nullable;
  * @param words in a few plain words
  * @param changes of the scenario's text that make it; {@code run} on the changed text confirms what
  *     the ladder says of it
- * @param onceCost what it costs once, 0 for what is free, null where the price is not stated
- * @param priceKeys where the user would state the price: {@code costs.per_pack}
- * @param pieces so many of what has a price: panels, packs
+ * @param prices of all that it takes, the one that is asked about first in front; empty for what is
+ *     free
  * @param lifeYears how long it lasts, null for as long as costs are added up
  */
 public record Step(
-    Kind kind,
-    String words,
-    List<Change> changes,
-    @Nullable Double onceCost,
-    List<String> priceKeys,
-    int pieces,
-    @Nullable Double lifeYears) {
+    Kind kind, String words, List<Change> changes, List<Price> prices, @Nullable Double lifeYears) {
   public Step {
     changes = List.copyOf(changes);
-    priceKeys = List.copyOf(priceKeys);
+    prices = List.copyOf(prices);
+  }
+
+  /**
+   * What one of its parts costs.
+   *
+   * @param key where the user states it: {@code costs.per_pack}
+   * @param piece of what, in words: a pack
+   * @param count so many of it
+   * @param cost of one, null where it is not stated
+   */
+  public record Price(String key, String piece, int count, @Nullable Double cost) {}
+
+  /** What it costs once, 0 for what is free, null where a price is not stated. */
+  public @Nullable Double onceCost() {
+    double sumCost = 0.0;
+    for (Price price : prices) {
+      if (price.cost() == null) {
+        return null;
+      }
+      sumCost += price.count() * price.cost();
+    }
+    return sumCost;
+  }
+
+  /** What competes with other things as one: panels, storage; each measure by itself. */
+  String family() {
+    return kind == Kind.MEASURE ? words : kind.words();
+  }
+
+  /** So many of what its first price is for: panels, packs. */
+  public int pieces() {
+    return prices.isEmpty() ? 1 : prices.get(0).count();
   }
 
   /** What sort of thing it is. */
@@ -61,6 +86,6 @@ public record Step(
   public record Change(String path, String value) {}
 
   static Step free(Kind kind, String words, Change... changes) {
-    return new Step(kind, words, List.of(changes), 0.0, List.of(), 1, null);
+    return new Step(kind, words, List.of(changes), List.of(), null);
   }
 }

@@ -3,6 +3,8 @@ package greyspell.ladder;
 import greyspell.scenario.Scenario.Costs;
 import greyspell.sizing.LifeCycleCost;
 import greyspell.study.Trial;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,10 +14,10 @@ import org.jspecify.annotations.Nullable;
  * avoids some of both. A generator avoids only what goes unserved: its own energy is not counted
  * against it, its fuel and wear are counted as money.
  *
- * @param text the scenario with it
  * @param wires stated wires that could not bear it, empty if none
  */
-public record Tried(Step step, Trial before, Trial after, String text, String wires) {
+public record Tried(Step step, Trial before, Trial after, String wires) {
+  private static final String FUEL = "costs.fuel_per_litre";
   private static final double LEAST_WH = 100.0, MORE_HOURS = 0.5;
 
   /** Avoided in an average year. */
@@ -58,19 +60,40 @@ public record Tried(Step step, Trial before, Trial after, String text, String wi
    * wears. Null where a price is missing.
    */
   public @Nullable Double yearlyCost(Costs costs) {
-    Double onceCost = step.onceCost();
-    if (onceCost == null) {
-      return null;
+    double sumCost = wearCost(costs);
+    for (Step.Price price : prices(costs)) {
+      if (price.cost() == null) {
+        return null;
+      }
+      sumCost += price.cost() * yearlyOf(price, costs);
+    }
+    return sumCost;
+  }
+
+  /** All prices that bear on it: of its parts, and for a generator of its fuel. */
+  List<Step.Price> prices(Costs costs) {
+    if (!isGenerator()) {
+      return step.prices();
+    }
+    var all = new ArrayList<>(step.prices());
+    all.add(new Step.Price(FUEL, "a litre of fuel", 0, costs.fuelPerLitreCost()));
+    return all;
+  }
+
+  /** A year's money for each unit of money of a price. */
+  double yearlyOf(Step.Price price, Costs costs) {
+    if (price.key().equals(FUEL)) {
+      return after.fuelL();
     }
     double lifeYears = step.lifeYears() == null ? costs.years() : step.lifeYears();
-    double cost =
-        LifeCycleCost.yearly(
-            onceCost, Math.min(lifeYears, costs.years()), costs.discountFraction());
-    if (isGenerator()) {
-      Double running = runningCost(costs, after);
-      return running == null ? null : Double.valueOf(cost + running);
-    }
-    return cost;
+    return LifeCycleCost.yearly(
+        price.count(), Math.min(lifeYears, costs.years()), costs.discountFraction());
+  }
+
+  /** Of a generator's hours in a year; 0 where none is bought or no price is stated. */
+  double wearCost(Costs costs) {
+    Double hour = costs.perGeneratorHourCost();
+    return !isGenerator() || hour == null ? 0.0 : hour * after.generatorHours();
   }
 
   /** Fuel and wear of an average year, null where the fuel's price is missing. */
@@ -94,19 +117,5 @@ public record Tried(Step step, Trial before, Trial after, String text, String wi
     return yearly == null || avoidedUnmetHours() < 0.5
         ? null
         : Double.valueOf(yearly / avoidedUnmetHours());
-  }
-
-  /**
-   * The price of one piece at which this step would be worth as much money as another one's kWh.
-   *
-   * @param costPerKwh of the other step
-   */
-  public double evenPieceCost(double costPerKwh, Costs costs) {
-    double lifeYears = step.lifeYears() == null ? costs.years() : step.lifeYears();
-    double yearlyOfOne =
-        LifeCycleCost.yearly(1.0, Math.min(lifeYears, costs.years()), costs.discountFraction());
-    Double running = isGenerator() ? runningCost(costs, after) : Double.valueOf(0.0);
-    double left = costPerKwh * avoidedWh() / 1000.0 - (running == null ? 0.0 : running);
-    return Math.max(0.0, left / yearlyOfOne / step.pieces());
   }
 }

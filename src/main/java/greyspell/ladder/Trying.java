@@ -11,7 +11,10 @@ import greyspell.study.Trials;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -28,6 +31,9 @@ final class Trying {
   private Scenario home;
   private Trial now;
   private Set<String> failing;
+
+  /** What came of changes from here, for others that ask the same: prices change no hour. */
+  private Map<List<Step.Change>, Ran> ran = new ConcurrentHashMap<>();
 
   /**
    * A home to start from.
@@ -58,6 +64,21 @@ final class Trying {
     failing = failing(home);
   }
 
+  /** The same home with other prices; what has been run is not run again. */
+  private Trying(Trying from, ScenarioEdit text, Scenario home) {
+    this.text = text;
+    this.home = home;
+    library = from.library;
+    trials = from.trials;
+    weather = from.weather;
+    now = from.now;
+    failing = from.failing;
+    ran = from.ran;
+  }
+
+  /** The books behind a step, whatever it costs. */
+  private record Ran(@Nullable Trial after, String wires, String refused) {}
+
   /** What came of a step: it was run, or why it was not. */
   record Result(Step step, @Nullable Tried tried, String refused) {}
 
@@ -73,6 +94,22 @@ final class Trying {
     return now;
   }
 
+  /** A place to come back to: from here, whatever steps this takes later. */
+  Trying here() {
+    return new Trying(this, text, home);
+  }
+
+  /** From another home in the same weather. */
+  Trying in(ScenarioEdit changed) {
+    return new Trying(changed, library, trials, changed.scenario(library), weather);
+  }
+
+  /** From here with a price changed. */
+  Trying atPrice(String path, String value) {
+    ScenarioEdit priced = text.set(path, value);
+    return new Trying(this, priced, priced.scenario(library));
+  }
+
   /** In the order of the steps. */
   List<Result> all(List<Step> steps) {
     return steps.parallelStream().map(this::one).toList();
@@ -80,34 +117,45 @@ final class Trying {
 
   /** From here on the home is as after this step. */
   void take(Tried tried) {
-    text = ScenarioEdit.ofText(tried.text(), Path.of(trials.home().file()));
+    text = changed(text, tried.step());
     home = tried.after().scenario();
     now = tried.after();
     failing = failing(home);
+    ran = new ConcurrentHashMap<>();
   }
 
   private Result one(Step step) {
+    Ran known = ran.get(step.changes());
+    if (known == null) {
+      known = ran(step);
+      ran.put(step.changes(), known);
+    }
+    Trial after = known.after;
+    return after == null
+        ? new Result(step, null, known.refused)
+        : new Result(step, new Tried(step, now, after, known.wires), "");
+  }
+
+  private Ran ran(Step step) {
     try {
-      ScenarioEdit changed = changed(text, step);
-      Scenario variant = changed.scenario(library);
+      Scenario variant = changed(text, step).scenario(library);
       ElectricalCheck check = ElectricalCheck.of(variant, null);
-      List<String> faults = newFaults(check, false);
+      List<Finding> faults = newFaults(check, false);
       if (!faults.isEmpty()) {
-        return new Result(step, null, "the electrical check fails: " + faults.get(0));
+        Finding first = faults.get(0);
+        String reason = first.subject() + ", " + first.text();
+        return new Ran(null, "", "the electrical check fails: " + reason);
       }
-      String wires = String.join(", ", newFaults(check, true));
-      return new Result(step, new Tried(step, now, run(variant), changed.text(), wires), "");
+      String wires =
+          String.join(", ", newFaults(check, true).stream().map(Finding::subject).toList());
+      return new Ran(run(variant), wires, "");
     } catch (BadInput refused) {
-      return new Result(step, null, refused.faults().get(0).found());
+      return new Ran(null, "", refused.faults().get(0).found());
     }
   }
 
   Trial run(Scenario variant) {
-    boolean isSame =
-        variant.site().equals(trials.home().site())
-            && variant.sky().equals(trials.home().sky())
-            && variant.weather().equals(trials.home().weather());
-    return (isSame ? trials : weather.apply(variant)).run(variant);
+    return (trials.isFor(variant) ? trials : weather.apply(variant)).run(variant);
   }
 
   static ScenarioEdit changed(ScenarioEdit text, Step step) {
@@ -118,25 +166,29 @@ final class Trying {
     return changed;
   }
 
-  private List<String> newFaults(ElectricalCheck check, boolean isWires) {
-    return failing(check, isWires).stream().filter(f -> !failing.contains(f)).sorted().toList();
+  /** One of each subject, by its name. */
+  private List<Finding> newFaults(ElectricalCheck check, boolean isWires) {
+    return failing(check, isWires).entrySet().stream()
+        .filter(f -> !failing.contains(f.getKey()))
+        .map(Map.Entry::getValue)
+        .toList();
   }
 
   private static Set<String> failing(Scenario home) {
     ElectricalCheck check = ElectricalCheck.of(home, null);
-    var all = new HashSet<>(failing(check, false));
-    all.addAll(failing(check, true));
+    var all = new HashSet<>(failing(check, false).keySet());
+    all.addAll(failing(check, true).keySet());
     return all;
   }
 
   /** What fails, or cannot be judged for want of a figure: a wire, or anything else. */
-  private static Set<String> failing(ElectricalCheck check, boolean isWires) {
-    var failing = new HashSet<String>();
+  private static Map<String, Finding> failing(ElectricalCheck check, boolean isWires) {
+    var failing = new TreeMap<String, Finding>();
     for (ElectricalCheck.Group group : check.groups()) {
       if (group.isWires() == isWires) {
         for (Finding f : group.findings()) {
           if (f.severity() == Severity.FAIL || f.severity() == Severity.UNKNOWN) {
-            failing.add(f.subject());
+            failing.putIfAbsent(f.subject(), f);
           }
         }
       }

@@ -158,9 +158,20 @@ public final class Show {
     return MONTHS.get(month - 1).substring(0, 3);
   }
 
-  /** "EUR 1200"; the currency is the user's own word. */
+  /** "EUR 1,200"; the currency is the user's own word. */
   public static String money(String currency, double amountCost) {
-    String number = number(amountCost, Math.abs(amountCost) < 99.5 ? 2 : 0);
+    String number = grouped(number(amountCost, Math.abs(amountCost) < 99.5 ? 2 : 0));
     return currency.isEmpty() ? number : currency.concat(" ").concat(number);
+  }
+
+  /** With a comma every three digits before the point. */
+  private static String grouped(String number) {
+    var out = new StringBuilder(number);
+    int end = number.indexOf('.') < 0 ? number.length() : number.indexOf('.');
+    int first = number.startsWith("-") ? 1 : 0;
+    for (int at = end - 3; at > first && number.indexOf('E') < 0; at -= 3) {
+      out.insert(at, ',');
+    }
+    return out.toString();
   }
 }

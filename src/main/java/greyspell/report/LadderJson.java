@@ -7,7 +7,9 @@ import greyspell.ladder.Ladder;
 import greyspell.ladder.Rung;
 import greyspell.ladder.Step;
 import greyspell.ladder.Tried;
+import greyspell.ladder.Turn;
 import greyspell.sizing.LifeCycleCost;
+import greyspell.study.BankLife;
 import greyspell.study.Trial;
 import greyspell.study.Unmet;
 import java.io.IOException;
@@ -36,6 +38,7 @@ public final class LadderJson {
     json.writeNumberField("format", 1);
     json.writeStringField("home", ladder.present().scenario().name());
     json.writeStringField("currency", ladder.present().scenario().costs().currency());
+    json.writeNumberField("years", ladder.years());
     trial("present", ladder.present());
     trial("top", ladder.top());
     json.writeArrayFieldStart("rungs");
@@ -66,7 +69,8 @@ public final class LadderJson {
     json.writeEndArray();
     number("fuel_cost_per_kwh", ladder.fuelCostPerKwh());
     json.writeNumberField("standby_kwh", ladder.standbyWh() / 1000.0);
-    number("bank_life_years", ladder.bankLifeYears());
+    life("present_bank", ladder.presentLife());
+    life("top_bank", ladder.topLife());
     cost("present_cost", ladder.presentCost());
     cost("top_cost", ladder.topCost());
     bars(ladder);
@@ -84,14 +88,37 @@ public final class LadderJson {
     }
     json.writeEndArray();
     json.writeArrayFieldStart("flips");
-    for (Rung.Flip flip : rung.flips()) {
-      json.writeStartObject();
-      json.writeStringField("step", flip.tried().step().words());
-      json.writeNumberField("piece_cost", flip.pieceCost());
-      number("stated_cost", flip.statedCost());
-      json.writeEndObject();
+    for (Turn flip : rung.flips()) {
+      turn(flip);
     }
     json.writeEndArray();
+    json.writeFieldName("first_up_to");
+    if (rung.upTo() == null) {
+      json.writeNull();
+    } else {
+      turn(rung.upTo());
+    }
+    json.writeEndObject();
+  }
+
+  private void turn(Turn turn) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("step", turn.tried().step().words());
+    json.writeStringField("key", turn.price().key());
+    number("price", turn.isPossible() ? turn.cost() : null);
+    number("stated_price", turn.price().cost());
+    json.writeArrayFieldStart("with");
+    for (String key : turn.alsoMissing()) {
+      json.writeString(key);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void life(String name, BankLife life) throws IOException {
+    json.writeObjectFieldStart(name);
+    number("years_left", life.leftYears());
+    number("years_new", life.newYears());
     json.writeEndObject();
   }
 

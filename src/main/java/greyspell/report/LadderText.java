@@ -10,6 +10,7 @@ import greyspell.outcome.Outcome.WinterBooks;
 import greyspell.quantity.Show;
 import greyspell.scenario.Scenario.Costs;
 import greyspell.sizing.LifeCycleCost;
+import greyspell.study.BankLife;
 import greyspell.study.Trial;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +74,7 @@ public final class LadderText {
           "the generator runs "
               + Say.hours((int) Math.round(trial.generatorHours()))
               + " a year on "
-              + Show.number(trial.fuelL(), 0)
+              + Say.number(trial.fuelL(), 0)
               + " litres");
     }
     return String.join("; ", parts);
@@ -146,8 +147,8 @@ public final class LadderText {
               + "): others come on top of the price, with losses of their own.");
     }
     if (isFirstOfItsKind(rung)) {
-      for (Rung.Flip flip : rung.flips()) {
-        Columns.wrap(out, "     ", flip(flip));
+      for (String turn : TurnText.of(rung, costs)) {
+        Columns.wrap(out, "     ", turn);
       }
     }
   }
@@ -168,9 +169,9 @@ public final class LadderText {
     var parts = new ArrayList<String>();
     parts.add(
         "Unmet hours a year "
-            + Show.number(t.before().unmet().unmetHours(), 0)
+            + Say.number(t.before().unmet().unmetHours(), 0)
             + " -> "
-            + Show.number(t.after().unmet().unmetHours(), 0)
+            + Say.number(t.after().unmet().unmetHours(), 0)
             + band(t.after()));
     parts.add(
         "unserved "
@@ -180,13 +181,13 @@ public final class LadderText {
     if (t.before().unmet().generatorWh() + t.after().unmet().generatorWh() > 0.0) {
       parts.add(
           "generator hours "
-              + Show.number(t.before().generatorHours(), 0)
+              + Say.number(t.before().generatorHours(), 0)
               + " -> "
-              + Show.number(t.after().generatorHours(), 0)
+              + Say.number(t.after().generatorHours(), 0)
               + ", litres "
-              + Show.number(t.before().fuelL(), 0)
+              + Say.number(t.before().fuelL(), 0)
               + " -> "
-              + Show.number(t.after().fuelL(), 0));
+              + Say.number(t.after().fuelL(), 0));
     }
     return String.join("; ", parts);
   }
@@ -205,7 +206,11 @@ public final class LadderText {
     boolean isFew = hours.length < FEW_WINTERS;
     int low = isFew ? hours[0] : hours[(int) Math.round(0.1 * (hours.length - 1))];
     int high = isFew ? hours[hours.length - 1] : hours[(int) Math.round(0.9 * (hours.length - 1))];
-    return (isFew ? " (winters " : " (8 of 10 winters ") + low + " to " + high + ")";
+    return (isFew ? " (winters " : " (8 of 10 winters ")
+        + Say.number(low, 0)
+        + " to "
+        + Say.number(high, 0)
+        + ")";
   }
 
   private String cost(Rung rung) {
@@ -217,31 +222,6 @@ public final class LadderText {
         + money(perKwh)
         + " for each kWh avoided"
         + (perHour == null ? "" : ", " + money(perHour) + " for each unmet hour avoided");
-  }
-
-  private String flip(Rung.Flip flip) {
-    Step step = flip.tried().step();
-    Double stated = flip.statedCost();
-    String piece =
-        switch (step.kind()) {
-          case PANELS -> "a panel";
-          case PACK -> "a pack";
-          case TILT -> "tilting a panel";
-          case GENERATOR -> "the generator";
-          default -> step.words();
-        };
-    return "The order flips if "
-        + piece
-        + " costs less than "
-        + money(flip.pieceCost())
-        + (stated == null ? notInFull(step) : " (now " + money(stated) + ")")
-        + ".";
-  }
-
-  private String notInFull(Step step) {
-    List<String> missing =
-        step.priceKeys().stream().filter(ladder.missingPrices()::contains).toList();
-    return ", all that comes with it reckoned in (not stated: " + String.join(", ", missing) + ")";
   }
 
   private void beside() {
@@ -275,17 +255,10 @@ public final class LadderText {
 
   private void years() {
     LifeCycleCost now = ladder.presentCost(), top = ladder.topCost();
-    Double life = ladder.bankLifeYears();
     out.append("Over ").append(costs.years()).append(" years");
     out.append(" at a discount rate of ").append(Show.percent(costs.discountFraction()));
     out.append('\n');
-    Columns.wrap(
-        out,
-        "  ",
-        "The bank "
-            + (life == null
-                ? "outlasts them."
-                : "is due for replacement after " + Show.number(life, 1) + " years."));
+    Columns.wrap(out, "  ", lives());
     if (now == null || top == null) {
       Columns.wrap(
           out,
@@ -305,6 +278,33 @@ public final class LadderText {
     out.append('\n');
   }
 
+  private String lives() {
+    BankLife now = ladder.presentLife(), top = ladder.topLife();
+    String words = "The bank " + left(now) + ".";
+    if (!top.equals(now)) {
+      words += " The one at the top " + left(top) + ".";
+    }
+    return ladder.present().scenario().bank().healthShare() == 1.0
+        ? words
+        : words
+            + " It has served already: a new one like it "
+            + (now.newYears() == null ? "outlasts these years" : "lasts " + years(now.newYears()))
+            + "; a pack added to it counts as worn as the rest.";
+  }
+
+  private static String left(BankLife life) {
+    Double years = life.leftYears();
+    return years == null
+        ? "outlasts them"
+        : years <= 0.0
+            ? "is worn: it is due for replacement now"
+            : "is due for replacement after " + years(years);
+  }
+
+  private static String years(double years) {
+    return Show.number(years, 1) + " years";
+  }
+
   private void row(Columns table, String what, double now, double top) {
     if (now != 0.0 || top != 0.0) {
       table.row(what, now == 0.0 ? "-" : money(now), top == 0.0 ? "-" : money(top));
@@ -313,17 +313,12 @@ public final class LadderText {
 
   private void bars() {
     out.append("What moves the answer most (kWh unserved or from the generator, a year)\n");
-    var table = new Columns();
-    table.row("from", "to", "assumption");
-    for (Bar bar : ladder.bars()) {
-      if (bar.widthWh() > 0.0) {
-        table.row(
-            Say.kwhNumber(bar.low().wh() + bar.low().generatorWh()),
-            Say.kwhNumber(bar.high().wh() + bar.high().generatorWh()),
-            bar.what() + ": " + bar.lowWords() + " to " + bar.highWords());
-      }
+    List<Bar> moving = ladder.bars().stream().filter(bar -> bar.widthWh() > 0.0).toList();
+    if (moving.isEmpty()) {
+      out.append("  Nothing that was tried moves it.\n");
+    } else {
+      table(moving);
     }
-    table.write(out, true);
     for (Bar bar : ladder.bars()) {
       if (!bar.firstLow().equals(bar.firstHigh())) {
         Columns.wrap(
@@ -345,11 +340,36 @@ public final class LadderText {
     out.append('\n');
   }
 
+  private void table(List<Bar> moving) {
+    var table = new Columns();
+    table.row("from", "to", "assumption");
+    for (Bar bar : moving) {
+      table.row(
+          Say.kwhNumber(bar.low().wh() + bar.low().generatorWh()),
+          Say.kwhNumber(bar.high().wh() + bar.high().generatorWh()),
+          bar.what() + ": " + bar.lowWords() + " to " + bar.highWords());
+    }
+    table.write(out, true);
+  }
+
   private static String none(String first) {
     return first.isEmpty() ? "nothing" : first;
   }
 
   private void foot() {
+    int whole = ladder.present().winters().size();
+    if (whole < ladder.years()) {
+      Columns.wrap(
+          out,
+          "",
+          "Figures a year are over all "
+              + ladder.years()
+              + " years of the weather; "
+              + Say.count(whole, "winter is", "winters are")
+              + " whole in it, and only "
+              + (whole == 1 ? "that one is" : "these are")
+              + " counted as winters.");
+    }
     Columns.wrap(
         out,
         "",

@@ -59,12 +59,13 @@ final class Library {
   }
 
   /** Names of the entries, in the order of the file. */
-  List<String> names(Shape shape, Border border) {
+  synchronized List<String> names(Shape shape, Border border) {
     return new ArrayList<>(entries(shape, border).names());
   }
 
   /** The entry, or null after a fault that says which names are near. */
-  @Nullable Node entry(Shape shape, String name, Place place, String key, Border border) {
+  synchronized @Nullable Node entry(
+      Shape shape, String name, Place place, String key, Border border) {
     if (folder == null) {
       border.fault(
           place,
@@ -119,7 +120,10 @@ final class Library {
     Entries known = files.get(shape.library());
     if (known == null) {
       known = read(shape, border);
-      files.put(shape.library(), known);
+      if (border.isClean()) {
+        // else the next reader is to be told of the faults too
+        files.put(shape.library(), known);
+      }
     }
     return known;
   }

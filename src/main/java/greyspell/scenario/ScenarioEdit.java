@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -29,15 +31,19 @@ public final class ScenarioEdit {
   private final Path file;
   private final Node root;
 
-  private ScenarioEdit(String text, Path file) {
+  /** Read once for all edits of a text. */
+  private final Map<Optional<Path>, Library> libraries;
+
+  private ScenarioEdit(String text, Path file, Map<Optional<Path>, Library> libraries) {
     this.text = text;
     this.file = file;
+    this.libraries = libraries;
     root = YamlFile.compose(text, file.toString());
   }
 
   /** Of a file as it stands. */
   public static ScenarioEdit of(Path file) {
-    return new ScenarioEdit(YamlFile.text(file, file.toString()), file);
+    return new ScenarioEdit(YamlFile.text(file, file.toString()), file, new ConcurrentHashMap<>());
   }
 
   /**
@@ -46,7 +52,8 @@ public final class ScenarioEdit {
    * @param asIfAt where it would stand, for messages and for files named relative to it
    */
   public static ScenarioEdit ofText(String text, Path asIfAt) {
-    return new ScenarioEdit(text.startsWith("\ufeff") ? text.substring(1) : text, asIfAt);
+    return new ScenarioEdit(
+        text.startsWith("\ufeff") ? text.substring(1) : text, asIfAt, new ConcurrentHashMap<>());
   }
 
   /** The whole file. */
@@ -56,7 +63,11 @@ public final class ScenarioEdit {
 
   /** The home that the text as it now stands describes; faults name the file. */
   public Scenario scenario(@Nullable Path libraryFolder) {
-    return ScenarioReader.readText(text, file, libraryFolder);
+    Library library =
+        libraries.computeIfAbsent(
+            Optional.ofNullable(libraryFolder),
+            folder -> ScenarioReader.library(file, libraryFolder));
+    return ScenarioReader.read(root, file, library);
   }
 
   /**
@@ -142,7 +153,7 @@ public final class ScenarioEdit {
 
   private ScenarioEdit checked(String changed, Map<String, String> wanted, String path) {
     try {
-      var edit = new ScenarioEdit(changed, file);
+      var edit = new ScenarioEdit(changed, file, libraries);
       if (edit.values().equals(wanted)) {
         return edit;
       }

@@ -87,7 +87,12 @@ public final class ScenarioReader {
     return reader.checked(YamlFile.compose(text, asIfAt.toString()));
   }
 
-  private static Library library(Path file, @Nullable Path folder) {
+  /** What has been parsed already. */
+  static Scenario read(Node root, Path asIfAt, Library library) {
+    return new ScenarioReader(asIfAt, library).checked(root);
+  }
+
+  static Library library(Path file, @Nullable Path folder) {
     if (folder == null) {
       return new Library(Library.find(file, programFolder()));
     }

@@ -15,8 +15,9 @@ import greyspell.quantity.Check;
  * </pre>
  *
  * Running costs are paid at the end of each year; a bank is bought again each time its life ends
- * before the last year; nothing is worth anything at the end. Any textbook of engineering economy
- * (present worth, uniform series capital recovery), from memory; LifeCycleCostPublishedTest.
+ * before the last year, the first time when the one that stands is worn; nothing is worth anything
+ * at the end. Any textbook of engineering economy (present worth, uniform series capital recovery),
+ * from memory; LifeCycleCostPublishedTest.
  *
  * @param onceCost paid now
  * @param replacementCost of all replacements of the bank, in money of today
@@ -35,23 +36,27 @@ public record LifeCycleCost(
    * Over so many years.
    *
    * @param bankCost of a new bank
-   * @param bankYears after which it is replaced, infinite for not within these years
+   * @param firstYears after which the one that stands is replaced, 0 if it is worn now, infinite
+   *     for not within these years
+   * @param bankYears after which a new one is replaced, above 0, infinite for not within these
+   *     years
    * @param yearlyFuelCost fuel of a year
    */
   public static LifeCycleCost of(
       double onceCost,
       double bankCost,
+      double firstYears,
       double bankYears,
       double yearlyFuelCost,
       double yearlyWearCost,
       double yearlyUpkeepCost,
       int years,
       double discountFraction) {
-    if (!(bankYears > 0.0)) {
-      throw new IllegalArgumentException("bankYears " + bankYears);
+    if (!(bankYears > 0.0 && firstYears >= 0.0)) {
+      throw new IllegalArgumentException("years " + firstYears + ", then " + bankYears);
     }
     double replacements = 0.0;
-    for (double t = bankYears; t < years - 1e-9; t += bankYears) {
+    for (double t = firstYears; t < years - 1e-9; t += bankYears) {
       replacements += bankCost / Math.pow(1.0 + discountFraction, t);
     }
     double factor = presentOfYearly(years, discountFraction);

@@ -81,13 +81,27 @@ final class Again {
   }
 
   private @Nullable Double service(int years, WeatherSeries weather, List<ServiceYear> toService) {
+    return life(scenario, forcing, weather, years, toService).replacementYears();
+  }
+
+  /**
+   * Follows a home's bank year by year, in the same weather each year.
+   *
+   * @param toService takes what each year comes to
+   */
+  static ServiceLife life(
+      Scenario home,
+      Forcing forcing,
+      WeatherSeries weather,
+      int years,
+      List<ServiceYear> toService) {
     var hours =
         new ServiceLife.Hours() {
           @Override
           public double[] chargeShare(int number, BankSpec bank) {
-            Scenario aged = scenario.withBank(bank);
+            Scenario aged = home.withBank(bank);
             Design design = new HomeDesign(aged, Without.NOTHING).make(weather, new ArrayList<>());
-            Ledger books = Laps.run(forcing, design, scenario.startChargeFraction()).ledger();
+            Ledger books = Laps.run(forcing, design, home.startChargeFraction()).ledger();
             toService.add(new ServiceYear(number, bank.healthShare(), Unmet.of(books)));
             return Again.chargeShare(books, bank);
           }
@@ -97,7 +111,7 @@ final class Again {
             return forcing.bankTemperatureC();
           }
         };
-    return ServiceLife.follow(scenario.bank(), years, hours).replacementYears();
+    return ServiceLife.follow(home.bank(), years, hours);
   }
 
   private @Nullable LoadAnswers loads() {

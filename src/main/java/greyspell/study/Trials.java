@@ -42,11 +42,13 @@ public final class Trials {
   private final List<HomeLight> parts;
   private final List<String> winters;
   private final int years;
+  private final boolean isOwnWeather;
   private final Map<SkyKey, HomeLight> otherSkies = new ConcurrentHashMap<>();
   private @Nullable UsualSky usual;
 
-  private Trials(Scenario home, List<HomeLight> parts) {
+  private Trials(Scenario home, List<HomeLight> parts, boolean isOwnWeather) {
     this.home = home;
+    this.isOwnWeather = isOwnWeather;
     this.parts = List.copyOf(parts);
     var names = new ArrayList<String>();
     int count = 0;
@@ -69,7 +71,16 @@ public final class Trials {
   static Trials of(Scenario home, WeatherSeries weather) {
     int keep = Math.max(LEAST_TO_KEEP, YEARS_TO_KEEP / weather.calendar().years());
     return new Trials(
-        home, List.of(HomeLight.keeping(home, weather, HomeLight.sun(home, weather), keep)));
+        home, List.of(HomeLight.keeping(home, weather, HomeLight.sun(home, weather), keep)), true);
+  }
+
+  /**
+   * The same weather with another home to start from.
+   *
+   * @throws IllegalArgumentException if it stands elsewhere, in other weather or under another sky
+   */
+  public Trials as(Scenario other) {
+    return new Trials(checked(other), parts, isOwnWeather);
   }
 
   /** In the first winters of a source. */
@@ -85,12 +96,26 @@ public final class Trials {
         .forEach(
             w ->
                 parts[w] = HomeLight.keeping(home, EnsembleSeries.oneWinter(source, w), sun, keep));
-    return new Trials(home, List.of(parts));
+    return new Trials(home, List.of(parts), false);
   }
 
   /** The home whose site, weather and sky all variants share. */
   public Scenario home() {
     return home;
+  }
+
+  /** Whether a variant stands here, in this weather and under this sky. */
+  public boolean isFor(Scenario variant) {
+    return variant.site().equals(home.site())
+        && variant.weather().equals(home.weather())
+        && variant.sky().equals(home.sky());
+  }
+
+  /** How long the bank of a variant serves, in the scenario's own weather. */
+  public BankLife bankLife(Scenario variant, int years) {
+    Trials own = isOwnWeather && isFor(variant) ? this : of(variant, (what, done) -> {});
+    HomeRun ran = own.ran(0, variant, Set.of());
+    return BankLife.of(variant, ran.forcing(), own.parts.get(0).weather(), years);
   }
 
   /** Years of weather altogether. */
@@ -271,9 +296,7 @@ public final class Trials {
   private record SkyKey(int part, UsualSky.LeftOut out) {}
 
   private Scenario checked(Scenario variant) {
-    if (!variant.site().equals(home.site())
-        || !variant.weather().equals(home.weather())
-        || !variant.sky().equals(home.sky())) {
+    if (!isFor(variant)) {
       throw new IllegalArgumentException("a variant must keep site, weather and sky");
     }
     return variant;

@@ -2,6 +2,7 @@ package greyspell.ladder;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +13,7 @@ import greyspell.report.LadderText;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
 import greyspell.scenario.ScenarioReader;
+import greyspell.sizing.LifeCycleCost;
 import greyspell.study.Study;
 import greyspell.study.StudyResult;
 import greyspell.study.Trial;
@@ -27,7 +29,8 @@ final class LadderTest {
 
   private static Ladder climb(ScenarioEdit text, Climb.Wanted wanted) {
     Scenario home = text.scenario(null);
-    return Climb.of(text, null, quiet(home), LadderTest::quiet, wanted, (what, done) -> {});
+    Trials trials = ALDER.isFor(home) ? ALDER.as(home) : quiet(home);
+    return Climb.of(text, null, trials, LadderTest::quiet, wanted, (what, done) -> {});
   }
 
   private static Trials quiet(Scenario home) {
@@ -45,6 +48,9 @@ final class LadderTest {
             "[{name: Thrifty pump, price: 260, key: \"loads.appliances[7].power\", value: 300 W}]");
   }
 
+  /** Weather and sky of Alder Fold, made once for homes with other prices. */
+  private static final Trials ALDER = quiet(ScenarioEdit.of(ALDER_FOLD).scenario(null));
+
   /** Climbed once: the bars take their time. */
   private static final class Climbed {
     static final Ladder LADDER = climb(priced(), new Climb.Wanted(null, null, 3));
@@ -60,7 +66,7 @@ final class LadderTest {
     Trial before = ladder.present();
     for (Rung rung : ladder.rungs()) {
       assertEquals(before, rung.tried().before());
-      Scenario changed = ScenarioReader.readText(rung.tried().text(), Path.of(file), null);
+      Scenario changed = ScenarioReader.readText(rung.text(), Path.of(file), null);
       StudyResult run = Study.run(changed, (what, done) -> {});
       Trial after = rung.tried().after();
       int years = run.ledger().forcing().calendar().years();
@@ -70,7 +76,7 @@ final class LadderTest {
       assertEquals(run.fuelBetween(0, run.ledger().hours()).fuelL() / years, after.fuelL(), 1e-9);
       before = after;
     }
-    assertEquals(ladder.rungs().get(ladder.rungs().size() - 1).tried().text(), ladder.topText());
+    assertEquals(ladder.rungs().get(ladder.rungs().size() - 1).text(), ladder.topText());
   }
 
   @Test
@@ -87,41 +93,113 @@ final class LadderTest {
   }
 
   /**
-   * Of all that could be bought the rung is the cheapest, and a little below its flip the other is.
+   * Just below a price that is told another kind comes first, just above it the same step as ever:
+   * for prices that are stated and for those that are not, with what comes beside a panel.
    */
-  @Test
-  void theOrderFlipsAtThePriceThatIsTold() {
+  @ParameterizedTest
+  @ValueSource(strings = {"costs.per_pack", "costs.per_module", "costs.per_controller"})
+  void theOrderFlipsAtThePriceThatIsTold(String key) {
     ScenarioEdit text = priced();
-    Ladder ladder = Climbed.LADDER;
-    Rung first = firstPaid(ladder);
-    Rung.Flip flip =
+    if (key.equals("costs.per_controller")) {
+      // with nothing dearer in its way
+      text = text.remove(key).remove("costs.measures").remove("costs.generator");
+    }
+    Rung first = first(text);
+    Turn flip =
         first.flips().stream()
-            .filter(f -> f.statedCost() != null && f.pieceCost() > 0.0)
-            .filter(f -> f.tried().step().kind() == Kind.PACK)
+            .filter(f -> f.price().key().equals(key))
             .findFirst()
-            .orElseThrow();
-    Double stated = flip.statedCost();
-    assertNotNull(stated);
-    assertTrue(flip.pieceCost() < stated);
-    Rung cheaper =
-        firstPaid(
-            climb(
-                text.set("costs.per_pack", Double.toString(flip.pieceCost() * 0.99)),
-                new Climb.Wanted(null, null, 1)));
-    Rung dearer =
-        firstPaid(
-            climb(
-                text.set("costs.per_pack", Double.toString(flip.pieceCost() * 1.01)),
-                new Climb.Wanted(null, null, 1)));
-    assertEquals(Kind.PACK, cheaper.tried().step().kind());
-    assertEquals(first.tried().step(), dearer.tried().step());
+            .orElseThrow(() -> new AssertionError(first.flips().toString()));
+    assertTrue(flip.isPossible() && flip.alsoMissing().isEmpty());
+    Rung below = first(text.set(key, Double.toString(flip.cost() * 0.99)));
+    Rung above = first(text.set(key, Double.toString(flip.cost() * 1.01)));
+    assertEquals(flip.tried().step().kind(), below.tried().step().kind());
+    assertEquals(first.tried().step().words(), above.tried().step().words());
   }
 
-  private static Rung firstPaid(Ladder ladder) {
-    return ladder.rungs().stream()
-        .filter(r -> !r.tried().step().kind().isFree())
-        .findFirst()
-        .orElseThrow();
+  /** Up to a price of its own the step stays first, and no further. */
+  @Test
+  void aStepStaysFirstUpToThePriceThatIsTold() {
+    ScenarioEdit text = priced().remove("costs.measures").remove("costs.generator");
+    Rung first = first(text);
+    Turn upTo = first.upTo();
+    assertNotNull(upTo);
+    Double stated = upTo.price().cost();
+    assertNotNull(stated);
+    assertTrue(upTo.cost() > stated, upTo.toString());
+    Kind kind = first.tried().step().kind();
+    String key = upTo.price().key();
+    assertEquals(
+        kind, first(text.set(key, Double.toString(upTo.cost() * 0.99))).tried().step().kind());
+    assertNotEquals(
+        kind, first(text.set(key, Double.toString(upTo.cost() * 1.01))).tried().step().kind());
+  }
+
+  /**
+   * A generator with a price and no fuel price is told as without a price, and what it hangs on.
+   */
+  @Test
+  void aGeneratorWithoutAFuelPriceIsNotForgotten() {
+    Ladder ladder = climb(priced().remove("costs.fuel_per_litre"), new Climb.Wanted(null, null, 1));
+    assertTrue(ladder.unpriced().stream().anyMatch(t -> t.step().kind() == Kind.GENERATOR));
+    assertEquals(List.of("costs.fuel_per_litre"), ladder.missingPrices());
+    assertTrue(
+        firstPaid(ladder.rungs()).flips().stream()
+            .anyMatch(f -> f.price().key().equals("costs.fuel_per_litre")));
+  }
+
+  /** A bank that is worn already: one is due now, the next after a new one's life. */
+  @Test
+  void aWornBankIsReplacedNowAndThenAsNewOnesAre() {
+    ScenarioEdit text = priced().set("bank.health", "70 %").set("costs.discount_rate", "4 %");
+    Ladder ladder = climb(text, new Climb.Wanted(700.0, null, 1));
+    assertEquals(0.0, ladder.presentLife().leftYears());
+    Double fresh = ladder.presentLife().newYears();
+    assertNotNull(fresh);
+    StudyResult asNew =
+        Study.run(
+            text.set("bank.health", "100 %").set("bank.service_years", "20").scenario(null),
+            (what, done) -> {});
+    Double told = asNew.besides().replacementYears();
+    assertNotNull(told);
+    assertEquals(told, fresh, 1e-9);
+    LifeCycleCost cost = ladder.presentCost();
+    assertNotNull(cost);
+    assertEquals(6 * 1450.0 * (1.0 + Math.pow(1.04, -fresh)), cost.replacementCost(), 1e-6);
+    String words = LadderText.of(ladder);
+    assertTrue(words.contains("due for replacement now"), words);
+  }
+
+  @Test
+  void aNewBankIsAStepWhereTheOldOneHasServed() {
+    ScenarioEdit text = priced().set("bank.health", "60 %");
+    Trials trials = ALDER.as(text.scenario(null));
+    List<Step> steps =
+        PaidSteps.of(trials.home(), text, null, "Ember Hollow EH-2P", List.of()).stream()
+            .filter(s -> s.words().startsWith("Storage: a new bank"))
+            .toList();
+    assertEquals(1, steps.size());
+    assertEquals(6 * 1450.0, steps.get(0).onceCost());
+    Tried tried = trying(text).all(steps).get(0).tried();
+    assertNotNull(tried);
+    Trial asNew = ALDER.run(text.set("bank.health", "100 %").scenario(null));
+    assertEquals(asNew.unmet(), tried.after().unmet());
+    assertTrue(tried.avoidedWh() > 100.0);
+  }
+
+  private static Trying trying(ScenarioEdit text) {
+    Scenario home = text.scenario(null);
+    return new Trying(text, null, ALDER.as(home), LadderTest::quiet);
+  }
+
+  /** The first that costs money, in the weather of Alder Fold. */
+  private static Rung first(ScenarioEdit text) {
+    return firstPaid(
+        Climb.rungs(trying(text), new Climb.Wanted(null, null, 1), 16.0, "Ember Hollow EH-2P"));
+  }
+
+  private static Rung firstPaid(List<Rung> rungs) {
+    return rungs.stream().filter(r -> !r.tried().step().kind().isFree()).findFirst().orElseThrow();
   }
 
   @Test
@@ -169,7 +247,10 @@ final class LadderTest {
     Ladder ladder = Climbed.LADDER;
     List<Rung> measures =
         ladder.rungs().stream().filter(r -> r.tried().step().kind() == Kind.MEASURE).toList();
-    assertTrue(measures.size() <= 1);
+    assertEquals(1, measures.size());
+    assertEquals("Thrifty pump", measures.get(0).tried().step().words());
+    Scenario thrifty = ScenarioReader.readText(measures.get(0).text(), ALDER_FOLD, null);
+    assertEquals(ALDER.run(thrifty).unmet(), measures.get(0).tried().after().unmet());
     assertEquals(0, ladder.refused().stream().filter(r -> r.step().kind() == Kind.MEASURE).count());
   }
 

@@ -43,7 +43,9 @@ class ShowTest {
     assertEquals("1 hour", Show.hours(1.0));
     assertEquals("-16 °C", Show.temperature(-16.0));
     assertEquals("51.2 V", Show.voltage(51.2));
-    assertEquals("EUR 1200", Show.money("EUR", 1200.4));
+    assertEquals("EUR 1,200", Show.money("EUR", 1200.4));
+    assertEquals("EUR 999", Show.money("EUR", 999.4));
+    assertEquals("EUR -1,234,567", Show.money("EUR", -1234567.0));
     assertEquals("0.95", Show.money("", 0.95));
   }
 

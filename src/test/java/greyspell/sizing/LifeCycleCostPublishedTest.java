@@ -48,7 +48,7 @@ class LifeCycleCostPublishedTest implements PublishedChecks {
     for (int t = 1; t <= 20; t++) {
       yearly += Math.pow(1.0 + r, -t);
     }
-    var cost = LifeCycleCost.of(1000.0, 5000.0, 8.0, 100.0, 0.0, 30.0, 20, r);
+    var cost = LifeCycleCost.of(1000.0, 5000.0, 8.0, 8.0, 100.0, 0.0, 30.0, 20, r);
     assertEquals(1000.0, cost.onceCost());
     assertEquals(
         5000.0 * (Math.pow(1.0 + r, -8.0) + Math.pow(1.0 + r, -16.0)),
@@ -62,11 +62,29 @@ class LifeCycleCostPublishedTest implements PublishedChecks {
   @Test
   void aBankThatLastsIsNotReplacedAndMoneyWithoutInterestIsShared() {
     assertEquals(
-        0.0, LifeCycleCost.of(0, 5000, Double.POSITIVE_INFINITY, 0, 0, 0, 20, 0).replacementCost());
+        0.0,
+        LifeCycleCost.of(0, 5000, Double.POSITIVE_INFINITY, 8, 0, 0, 0, 20, 0).replacementCost());
     // bought anew in the last year is not counted
-    assertEquals(0.0, LifeCycleCost.of(0, 5000, 20, 0, 0, 0, 20, 0).replacementCost());
+    assertEquals(0.0, LifeCycleCost.of(0, 5000, 20, 20, 0, 0, 0, 20, 0).replacementCost());
     assertEquals(50.0, LifeCycleCost.yearly(1000.0, 20.0, 0.0), 1e-12);
     assertThrows(IllegalArgumentException.class, () -> LifeCycleCost.yearly(1.0, 0.0, 0.0));
-    assertThrows(IllegalArgumentException.class, () -> LifeCycleCost.of(0, 1, 0.0, 0, 0, 0, 20, 0));
+    assertThrows(
+        IllegalArgumentException.class, () -> LifeCycleCost.of(0, 1, 3.0, 0.0, 0, 0, 0, 20, 0));
+  }
+
+  /**
+   * One with three years left, then new ones of eight: after 3, 11 and 19 years; a worn one now.
+   */
+  @Test
+  void aBankThatHasServedIsReplacedSoonerThanTheNewOnes() {
+    double r = 0.04;
+    assertEquals(
+        5000.0 * (Math.pow(1.0 + r, -3.0) + Math.pow(1.0 + r, -11.0) + Math.pow(1.0 + r, -19.0)),
+        LifeCycleCost.of(0, 5000, 3, 8, 0, 0, 0, 20, r).replacementCost(),
+        1e-6);
+    assertEquals(
+        5000.0 * (1.0 + Math.pow(1.0 + r, -8.0) + Math.pow(1.0 + r, -16.0)),
+        LifeCycleCost.of(0, 5000, 0, 8, 0, 0, 0, 20, r).replacementCost(),
+        1e-6);
   }
 }
