@@ -83,7 +83,9 @@ final class ReturnPicture extends Picture {
         parts.add("once in " + onceIn + " winters " + both);
       }
     }
-    return "Usable bank that is needed or more: " + String.join("; ", parts) + ".";
+    return parts.isEmpty()
+        ? "Usable bank that is needed: more than any gives, or too few winters to tell."
+        : "Usable bank that is needed or more: " + String.join("; ", parts) + ".";
   }
 
   @Override
@@ -109,7 +111,7 @@ final class ReturnPicture extends Picture {
     placer.take(new Box(LEFT, lineY - 2.0, right, lineY + 2.0));
     dots(canvas, placer, bottom, perWh, perY);
     takeTail(placer, tail, bottom, perWh, perY);
-    labels(canvas, placer, bottom, lineY, perWh, perY);
+    labels(canvas, placer, plotTop, bottom, lineY, perWh, perY);
   }
 
   private double x(double onceIn, double perY) {
@@ -220,8 +222,15 @@ final class ReturnPicture extends Picture {
   }
 
   private void labels(
-      Canvas canvas, LabelPlacer placer, double bottom, double lineY, double perWh, double perY) {
+      Canvas canvas,
+      LabelPlacer placer,
+      double plotTop,
+      double bottom,
+      double lineY,
+      double perWh,
+      double perY) {
     double right = Look.WIDTH - Look.MARGIN;
+    beyond(canvas, placer, plotTop, right);
     line(canvas, placer, lineY, right);
     for (int onceIn : SpellClimate.ONCE_IN) {
       double countedWh = curve.counted(onceIn);
@@ -244,10 +253,16 @@ final class ReturnPicture extends Picture {
         canvas.text(box.left, box.top + 11.0, words, Look.LABEL, false, Look.INK, Anchor.START);
       }
     }
+  }
+
+  private void beyond(Canvas canvas, LabelPlacer placer, double plotTop, double right) {
     if (beyond > 0) {
       String words =
           Say.count(beyond, "winter needs", "winters need") + " more than any bank gives";
-      canvas.text(right, bottom - 6.0, words, Look.LABEL, false, Look.UNMET, Anchor.END);
+      double wide = TextWidth.of(words, Look.LABEL, false);
+      // where their dots would be: above all others, at the rare end
+      placer.take(new Box(right - wide, plotTop - 11.0, right, plotTop + 3.0));
+      canvas.text(right, plotTop, words, Look.LABEL, false, Look.UNMET, Anchor.END);
     }
   }
 

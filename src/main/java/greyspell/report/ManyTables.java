@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** The tables of many winters, for the terminal and the page. */
 final class ManyTables {
   private static final String NOT_TOLD = "–";
+  private static final String NONE = "none";
   private static final int MONTHS = 12;
 
   private final WinterBook book;
@@ -148,8 +149,8 @@ final class ManyTables {
     cells.add(word);
     for (int onceIn : SpellClimate.ONCE_IN) {
       double value = curve.counted(onceIn);
-      boolean isTold = curve.mayPass(onceIn) > 0 && value < Double.POSITIVE_INFINITY;
-      cells.add(isTold ? say.apply(value) : NOT_TOLD);
+      String size = value < Double.POSITIVE_INFINITY ? say.apply(value) : NONE;
+      cells.add(curve.mayPass(onceIn) > 0 ? size : NOT_TOLD);
     }
     return new Row(cells, curve == climate.bank());
   }
@@ -159,7 +160,8 @@ final class ManyTables {
     cells.add("  winters that it still fails");
     for (int onceIn : SpellClimate.ONCE_IN) {
       int fail = climate.bank().mayPass(onceIn);
-      cells.add(fail > 0 ? ofAll(fail) : NOT_TOLD);
+      boolean isThere = climate.bank().counted(onceIn) < Double.POSITIVE_INFINITY;
+      cells.add(fail > 0 && isThere ? ofAll(fail) : NOT_TOLD);
     }
     return new Row(cells, false);
   }
@@ -183,7 +185,9 @@ final class ManyTables {
     if (tail == null) {
       return book.count() < ExtremeTail.LEAST_WINTERS
           ? "Of fewer than " + ExtremeTail.LEAST_WINTERS + " winters no tail is fitted."
-          : "";
+          : climate.bank().value(0) < Double.POSITIVE_INFINITY
+              ? ""
+              : "Where a winter needs more than any bank of these packs gives, no tail of banks is fitted.";
     }
     return "The tail is "
         + (tail.shape() == 0.0 ? "Gumbel's" : "a generalized extreme-value distribution")
@@ -251,7 +255,7 @@ final class ManyTables {
             whole(w.longestShortfall().hours()),
             whole(w.lowestShareOfAll() * 100.0),
             whole(w.spells().stream().mapToInt(s -> s.days()).max().orElse(0)),
-            bankWh < Double.POSITIVE_INFINITY ? Say.kwhCell(bankWh) : NOT_TOLD),
+            bankWh < Double.POSITIVE_INFINITY ? Say.kwhCell(bankWh) : NONE),
         isMarked);
   }
 }

@@ -164,7 +164,7 @@ final class WinterVerdict {
             : Say.number(count - mayFail, 0) + " of " + Say.number(count, 0);
     if (!(needWh < Double.POSITIVE_INFINITY)) {
       more.add(
-          "No bank, however large, carries "
+          "No bank of the same packs, however many, carries "
               + through
               + ": what cold locks in it, what it loses at rest and what its own electronics draw"
               + " grow with it.");
