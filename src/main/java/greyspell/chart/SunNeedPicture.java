@@ -33,7 +33,7 @@ final class SunNeedPicture extends Picture {
         title,
         note,
         description,
-        WordedKey.height(span, key(words)) + (span.isColumn() ? 158.0 : 262.0),
+        WordedKey.height(span, key(words)) + (span.isColumn() ? 164.0 : 262.0),
         span);
     this.months = months;
     this.words = words;
@@ -103,7 +103,7 @@ final class SunNeedPicture extends Picture {
     key.hatched(words.say("picture.sun_left"), Look.PAPER, Look.SUN_EDGE, false);
     key.lined(words.say("picture.need"), Look.HOUSE);
     key.hatched(words.say("picture.unmet"), Look.UNMET_PALE, Look.UNMET, true);
-    double high = top + keyTall + (span().isColumn() ? 24.0 : 40.0);
+    double high = top + keyTall + (span().isColumn() ? 30.0 : 40.0);
     double low = top + height - (span().isColumn() ? AXIS - 8.0 : AXIS);
     scale(canvas, high, low);
     double slot = (span().right() - left) / 12.0;
@@ -120,7 +120,7 @@ final class SunNeedPicture extends Picture {
   private void scale(Canvas canvas, double high, double low) {
     canvas.text(
         span().margin,
-        high - 14.0,
+        high - (span().isColumn() ? 17.0 : 14.0),
         words.say("picture.kwh_day"),
         Look.TICK,
         false,
@@ -158,10 +158,19 @@ final class SunNeedPicture extends Picture {
         x + slot * 0.5,
         low + 15.0,
         label(m.month()),
-        span().isColumn() ? Look.TICK : Look.LABEL,
+        labelSize(slot),
         isMarked,
         isMarked ? Look.UNMET : Look.INK,
         Anchor.MIDDLE);
+  }
+
+  /** So that the longest name stays within its slot. */
+  private double labelSize(double slot) {
+    double widest = 0.0;
+    for (MonthLine m : months) {
+      widest = Math.max(widest, TextWidth.of(label(m.month()), Look.LABEL, true));
+    }
+    return Look.LABEL * Math.min(1.0, (slot - 2.0) / widest);
   }
 
   /** Without its point where a column is too narrow for it. */

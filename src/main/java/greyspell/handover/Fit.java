@@ -16,6 +16,7 @@ record Fit(double sizePt, boolean isParted, double pictureShare) {
   /** The first with which the part fits one page is taken, else the last: front and back. */
   static final List<Fit> TRIED =
       List.of(
+          new Fit(9.8, true, 1.0),
           new Fit(9.2, true, 1.0),
           new Fit(8.8, true, 1.0),
           new Fit(LEAST_PT, true, 1.0),
