@@ -12,10 +12,27 @@ import greyspell.study.Explanation.WinterLine;
 import greyspell.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Energy books, autonomy, reliability, spells, options, losses. */
 final class BooksPages {
   private static final int MOST_SPELLS = 20;
+
+  /** Losses on the way from the light to the sun that is used, by name. */
+  private static final Set<String> BEFORE_USE =
+      Set.of(
+          "incidence",
+          "shade",
+          "soiling",
+          "snow",
+          "temperature_and_low_light_delta",
+          "mismatch",
+          "ageing",
+          "array_wiring",
+          "outside_window",
+          "held_at_bank_voltage",
+          "controller",
+          "controller_wiring");
 
   private final Told told;
   private final Sheet sheet;
@@ -105,7 +122,7 @@ final class BooksPages {
         cells.add(sheet.kwh(sums[k] / told.years()));
       }
     }
-    cells.add(words.number(hours / told.years(), hours % (int) told.years() == 0 ? 0 : 1));
+    cells.add(words.number(hours / told.years(), told.years() == 1.0 ? 0 : 1));
     return new Row(cells, hours > 0);
   }
 
@@ -215,6 +232,32 @@ final class BooksPages {
         rows,
         false);
     worst(why.spells().get(0));
+    causes();
+  }
+
+  /** Of all that was missing: page one draws them, here they stand one by one. */
+  private void causes() {
+    Explanation.Shares shares = why.shares();
+    if (shares == null || shares.parts().isEmpty()) {
+      return;
+    }
+    sheet.part("client.causes");
+    var rows = new ArrayList<Row>();
+    for (Explanation.Part part : shares.parts()) {
+      rows.add(
+          Row.of(
+              words.say(part.cause().key()),
+              words.say(part.cause().isSeason() ? "cause.kind.season" : "cause.kind.fixable"),
+              sheet.kwh(part.wh()),
+              words.percent(part.ofWholeShare()),
+              sheet.kwh(part.aloneWh())));
+    }
+    sheet.table(
+        "client.causes",
+        List.of("head.cause", "head.whose", "head.kwh_all", "head.share", "head.alone"),
+        rows,
+        false);
+    sheet.small("causes.note");
   }
 
   private void worst(Explanation.Spell spell) {
@@ -278,19 +321,26 @@ final class BooksPages {
         new Row(
             List.of(words.say("losses.nominal"), sheet.kwh(f.solarNominalWh() / told.years())),
             true));
-    for (Named loss : f.lossesWh()) {
-      if (Math.abs(loss.wh()) >= 50.0 * told.years()) {
-        rows.add(Row.of(words.say("loss." + loss.name()), sheet.kwh(loss.wh() / told.years())));
-      }
-    }
+    losses(rows, f, true);
     rows.add(Row.of(words.say("losses.clipped"), sheet.kwh(f.clippedWh() / told.years())));
     rows.add(Row.of(words.say("losses.left_over"), sheet.kwh(f.curtailedWh() / told.years())));
     rows.add(
         new Row(
             List.of(words.say("losses.used"), sheet.kwh(f.solarUsedWh() / told.years())), true));
+    losses(rows, f, false);
     rows.add(
         new Row(List.of(words.say("losses.served"), sheet.kwh(f.servedWh() / told.years())), true));
     sheet.table("section.losses", List.of("head.part", "head.kwh_year"), rows, false);
     sheet.small("losses.note");
+  }
+
+  /** Those before the sun is used, or those after. */
+  private void losses(List<Row> rows, Figures figures, boolean isBefore) {
+    for (Named loss : figures.lossesWh()) {
+      if (BEFORE_USE.contains(loss.name()) == isBefore
+          && Math.abs(loss.wh()) >= 50.0 * told.years()) {
+        rows.add(Row.of(words.say("loss." + loss.name()), sheet.kwh(loss.wh() / told.years())));
+      }
+    }
   }
 }

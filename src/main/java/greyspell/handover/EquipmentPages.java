@@ -8,6 +8,7 @@ import greyspell.electrical.Finding.Severity;
 import greyspell.electrical.StringJudge;
 import greyspell.electrical.StringRules;
 import greyspell.handover.Block.Row;
+import greyspell.outcome.Outcome.MonthBooks;
 import greyspell.power.GeneratorRules;
 import greyspell.scenario.Scenario;
 import greyspell.storage.BankSpec;
@@ -68,6 +69,7 @@ final class EquipmentPages {
             "head.plane", "head.module", "head.strings", "head.rated", "head.tilt", "head.azimuth"),
         rows,
         false);
+    sheet.small("panels.note");
     ControllerSpec c = home.controller();
     sheet.fact(
         "panels.controller",
@@ -212,10 +214,14 @@ final class EquipmentPages {
     }
     sheet.fact(
         "bank.temperature",
-        words.say("range", words.temperature(rounded(lowC)), words.temperature(rounded(highC))));
+        range(words.temperature(rounded(lowC)), words.temperature(rounded(highC))));
     sheet.fact("bank.blocked", words.hours(blocked / told.years()));
     double cycles = told.result().outcome().total().equivalentFullCycles() / told.years();
     sheet.fact("bank.cycles", words.number(cycles, 0));
+  }
+
+  private String range(String low, String high) {
+    return low.equals(high) ? low : words.say("range", low, high);
   }
 
   private static double rounded(double temperatureC) {
@@ -257,6 +263,7 @@ final class EquipmentPages {
       sheet.fact("generator.starts", words.number(books.generatorStarts() / told.years(), 0));
       sheet.fact("generator.energy", words.energy(books.generatorWh() / told.years()));
       sheet.fact("generator.fuel", words.fuel(fuelL / told.years()));
+      generatorMonths();
     }
     if (other != null) {
       var books = told.result().outcome().total().beyond();
@@ -264,5 +271,49 @@ final class EquipmentPages {
       sheet.fact("generator.other.used", words.energy(books.otherUsedWh() / told.years()));
       sheet.fact("generator.other.left", words.energy(books.otherCurtailedWh() / told.years()));
     }
+  }
+
+  /** When it runs: an average year, month by month. */
+  private void generatorMonths() {
+    var hours = new int[13];
+    var starts = new int[13];
+    var wh = new double[13];
+    for (MonthBooks m : told.result().outcome().months()) {
+      var books = m.figures().beyond();
+      hours[m.month()] += books.generatorHours();
+      starts[m.month()] += books.generatorStarts();
+      wh[m.month()] += books.generatorWh();
+    }
+    double[] fuelL = fuelByMonthL();
+    var rows = new ArrayList<Row>();
+    for (int month = 1; month <= 12; month++) {
+      rows.add(
+          new Row(
+              List.of(
+                  words.month(month),
+                  words.number(hours[month] / told.years(), 1),
+                  words.number(starts[month] / told.years(), 1),
+                  sheet.kwh(wh[month] / told.years()),
+                  words.fuel(fuelL[month] / told.years())),
+              hours[month] > 0));
+    }
+    sheet.part("generator.months");
+    sheet.table(
+        "generator.months",
+        List.of("head.month", "head.generator_hours", "head.starts", "head.kwh", "head.fuel"),
+        rows,
+        false);
+  }
+
+  private double[] fuelByMonthL() {
+    var fuelL = new double[13];
+    int from = 0, hours = told.calendar().hours();
+    for (int h = 1; h <= hours; h++) {
+      if (h == hours || told.calendar().month(h) != told.calendar().month(from)) {
+        fuelL[told.calendar().month(from)] += told.result().fuelBetween(from, h).fuelL();
+        from = h;
+      }
+    }
+    return fuelL;
   }
 }

@@ -193,7 +193,7 @@ final class PageText {
           "aria-label",
           table.caption());
     }
-    out.open("table", "class", table.isText() ? "rows words" : "rows");
+    out.open("table", "class", kind(table));
     out.open("thead").open("tr");
     table.head().forEach(head -> out.element("th", head, "scope", "col"));
     out.close("tr").close("thead").open("tbody");
@@ -214,9 +214,13 @@ final class PageText {
     }
   }
 
+  /** Tables of words share their width by the number of their columns. */
+  private static String kind(Block.Table table) {
+    return table.isText() ? "rows words columns-" + table.head().size() : "rows";
+  }
+
   private void figure(Block.Figure figure) {
     Picture picture = paper == null ? figure.pictures().page() : figure.pictures().column();
-    String title = picture.title();
     if (paper != null) {
       out.open("div", "class", "figure");
       out.open(
@@ -226,15 +230,16 @@ final class PageText {
           "data",
           picture.name(),
           "title",
-          title,
+          picture.title(),
           "style",
           Pdf.placeOf(picture, paper, fit));
       out.close("object").close("div");
       return;
     }
     out.open("figure");
-    out.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", title);
-    out.raw(Pictures.svg(picture)).close("div");
+    out.open("div", "class", "wide").raw(Pictures.svg(picture)).close("div");
+    out.open("div", "class", "narrow");
+    out.raw(Pictures.svg(figure.pictures().column())).close("div");
     out.open("details").element("summary", words.say("figure.table"));
     table(figure.figures());
     out.close("details").close("figure");

@@ -107,22 +107,18 @@ final class SitePages {
       rows.add(
           Row.of(
               words.month(m),
-              words.temperature(rounded(sum[m] / hours[m])),
-              words.temperature(rounded(low[m])),
-              words.temperature(rounded(high[m])),
+              words.evenTemperature(sum[m] / hours[m]),
+              words.evenTemperature(low[m]),
+              words.evenTemperature(high[m]),
               sheet.kwh(sunWh[m] / hours[m] * 24.0)));
     }
     return rows;
   }
 
-  private static double rounded(double temperatureC) {
-    return Math.round(temperatureC * 10.0) / 10.0;
-  }
-
   private void weather() {
     sheet.section("weather");
-    sheet.add(Block.Text.of(sheet.weather(told.explanation().weather())));
     if (told.explanation().weather().key().equals("weather.drawn")) {
+      sheet.add(Block.Text.of(sheet.weather(told.explanation().weather())));
       sheet.text("weather.two");
     }
     WeatherSource source = told.result().weather().source();
@@ -188,6 +184,10 @@ final class SitePages {
         rows,
         false);
     sheet.small("load.note");
+    double growth = told.home().load().growthFraction();
+    if (growth != 0.0) {
+      sheet.text("load.growth", words.percent(growth));
+    }
     alwaysOn();
     peaks();
   }

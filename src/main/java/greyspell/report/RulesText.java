@@ -68,9 +68,7 @@ public final class RulesText {
   static List<String> reading(RuleCard card) {
     var lines = new java.util.ArrayList<String>();
     lines.add(
-        (card.rules().isEmpty()
-                ? ""
-                : "Each line counts its rule together with those above it. ")
+        (card.rules().isEmpty() ? "" : "Each line counts its rule together with those above it. ")
             + "Found on "
             + Say.count(card.learnt().size(), "winter", "winters")
             + ", tried on "

@@ -256,6 +256,11 @@ public final class Words {
         : local(Show.trimmed(temperatureC, 1)) + " °C";
   }
 
+  /** "-16.0 °C" or "3 °F": all with as many decimals, for a column. */
+  public String evenTemperature(double temperatureC) {
+    return units == Units.US ? temperature(temperatureC) : number(temperatureC, 1) + " °C";
+  }
+
   /** Fuel: "23 litres" or "6.1 gallons". */
   public String fuel(double fuelL) {
     boolean isUs = units == Units.US;

@@ -171,10 +171,15 @@ class BrowserTest {
     List<WebElement> figures = chrome().findElements(By.tagName("figure"));
     assertTrue(figures.size() >= 3);
     for (WebElement figure : figures) {
-      assertEquals(1, figure.findElements(By.cssSelector("svg[role=img] > title")).size());
-      assertEquals(1, figure.findElements(By.cssSelector("svg[role=img] > desc")).size());
+      assertEquals(2, figure.findElements(By.cssSelector("svg[role=img] > title")).size());
+      assertEquals(2, figure.findElements(By.cssSelector("svg[role=img] > desc")).size());
+      assertEquals(1, shown(figure));
       assertTrue(figure.findElements(By.cssSelector("details table tbody tr")).size() >= 4);
     }
+  }
+
+  private static long shown(WebElement figure) {
+    return figure.findElements(By.tagName("svg")).stream().filter(WebElement::isDisplayed).count();
   }
 
   // ---- widths
@@ -191,6 +196,12 @@ class BrowserTest {
   void nothingSticksOutOnAPhone() {
     Browser.width(chrome(), 360);
     fits();
+    for (WebElement figure : chrome().findElements(By.tagName("figure"))) {
+      assertEquals(1, shown(figure));
+      WebElement column = figure.findElement(By.cssSelector(".narrow svg"));
+      assertTrue(column.isDisplayed());
+      assertTrue(column.getRect().getWidth() <= 360, "the picture is as wide as the phone");
+    }
   }
 
   @Test

@@ -12,8 +12,10 @@ import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 
 /** A page in another language has none of the first one left, the user's own names aside. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class GermanTest {
   /** Frequent English words that are no German ones. */
   private static final Set<String> ENGLISH =
@@ -81,9 +83,28 @@ class GermanTest {
           "served",
           "unmet");
 
+  private final HandedOver handed = new HandedOver("harrow-combe", "de");
+
+  @Test
+  void theGeneratorsMonthsAddUpToItsYear() {
+    double hours = 0.0;
+    for (Block block : handed.pages.technical()) {
+      if (block instanceof Block.Table t
+          && t.caption().equals(handed.words.say("generator.months"))) {
+        for (Block.Row row : t.rows()) {
+          hours += Double.parseDouble(row.cells().get(1).replace(',', '.'));
+        }
+      }
+    }
+    double year =
+        handed.result.outcome().total().beyond().generatorHours()
+            / (double) handed.result.ledger().forcing().calendar().years();
+    assertTrue(year > 10.0);
+    assertEquals(year, hours, 12 * 0.05);
+  }
+
   @Test
   void noEnglishIsLeftAndTheClientsPartFitsOnePage() throws IOException {
-    var handed = new HandedOver("harrow-combe", "de");
     try (var document = Loader.loadPDF(handed.pdf())) {
       var stripper = new PDFTextStripper();
       stripper.setStartPage(2);

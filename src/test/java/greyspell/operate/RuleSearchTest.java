@@ -95,8 +95,7 @@ final class RuleSearchTest {
     String weather = Path.of("weather-samples/grey-maritime.csv").toAbsolutePath().toString();
     Path file = folder.resolve("cabin.yaml");
     Files.writeString(
-        file,
-        text.replace("../weather-samples/grey-maritime.csv", weather) + "\nstart: 0 %\n");
+        file, text.replace("../weather-samples/grey-maritime.csv", weather) + "\nstart: 0 %\n");
     Scenario home = ScenarioReader.read(file, Path.of("shared"));
     var source = WintersWanted.of(home, 2).draw(home).source();
     Trials trials = Trials.of(home, source, 2, (what, done) -> {});
@@ -111,7 +110,8 @@ final class RuleSearchTest {
   @Test
   void whatWarmsOrCoolsIsLeftAlone() {
     assertTrue(WarmOrCold.isIn("Stock-tank heater") && WarmOrCold.isIn("Chest freezer"));
-    assertTrue(WarmOrCold.isIn("Fridge-freezer, efficient") && WarmOrCold.isIn("Well pump, 1/2 hp"));
+    assertTrue(
+        WarmOrCold.isIn("Fridge-freezer, efficient") && WarmOrCold.isIn("Well pump, 1/2 hp"));
     assertFalse(WarmOrCold.isIn("Washing machine, cold wash") || WarmOrCold.isIn("Television"));
   }
 

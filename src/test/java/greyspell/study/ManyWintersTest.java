@@ -120,13 +120,16 @@ class ManyWintersTest {
     }
   }
 
-  /** More packs bring their electronics: the bank told from six is the one that is run with more. */
+  /**
+   * More packs bring their electronics: the bank told from six is the one that is run with more.
+   */
   @ParameterizedTest
   @CsvSource({"12", "24", "34"})
   void theBankThatRidesThroughIsThatOfSoManyPacks(int packs) throws IOException {
     Scenario six = home("alder-fold", "{means: means.csv}");
     Path file = folder.resolve("alder-fold.yaml");
-    String more = Files.readString(file).replaceFirst("in_parallel: 6 ", "in_parallel: " + packs + " ");
+    String more =
+        Files.readString(file).replaceFirst("in_parallel: 6 ", "in_parallel: " + packs + " ");
     Scenario many = ScenarioReader.read(Files.writeString(file, more), Path.of("shared"));
     WintersWanted wanted = WintersWanted.of(six, 40);
     var book = ManyWinters.run(many, wanted, 2, SILENT).book();

@@ -352,7 +352,11 @@ class NetworkReadersTest {
     assertEquals(-93.8, requireNonNull(series.source().longitudeDeg()), 0.0);
     assertEquals(390.25, requireNonNull(series.source().elevationM()), 0.0);
     assertEquals(
-        1, refusal(file("n.csv", text.replace("longitude -93.8000", ""))).split("s\\.csv|n\\.csv").length - 1);
+        1,
+        refusal(file("n.csv", text.replace("longitude -93.8000", "")))
+                .split("s\\.csv|n\\.csv")
+                .length
+            - 1);
   }
 
   @Test
