@@ -2,6 +2,8 @@ package greyspell.cause;
 
 import greyspell.quantity.Show;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /** One value within a sentence: what it is, so that each language can write it in its own way. */
 public sealed interface SaidValue {
@@ -103,6 +105,23 @@ public sealed interface SaidValue {
       return name;
     }
   }
+
+  /** Energy by the user's own names, most first: "Well pump 1.20 kWh; Laptop 0.31 kWh". */
+  record Amounts(List<Amount> amounts) implements SaidValue {
+    public Amounts {
+      amounts = List.copyOf(amounts);
+    }
+
+    @Override
+    public String shown() {
+      return amounts.stream()
+          .map(a -> a.name() + " " + Show.energy(a.wh()))
+          .collect(Collectors.joining("; "));
+    }
+  }
+
+  /** Of one load. */
+  record Amount(String name, double wh) {}
 
   /** A word of the program, by its own key, to be said in the same language: "cause.snow". */
   record Word(String key) implements SaidValue {

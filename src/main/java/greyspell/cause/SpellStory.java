@@ -2,7 +2,9 @@ package greyspell.cause;
 
 import greyspell.balance.Ledger;
 import greyspell.balance.LedgerColumn;
+import greyspell.balance.NamedHours;
 import greyspell.calendar.HourCalendar;
+import greyspell.cause.SaidValue.Amounts;
 import greyspell.cause.SaidValue.Clock;
 import greyspell.cause.SaidValue.Day;
 import greyspell.cause.SaidValue.Days;
@@ -31,16 +33,22 @@ public final class SpellStory {
 
   private static final double LEAST_TOLD_WH = 0.5;
   private static final double LEAST_LOCKED_SHARE = 0.005;
+  private static final double LEAST_SNOW_SHARE = 0.01;
+  private static final String SNOW = "snow";
+  private static final int LOADS_NAMED = 5;
 
   private final DarkSpell spell;
   private final Ledger ledger;
   private final double[] needWh;
+  private final CutLoads loads;
   private final boolean isDated;
   private final HourCalendar calendar;
   private final List<Said> said = new ArrayList<>();
 
-  private SpellStory(DarkSpell spell, Ledger ledger, double[] needWh, boolean isDated) {
+  private SpellStory(
+      DarkSpell spell, Ledger ledger, double[] needWh, CutLoads loads, boolean isDated) {
     this.spell = spell;
+    this.loads = loads;
     this.ledger = ledger;
     this.needWh = needWh;
     this.isDated = isDated;
@@ -51,13 +59,16 @@ public final class SpellStory {
    * The story.
    *
    * @param needWh of each hour on the bus
+   * @param loads of the house, to say which of them went without
    * @param isDated whether the years are real ones
    */
-  public static List<Said> of(DarkSpell spell, Ledger ledger, double[] needWh, boolean isDated) {
-    var story = new SpellStory(spell, ledger, needWh, isDated);
+  public static List<Said> of(
+      DarkSpell spell, Ledger ledger, double[] needWh, CutLoads loads, boolean isDated) {
+    var story = new SpellStory(spell, ledger, needWh, loads, isDated);
     story.began();
     story.brought();
-    story.darkest();
+    story.poorest();
+    story.snow();
     story.eased();
     story.reserve();
     story.cut();
@@ -117,23 +128,49 @@ public final class SpellStory {
             new Percent(neededWh > 0.0 ? broughtWh / neededWh : 0.0)));
   }
 
-  /** The first day, on which the bank was still full, is looked at only if it is the only one. */
-  private void darkest() {
-    SpellDay darkest = null;
-    for (int i = Math.min(1, spell.days().size() - 1); i < spell.days().size(); i++) {
-      SpellDay day = spell.days().get(i);
-      if (darkest == null || day.solarBusWh() < darkest.solarBusWh()) {
-        darkest = day;
-      }
+  /**
+   * Snow on the panels makes a poor day as well as cloud does, so it is not called a dark one. Told
+   * only of a day that brought less than the house needed, and where many brought nothing, how many
+   * they were.
+   */
+  private void poorest() {
+    List<SpellDay> days = wholeDays();
+    SpellDay poorest = days.get(0);
+    int empty = 0;
+    for (SpellDay day : days) {
+      poorest = day.solarBusWh() < poorest.solarBusWh() ? day : poorest;
+      empty += day.solarBusWh() < LEAST_TOLD_WH ? 1 : 0;
     }
-    if (darkest != null && darkest.needWh() > 0.0) {
+    var date = new Day(poorest.date(), isDated);
+    if (empty > 1) {
+      said.add(Said.of("story.poorest.nothing", new Days(empty), date));
+    } else if (poorest.solarBusWh() < poorest.needWh()) {
       said.add(
           Said.of(
-              "story.darkest",
-              new Day(darkest.date(), isDated),
-              new Energy(darkest.solarBusWh()),
-              new Percent(darkest.solarBusWh() / darkest.needWh())));
+              "story.poorest",
+              date,
+              new Energy(poorest.solarBusWh()),
+              new Percent(poorest.solarBusWh() / poorest.needWh())));
     }
+  }
+
+  /** From the beginning to the last hour that was not served; where it matters. */
+  private void snow() {
+    int from = spell.fromHour(), to = spell.lastUnmetHour() + 1;
+    double heldWh = 0.0;
+    for (NamedHours loss : ledger.forcing().arrayLosses()) {
+      heldWh += loss.name().equals(SNOW) ? sum(loss.wh(), from, to) : 0.0;
+    }
+    if (heldWh >= LEAST_SNOW_SHARE * sum(needWh, from, to)) {
+      said.add(Said.of("story.snow", new Energy(heldWh)));
+    }
+  }
+
+  /** Those that lie in the spell from midnight on; the first, if there is no other. */
+  private List<SpellDay> wholeDays() {
+    List<SpellDay> days = spell.days();
+    boolean isFirstIn = spell.fromHour() % 24 == 0 || days.size() == 1;
+    return isFirstIn ? days : days.subList(1, days.size());
   }
 
   /** What else fed the house, and what was let go or put off by rule, from beginning to end. */
@@ -154,6 +191,7 @@ public final class SpellStory {
     double shedWh = sum(LedgerColumn.SHED, from, to);
     if (shedWh >= LEAST_TOLD_WH) {
       said.add(Said.of("story.shed", new Energy(shedWh)));
+      whose("story.shed.loads", loads.letGo(from, to, LOADS_NAMED));
     }
     double putOffWh = sum(LedgerColumn.PUT_OFF, from, to);
     if (putOffWh >= LEAST_TOLD_WH) {
@@ -162,6 +200,25 @@ public final class SpellStory {
               "story.put_off",
               new Energy(putOffWh),
               new Energy(sum(LedgerColumn.MADE_UP, from, to))));
+      whose("story.put_off.loads", loads.putOff(from, to, LOADS_NAMED));
+    }
+  }
+
+  private void whose(String key, CutLoads.Cut cut) {
+    List<SaidValue.Amount> told =
+        cut.named().stream().filter(a -> a.wh() >= LEAST_TOLD_WH).toList();
+    if (!told.isEmpty()) {
+      said.add(Said.of(key, new Amounts(told)));
+    }
+    double othersWh = cut.othersWh();
+    for (SaidValue.Amount amount : cut.named()) {
+      othersWh += told.contains(amount) ? 0.0 : amount.wh();
+    }
+    if (othersWh >= LEAST_TOLD_WH && !told.isEmpty()) {
+      said.add(Said.of("story.loads.others", new Energy(othersWh)));
+    }
+    if (cut.unknownWh() >= LEAST_TOLD_WH) {
+      said.add(Said.of("story.loads.unknown", new Energy(cut.unknownWh())));
     }
   }
 
@@ -184,6 +241,10 @@ public final class SpellStory {
     }
   }
 
+  private CutLoads.Cut lacked(int mostNamed) {
+    return loads.unserved(spell.firstUnmetHour(), spell.lastUnmetHour() + 1, mostNamed);
+  }
+
   private void cut() {
     said.add(Said.of("story.cut", new Energy(spell.unmetWh()), new Hours(spell.unmetHours())));
     int longest = 0, run = 0;
@@ -194,6 +255,7 @@ public final class SpellStory {
     if (longest < spell.unmetHours()) {
       said.add(Said.of("story.longest", new Hours(longest)));
     }
+    whose("story.cut.loads", lacked(LOADS_NAMED));
     for (Reason reason : REASONS) {
       double wh = sum(reason.column, spell.firstUnmetHour(), spell.lastUnmetHour() + 1);
       boolean isAll = spell.unmetWh() - wh < LEAST_TOLD_WH;
@@ -217,6 +279,9 @@ public final class SpellStory {
             clock(last),
             new Energy(day.solarBusWh()),
             new Energy(day.needWh())));
+    if (day.otherWh() >= LEAST_TOLD_WH) {
+      said.add(Said.of("story.recovered.other", new Energy(day.otherWh())));
+    }
     if (day.generatorWh() >= LEAST_TOLD_WH) {
       said.add(Said.of("story.recovered.generator", new Energy(day.generatorWh())));
     }

@@ -124,6 +124,21 @@ public final class LoadHours {
     return books;
   }
 
+  /**
+   * Asked for by one load, by its place among {@link #books}: a new array, worked out anew. The sum
+   * over all loads is what the house asks for.
+   */
+  public double[] wh(int book) {
+    var wh = new double[calendar.hours()];
+    if (book < appliances.size()) {
+      double[] dayFactor = dayFactor();
+      appliances.get(book).addHours(wh, 1.0 + plan.growthFraction(), dayFactor, hourFactor(dayFactor));
+    } else if (log != null) {
+      addLog(log.wh(), wh, books.get(book).priority());
+    }
+    return wh;
+  }
+
   /** How the log was extended, null where it has no fit. */
   public @Nullable LogFit logFit() {
     return log == null ? null : log.fit();

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import greyspell.cause.DarkSpell;
 import greyspell.cause.Said;
+import greyspell.cause.SaidValue.Amount;
 import greyspell.cause.SpellDay;
 import greyspell.study.Explanation;
 import greyspell.study.Explanation.MonthLine;
@@ -161,6 +162,15 @@ public final class ExplainJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+    json.writeArrayFieldStart("cut");
+    for (Amount load : told.cut().named()) {
+      json.writeStartObject();
+      json.writeStringField("load", load.name());
+      kwh("kwh", load.wh());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    kwh("cut_unknown_kwh", told.cut().unknownWh());
     shares(told.shares());
     saids("story", told.story());
     remedies("remedies", told.remedies());

@@ -6,6 +6,7 @@ import greyspell.balance.Ledger;
 import greyspell.balance.LedgerColumn;
 import greyspell.calendar.HourCalendar;
 import greyspell.calendar.Winter;
+import greyspell.cause.CutLoads;
 import greyspell.cause.DarkSpell;
 import greyspell.cause.DarkSpells;
 import greyspell.cause.Said;
@@ -18,6 +19,7 @@ import greyspell.cause.SpellStory;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.Evidence;
 import greyspell.load.LoadBook;
+import greyspell.load.LoadHours;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
 import greyspell.study.CauseRuns.Stretch;
@@ -265,6 +267,7 @@ public final class ExplainStudy {
     for (int p = 0; p < dark.size() && causes != null; p++) {
       PartBooks part = dark.get(p);
       double[] need = needWh(part.part, part.ledger);
+      CutLoads loads = loads(part);
       for (int i = 0; i < part.spells.size(); i++) {
         DarkSpell spell = part.spells.get(i);
         spells.add(
@@ -273,8 +276,9 @@ public final class ExplainStudy {
                 part.part,
                 spell,
                 causes.shares(p, i),
-                SpellStory.of(spell, part.ledger, need, isDated),
+                SpellStory.of(spell, part.ledger, need, loads, isDated),
                 SpellStory.days(spell, isDated),
+                loads.unserved(spell.fromHour(), spell.toHour(), Integer.MAX_VALUE),
                 remedies.of(spells.size())));
       }
     }
@@ -283,6 +287,28 @@ public final class ExplainStudy {
             .thenComparing(Spell::part)
             .thenComparing(s -> s.spell().fromHour()));
     return spells;
+  }
+
+  private CutLoads loads(PartBooks part) {
+    return loads(part.ledger, trials.load(part.part, home));
+  }
+
+  /** Which of the loads of a house went without. */
+  static CutLoads loads(Ledger ledger, LoadHours asked) {
+    var loads = new ArrayList<CutLoads.Asked>();
+    for (int i = 0; i < asked.books().size(); i++) {
+      LoadBook book = asked.books().get(i);
+      CutLoads.Rank rank =
+          switch (book.priority()) {
+            case MUST_RUN -> CutLoads.Rank.MUST;
+            case SHOULD_RUN -> CutLoads.Rank.SHOULD;
+            case CAN_WAIT -> CutLoads.Rank.CAN_WAIT;
+          };
+      loads.add(
+          new CutLoads.Asked(
+              book.name(), rank, book.isDirectCurrent(), book.isMedical(), asked.wh(i)));
+    }
+    return new CutLoads(ledger, loads);
   }
 
   private static String winterOf(DarkSpell spell, PartBooks part) {

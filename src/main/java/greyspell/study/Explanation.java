@@ -1,5 +1,6 @@
 package greyspell.study;
 
+import greyspell.cause.CutLoads;
 import greyspell.cause.DarkSpell;
 import greyspell.cause.Said;
 import greyspell.scenario.Scenario;
@@ -113,6 +114,7 @@ public record Explanation(
    * @param shares of its unserved energy
    * @param story sentences in order of time
    * @param dayLines one sentence for each of its days
+   * @param cut which loads went without
    * @param remedies the smallest of each kind that prevents this spell, free ones first
    */
   public record Spell(
@@ -122,6 +124,7 @@ public record Explanation(
       Shares shares,
       List<Said> story,
       List<Said> dayLines,
+      CutLoads.Cut cut,
       List<Remedy> remedies) {
     public Spell {
       story = List.copyOf(story);

@@ -153,6 +153,11 @@ public final class Words {
     if (value instanceof SaidValue.Temperature v) {
       return temperature(v.temperatureC());
     }
+    if (value instanceof SaidValue.Amounts v) {
+      // the names have commas of their own
+      return String.join(
+          "; ", v.amounts().stream().map(a -> a.name() + " " + energy(a.wh())).toList());
+    }
     if (value instanceof SaidValue.Word v) {
       return pattern(v.key());
     }

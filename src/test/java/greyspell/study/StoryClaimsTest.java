@@ -8,11 +8,15 @@ import static org.junit.jupiter.api.Assertions.fail;
 import greyspell.balance.Design;
 import greyspell.balance.Ledger;
 import greyspell.balance.LedgerColumn;
+import greyspell.balance.NamedHours;
 import greyspell.calendar.HourCalendar;
+import greyspell.cause.CutLoads;
 import greyspell.cause.DarkSpell;
 import greyspell.cause.DarkSpells;
 import greyspell.cause.Said;
+import greyspell.cause.SaidValue;
 import greyspell.cause.SpellStory;
+import greyspell.load.LoadHours;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
 import greyspell.scenario.ScenarioReader;
@@ -79,9 +83,11 @@ final class StoryClaimsTest {
     List<DarkSpell> spells = DarkSpells.of(ledger, needWh);
     double sumWh = 0.0;
     int sumHours = 0;
+    LoadHours asked = trials.load(0, home);
+    CutLoads loads = ExplainStudy.loads(ledger, asked);
     for (DarkSpell spell : spells) {
-      var claims = new Claims(ledger, needWh, spell);
-      SpellStory.of(spell, ledger, needWh, true).forEach(claims::hold);
+      var claims = new Claims(ledger, needWh, spell, asked);
+      SpellStory.of(spell, ledger, needWh, loads, true).forEach(claims::hold);
       claims.holdTogether();
       SpellStory.days(spell, true).forEach(claims::holdDay);
       sumWh += spell.unmetWh();
@@ -130,10 +136,13 @@ final class StoryClaimsTest {
     final double[] needWh;
     final DarkSpell spell;
     final double windowWh;
+    final LoadHours asked;
+    double wholeWh, toldWh = -1.0;
     int from = -1, first = -1, last = -1, back = -1;
 
-    Claims(Ledger ledger, double[] needWh, DarkSpell spell) {
+    Claims(Ledger ledger, double[] needWh, DarkSpell spell, LoadHours asked) {
       this.ledger = ledger;
+      this.asked = asked;
       this.needWh = needWh;
       this.spell = spell;
       calendar = ledger.forcing().calendar();
@@ -142,6 +151,7 @@ final class StoryClaimsTest {
 
     void hold(Said said) {
       MET.add(said.key());
+      holdWhose(said);
       List<String> v = read(said);
       String text = WORDS.say(said);
       switch (said.key()) {
@@ -169,7 +179,25 @@ final class StoryClaimsTest {
           assertEquals(WORDS.energy(neededWh), v.get(4), text);
           assertEquals(WORDS.percent(broughtWh / neededWh), v.get(5), text);
         }
-        case "story.darkest" -> darkest(v, text);
+        case "story.poorest" -> poorest(v, text);
+        case "story.poorest.nothing" -> {
+          int days = 0, firstDay = -1;
+          for (int day = (from + 23) / 24 * 24; day < spell.toHour(); day += 24) {
+            if (sum(ledger.forcing().solarBusWh(), day, day + 24) < 0.5) {
+              firstDay = days == 0 ? day : firstDay;
+              days++;
+            }
+          }
+          assertEquals(WORDS.days(days), v.get(0), text);
+          assertEquals(hour(v.get(1), "00:00"), firstDay, text);
+        }
+        case "story.snow" -> {
+          double heldWh = 0.0;
+          for (NamedHours loss : ledger.forcing().arrayLosses()) {
+            heldWh += loss.name().startsWith("snow") ? sum(loss.wh(), from, last + 1) : 0.0;
+          }
+          assertEquals(WORDS.energy(heldWh), v.get(0), text);
+        }
         case "story.other" ->
             assertEquals(energy(LedgerColumn.OTHER_AVAILABLE, from, spell.toHour()), v.get(0));
         case "story.generator" -> {
@@ -180,10 +208,16 @@ final class StoryClaimsTest {
           assertEquals(WORDS.hours(hours), v.get(0), text);
           assertEquals(energy(LedgerColumn.GENERATOR, from, spell.toHour()), v.get(1), text);
         }
-        case "story.shed" ->
-            assertEquals(energy(LedgerColumn.SHED, from, spell.toHour()), v.get(0), text);
+        case "story.shed" -> {
+          wholeWh = sum(LedgerColumn.SHED.of(ledger), from, spell.toHour());
+          assertEquals(WORDS.energy(wholeWh), v.get(0), text);
+        }
+        case "story.cut.loads", "story.shed.loads", "story.put_off.loads" -> loads(said, text);
+        case "story.loads.others", "story.loads.unknown" ->
+            toldWh += ((SaidValue.Energy) said.values().get(0)).wh();
         case "story.put_off" -> {
-          assertEquals(energy(LedgerColumn.PUT_OFF, from, spell.toHour()), v.get(0), text);
+          wholeWh = sum(LedgerColumn.PUT_OFF.of(ledger), from, spell.toHour());
+          assertEquals(WORDS.energy(wholeWh), v.get(0), text);
           assertEquals(energy(LedgerColumn.MADE_UP, from, spell.toHour()), v.get(1), text);
         }
         case "story.reserve" -> {
@@ -205,6 +239,7 @@ final class StoryClaimsTest {
             wh += ledger.unmetWh(h);
             hours += ledger.isUnmet(h) ? 1 : 0;
           }
+          wholeWh = wh;
           assertEquals(WORDS.energy(wh), v.get(0), text);
           assertEquals(WORDS.hours(hours), v.get(1), text);
         }
@@ -230,6 +265,10 @@ final class StoryClaimsTest {
               WORDS.energy(sum(ledger.forcing().solarBusWh(), day, day + 24)), v.get(2), text);
           assertEquals(WORDS.energy(sum(needWh, day, day + 24)), v.get(3), text);
         }
+        case "story.recovered.other" ->
+            assertEquals(
+                energy(LedgerColumn.OTHER_AVAILABLE, back / 24 * 24, back / 24 * 24 + 24),
+                v.get(0));
         case "story.recovered.generator" ->
             assertEquals(
                 energy(LedgerColumn.GENERATOR, back / 24 * 24, back / 24 * 24 + 24), v.get(0));
@@ -279,13 +318,44 @@ final class StoryClaimsTest {
       }
     }
 
-    private void darkest(List<String> v, String text) {
+    private void poorest(List<String> v, String text) {
       int told = hour(v.get(0), "00:00");
       double toldWh = sum(ledger.forcing().solarBusWh(), told, told + 24);
       assertEquals(WORDS.energy(toldWh), v.get(1), text);
       assertEquals(WORDS.percent(toldWh / sum(needWh, told, told + 24)), v.get(2), text);
-      for (int day = from / 24 * 24 + 24; day < spell.toHour(); day += 24) {
+      assertTrue(toldWh < sum(needWh, told, told + 24), text);
+      for (int day = (from + 23) / 24 * 24; day < spell.toHour(); day += 24) {
         assertTrue(toldWh <= sum(ledger.forcing().solarBusWh(), day, day + 24) + 1e-9, text);
+      }
+    }
+
+    /** No load lacked more than it asked for in the hours in which anything was cut. */
+    private void loads(Said said, String text) {
+      toldWh = 0.0;
+      for (SaidValue.Amount load : ((SaidValue.Amounts) said.values().get(0)).amounts()) {
+        assertTrue(text.contains(load.name() + " " + WORDS.energy(load.wh())), text);
+        double mostWh = 0.0;
+        for (int i = 0; i < asked.books().size(); i++) {
+          double[] wh = asked.books().get(i).name().equals(load.name()) ? asked.wh(i) : new double[0];
+          for (int h = from; h < spell.toHour() && wh.length > 0; h++) {
+            double cutWh =
+                ledger.unmetWh(h)
+                    + LedgerColumn.SHED.of(ledger)[h]
+                    + LedgerColumn.PUT_OFF.of(ledger)[h];
+            mostWh += Math.min(wh[h], cutWh);
+          }
+        }
+        assertTrue(load.wh() <= mostWh + 1e-3, text);
+        toldWh += load.wh();
+      }
+    }
+
+    /** Named, others and unknown are the whole that was told before them. */
+    void holdWhose(Said next) {
+      boolean isOver = toldWh >= 0.0 && !next.key().startsWith("story.loads.");
+      if (isOver) {
+        assertEquals(wholeWh, toldWh, 2.0, next.key());
+        toldWh = -1.0;
       }
     }
 
