@@ -87,7 +87,14 @@ public final class TradeoffSay {
     if (now == Zone.NEITHER || !(isBoth || t.map().hasGenerator()) || !t.helps().isPerMoney()) {
       return "";
     }
-    return ", and for the same money " + helps(now);
+    return ", and for the same money "
+        + bestNow(t)
+        + (t.controllerCostBelow() == null ? "" : ", the controller not counted");
+  }
+
+  /** What helps more at the home as it stands. */
+  public static String bestNow(Tradeoff t) {
+    return t.helps().isAlike() ? "both help alike" : helps(t.helps().present());
   }
 
   /** Nominal energy of a bank: "30.7 kWh", as it was bought. */

@@ -50,6 +50,12 @@ public final class TradeoffJson {
     sun();
     json.writeObjectFieldStart("helps_more");
     json.writeBooleanField("is_for_the_same_money", t.helps().isPerMoney());
+    Double controller = t.controllerCostBelow();
+    if (controller == null) {
+      json.writeNullField("controller_price_below");
+    } else {
+      json.writeNumberField("controller_price_below", controller);
+    }
     json.writeStringField("present", word(t.helps().present()));
     if (t.helps().flipsAtModules() > 0) {
       json.writeNumberField("flips_at_modules", t.helps().flipsAtModules());

@@ -10,7 +10,6 @@ import greyspell.study.Tradeoff;
 import greyspell.study.TradeoffAxes;
 import greyspell.study.TradeoffMap;
 import greyspell.study.WhatHelps;
-import greyspell.study.WhatHelps.Zone;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -131,10 +130,15 @@ public final class TradeoffText {
     String measure = map.hasGenerator() ? "By the fuel that they save, " : "";
     String weighed =
         helps.isPerMoney() ? "For the same money " : "Step for step, a string against a pack, ";
-    Zone now = helps.present();
     var words =
         new StringBuilder(measure.isEmpty() ? weighed : measure + weighed.toLowerCase(Locale.ROOT));
-    words.append(now == Zone.NEITHER ? "neither helps here" : TradeoffSay.helps(now) + " here");
+    words.append(TradeoffSay.bestNow(t)).append(" here");
+    Double controller = t.controllerCostBelow();
+    if (controller != null) {
+      String currency = t.home().costs().currency();
+      words.append(" as long as the controller that the string takes costs less than ");
+      words.append(Show.money(currency, controller)).append(" (costs.per_controller, not stated)");
+    }
     if (helps.flipsAtModules() > 0) {
       words.append("; with this bank that changes at ").append(helps.flipsAtModules());
       words.append(" modules (").append(TradeoffSay.helps(helps.afterMoreModules())).append(')');
@@ -144,7 +148,8 @@ public final class TradeoffText {
       words.append(" (").append(TradeoffSay.helps(helps.afterMoreStorage())).append(')');
     }
     if (helps.flipsAtModules() == 0 && helps.flipsAtStorageWh() <= 0.0) {
-      words.append(", and that stays so for more of either on this map");
+      words.append(controller == null ? ", and that" : "; controllers not counted, that");
+      words.append(" stays so for more of either on this map");
     }
     say(words.append('.').toString());
     say(

@@ -4,6 +4,7 @@ import greyspell.scenario.Scenario;
 import greyspell.study.Study.Steps;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Panels against storage for one home: the map, what is worth what at the home as it stands, and
@@ -105,6 +106,28 @@ public record Tradeoff(
     return panel < map.axes().buildable()
         && (roof == null || map.axes().modules(panel) <= roof)
         && (budget == null || !costs.isKnown() || costs.extraCost(panel, bank) <= budget);
+  }
+
+  /**
+   * What one controller may cost at most for the next string to gain more than packs for the same
+   * money; null where it takes none, has a price, or panels help less even without it.
+   */
+  public @Nullable Double controllerCostBelow() {
+    TradeoffAxes axes = map.axes();
+    int p = axes.presentPanels(), c = axes.presentBank();
+    Double module = costs.costs().perModuleCost();
+    if (p + 1 >= map.panels() || !helps.isPerMoney() || module == null) {
+      return null;
+    }
+    int more = axes.panels().get(p + 1).controllers() - axes.panels().get(p).controllers();
+    if (more == 0
+        || costs.costs().perControllerCost() != null
+        || helps.present() != WhatHelps.Zone.PANELS
+        || helps.packGain(p, c) <= 0.0) {
+      return null;
+    }
+    double modulesCost = (axes.modules(p + 1) - axes.modules(p)) * module;
+    return modulesCost * (helps.panelsGain(p, c) / helps.packGain(p, c) - 1.0) / more;
   }
 
   /**

@@ -5,7 +5,7 @@ import greyspell.scenario.Scenario.Costs;
 /**
  * At every point of a map, whether the next string or the next pack lowers more of what goes
  * unserved, or of the fuel where a generator runs: for the same money where both prices are known,
- * else one against the other. A string counts as the mean of the one before and the one after.
+ * else one against the other.
  */
 public final class WhatHelps {
   private final TradeoffMap map;
@@ -35,8 +35,9 @@ public final class WhatHelps {
     TradeoffAxes axes = map.axes();
     int last = map.panels() - 1;
     for (int i = 0; i <= last; i++) {
-      int from = Math.max(0, i - 1), to = Math.min(last, i + 1), strings = Math.max(1, to - from);
-      double ratio = helps.isPerMoney ? costs.stringOverPack(from, to) : strings;
+      // the next step of each, at the edges of the map the last one
+      int from = Math.max(0, Math.min(i, last - 1)), to = Math.min(last, from + 1);
+      double ratio = helps.isPerMoney ? costs.stringOverPack(from, to) : 1.0;
       for (int j = 0; j < map.banks(); j++) {
         helps.stringGain[i][j] = (helps.lacking(from, j) - helps.lacking(to, j)) / ratio;
         int back = wholePackBelow(axes, j), pack = ExchangeRate.packOn(axes, back);
@@ -94,6 +95,14 @@ public final class WhatHelps {
       return Zone.NEITHER;
     }
     return panelsGain >= packGain ? Zone.PANELS : Zone.STORAGE;
+  }
+
+  /** Whether, at the home as it stands, both help and what lies between them counts as nothing. */
+  public boolean isAlike() {
+    int p = map.axes().presentPanels(), c = map.axes().presentBank();
+    return present() != Zone.NEITHER
+        && Math.abs(stringGain[p][c] - packGain[p][c]) < leastGain
+        && Math.min(stringGain[p][c], packGain[p][c]) >= leastGain;
   }
 
   /** What is best at the home as it stands. */

@@ -2,9 +2,12 @@ package greyspell.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.scenario.Scenario;
+import greyspell.scenario.ScenarioEdit;
 import greyspell.scenario.ScenarioReader;
 import greyspell.study.WhatHelps.Zone;
 import greyspell.weather.ensemble.ClimateSite;
@@ -123,6 +126,38 @@ class TradeoffTest {
         trials.run(home).unmet().unmetHours(),
         t.map().unmetHours(axes.presentPanels(), axes.presentBank()),
         1e-9);
+  }
+
+  /** What is weighed is what the sentence beside it tells: the next string, the next pack. */
+  @Test
+  void theNextStringIsWeighedAgainstTheNextPack() {
+    TradeoffAxes axes = FOLD.map().axes();
+    int p = axes.presentPanels(), c = axes.presentBank();
+    double modulesPerPack = 6 * 210.0 / 1450.0;
+    assertEquals(FOLD.rate().stringSavesWh() / modulesPerPack, FOLD.helps().panelsGain(p, c), 1e-6);
+    assertEquals(FOLD.rate().packSavesWh(), FOLD.helps().packGain(p, c), 1e-6);
+    Tradeoff mesa = of(home("tamarisk-mesa"), TradeoffAsked.USUAL);
+    assertEquals(Zone.NEITHER, mesa.helps().afterMoreModules());
+    assertEquals(mesa.rate().panelsHelpTo(), mesa.helps().flipsAtModules());
+    assertEquals(Zone.NEITHER, mesa.helps().afterMoreStorage());
+    assertEquals(mesa.rate().storageHelpsToWh(), mesa.helps().flipsAtStorageWh(), 1e-6);
+    assertTrue(mesa.helps().isAlike(), "either leaves next to nothing unserved");
+    assertFalse(FOLD.helps().isAlike());
+  }
+
+  /** A controller without a price: just below the one that is told panels are best, above not. */
+  @Test
+  void theAnswerHoldsUpToThePriceOfAControllerThatIsTold() {
+    Double told = FOLD.controllerCostBelow();
+    assertNotNull(told);
+    ScenarioEdit text = ScenarioEdit.of(Path.of("scenarios/alder-fold.yaml"));
+    for (double share : new double[] {0.99, 1.01}) {
+      Scenario priced =
+          text.set("costs.per_controller", Double.toString(share * told)).scenario(null);
+      Tradeoff again = of(priced, TradeoffAsked.USUAL);
+      assertEquals(share < 1.0 ? Zone.PANELS : Zone.STORAGE, again.helps().present());
+      assertNull(again.controllerCostBelow());
+    }
   }
 
   @Test
