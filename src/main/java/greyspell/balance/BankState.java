@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  * takes the constant charge efficiency, also beside cells.
  */
 final class BankState {
+  static final int REMEMBERED = 2;
+
   double chargeWh;
   double inWh;
   double outWh;
@@ -73,6 +75,12 @@ final class BankState {
     chargeWh -= lossWh;
     share = contentWh > 0.0 ? (reserveWh + chargeWh) / contentWh : 0.0;
     return lossWh;
+  }
+
+  /** All that the next hour needs to know of this one. */
+  void remember(double[] into, int at) {
+    into[at] = chargeWh;
+    into[at + 1] = availableWh;
   }
 
   double windowShare() {

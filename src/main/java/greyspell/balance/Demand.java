@@ -45,6 +45,16 @@ final class Demand {
     dc = new Backlog(rules.longestWaitD());
   }
 
+  static int remembered(LoadRules rules) {
+    return 2 * (rules.longestWaitD() + 1);
+  }
+
+  /** What waits, by the day on which it was put off. */
+  void remember(double[] into, int at) {
+    ac.remember(into, at);
+    dc.remember(into, at + remembered(rules) / 2);
+  }
+
   double waitingWh() {
     return ac.sumWh() + dc.sumWh();
   }

@@ -2,6 +2,7 @@ package greyspell.balance;
 
 import greyspell.power.step.InverterLimits;
 import greyspell.storage.step.BankDetail;
+import java.util.Arrays;
 
 /**
  * The balance of a house with everything in it: a bank with voltage, two tanks and absorption, a
@@ -38,6 +39,8 @@ import greyspell.storage.step.BankDetail;
  * Allocates a few objects a run, none an hour.
  */
 public final class FullLoop {
+  private static final int HOURS_OF_DAY = 24;
+
   private final Forcing forcing;
   private final Ledger books;
   private final InverterLimits inverter;
@@ -76,6 +79,54 @@ public final class FullLoop {
       throw new IllegalArgumentException("the books have no columns for generator and rules");
     }
     return run(forcing, design, startChargeWh, books, 0, forcing.hours());
+  }
+
+  /** How many numbers the marks of a {@link #lap} are. */
+  static int marks(Forcing forcing, Design design) {
+    return forcing.hours() / HOURS_OF_DAY * remembered(design);
+  }
+
+  private static int remembered(Design design) {
+    return BankState.REMEMBERED
+        + GeneratorState.REMEMBERED
+        + Demand.remembered(design.detail().rules());
+  }
+
+  /**
+   * All hours, as one of several laps; ends where it runs into the one before.
+   *
+   * @param marks what the loop remembered at the end of each day of the lap before; overwritten
+   * @param isAgain whether there was a lap before, with the same books
+   */
+  static double lap(
+      Forcing forcing,
+      Design design,
+      double startChargeWh,
+      Ledger books,
+      double[] marks,
+      boolean isAgain) {
+    books.startChargeWh = startChargeWh;
+    var loop = new FullLoop(forcing, design, startChargeWh, books);
+    var now = new double[remembered(design)];
+    int hours = forcing.hours();
+    for (int h = 0, day = 0; h < hours; day++) {
+      for (int end = h + HOURS_OF_DAY; h < end; h++) {
+        loop.hour(h);
+      }
+      loop.remember(now);
+      int at = day * now.length;
+      if (isAgain && Arrays.equals(now, 0, now.length, marks, at, at + now.length)) {
+        break;
+      }
+      System.arraycopy(now, 0, marks, at, now.length);
+    }
+    return books.chargeWh[hours - 1];
+  }
+
+  private void remember(double[] into) {
+    bank.remember(into, 0);
+    generator.remember(into, BankState.REMEMBERED);
+    demand.remember(into, BankState.REMEMBERED + GeneratorState.REMEMBERED);
   }
 
   /** Runs so many hours from one of them on, over the end to the first one again. */

@@ -16,12 +16,19 @@ import org.jspecify.annotations.Nullable;
  * An hour in which it stops is not one in which it starts again.
  */
 final class GeneratorState {
+  static final int REMEMBERED = 1;
+
   private final @Nullable GeneratorLimits limits;
   private boolean isOn;
   private int onH;
 
   GeneratorState(@Nullable GeneratorLimits limits) {
     this.limits = limits;
+  }
+
+  /** For how long it has run; 0 is off. */
+  void remember(double[] into, int at) {
+    into[at] = onH;
   }
 
   GeneratorLimits limits() {

@@ -4,6 +4,7 @@ import greyspell.balance.Balance;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
 import greyspell.balance.Ledger;
+import greyspell.balance.Rounds;
 import greyspell.balance.SteadyState;
 import greyspell.calendar.HourCalendar;
 import greyspell.calendar.Winter;
@@ -130,7 +131,7 @@ final class RulePlay {
     Ledger books = Ledger.of(forcing, design);
     Double statedShare = home.startChargeFraction();
     if (statedShare == null) {
-      SteadyState.run(books.windowWh(), startWh -> Balance.run(forcing, design, startWh, books));
+      SteadyState.run(books.windowWh(), new Rounds(forcing, design, books)::run);
     } else {
       Balance.run(forcing, design, statedShare * books.windowWh(), books);
     }

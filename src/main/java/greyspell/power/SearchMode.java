@@ -1,6 +1,7 @@
 package greyspell.power;
 
 import greyspell.power.InverterSpec.Search;
+import java.util.function.Supplier;
 
 /**
  * When an inverter that searches for loads sleeps.
@@ -28,16 +29,21 @@ public final class SearchMode {
    * Hour by hour.
    *
    * @param acAskedWh asked at the sockets in each hour
-   * @param peakW highest power within each hour; where it is unknown, the mean power or NaN
+   * @param peaksW highest power within each hour; where it is unknown, the mean power or NaN. Asked
+   *     only if there is an hour whose mean does not wake it: peaks are dear to work out
    */
-  public static SearchMode of(Search search, double[] acAskedWh, double[] peakW) {
+  public static SearchMode of(Search search, double[] acAskedWh, Supplier<double[]> peaksW) {
+    double wakesAtW = search.wakesAtW();
+    var asleep = new boolean[acAskedWh.length];
+    var notWokenWh = new double[acAskedWh.length];
+    if (least(acAskedWh) >= wakesAtW) {
+      return new SearchMode(asleep, notWokenWh);
+    }
+    double[] peakW = peaksW.get();
     if (acAskedWh.length != peakW.length) {
       throw new IllegalArgumentException(
           acAskedWh.length + " hours of energy, " + peakW.length + " of peaks");
     }
-    double wakesAtW = search.wakesAtW();
-    var asleep = new boolean[peakW.length];
-    var notWokenWh = new double[peakW.length];
     for (int h = 0; h < asleep.length; h++) {
       if (!(acAskedWh[h] >= wakesAtW) && !(peakW[h] >= wakesAtW)) {
         asleep[h] = true;
@@ -45,6 +51,14 @@ public final class SearchMode {
       }
     }
     return new SearchMode(asleep, notWokenWh);
+  }
+
+  private static double least(double[] wh) {
+    double least = Double.POSITIVE_INFINITY;
+    for (double one : wh) {
+      least = Math.min(least, one);
+    }
+    return least;
   }
 
   /** For each hour whether it sleeps. */

@@ -141,7 +141,7 @@ final class HomeForcing {
             .run(columns.solarAvailableWh);
     without.giveBack(controller);
     double[] wiresWh =
-        without.has(Effect.CONTROLLER_LOSS) || without.has(Effect.BUS_WIRING)
+        without.isBusWiringOut()
             ? new double[weather.hours()]
             : wires.toBankWh(controller.busWh(), bankV);
     columns.clippedWh = controller.clippedWh();
@@ -223,7 +223,7 @@ final class HomeForcing {
     ColdLimits cold = ColdLimits.of(scenario.bank(), bankC);
     Search search = scenario.inverter().search();
     if (search != null && load != null && !without.has(Effect.SEARCH)) {
-      columns.asleep = SearchMode.of(search, load.acWh(), load.peakW()).asleep();
+      columns.asleep = SearchMode.of(search, load.acWh(), load::peakW).asleep();
     }
     columns.standingParts = standing(bank, columns.asleep);
     columns.standingWh = sum(columns.standingParts);

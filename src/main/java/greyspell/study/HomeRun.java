@@ -26,20 +26,21 @@ record HomeRun(HomeForcing home, Forcing forcing, Design design, Laps laps) {
       List<String> cautions) {
     Design design = new HomeDesign(scenario, without).make(light.weather(), cautions);
     var home = new HomeForcing(scenario, light, without, assumptions, cautions);
-    return of(scenario, home, design, design.bank().windowWh());
+    return of(scenario, home, design, without, design.bank().windowWh());
   }
 
   /** For sums alone, one of many like it: with a guess at the charge to which it settles. */
   static Ledger books(Scenario scenario, HomeLight light, Without without, double guessWh) {
     Design design = new HomeDesign(scenario, without).make(light.weather(), new ArrayList<>());
     var home = new HomeForcing(scenario, light, without, new ArrayList<>(), new ArrayList<>());
-    return of(scenario, home, design, guessWh).laps().ledger();
+    return of(scenario, home, design, without, guessWh).laps().ledger();
   }
 
-  private static HomeRun of(Scenario scenario, HomeForcing home, Design design, double guessWh) {
+  private static HomeRun of(
+      Scenario scenario, HomeForcing home, Design design, Without without, double guessWh) {
     Forcing forcing = home.make();
     Laps laps = Laps.run(forcing, design, scenario.startChargeFraction(), guessWh);
-    if (followsVoltage(scenario, design)) {
+    if (followsVoltage(scenario, design) && !without.isVoltageOut(scenario.controller().kind())) {
       forcing = home.atVoltage(laps.ledger().bankV(), forcing);
       laps = Laps.run(forcing, design, scenario.startChargeFraction(), guessWh);
     }

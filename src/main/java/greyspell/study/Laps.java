@@ -4,6 +4,7 @@ import greyspell.balance.Balance;
 import greyspell.balance.Design;
 import greyspell.balance.Forcing;
 import greyspell.balance.Ledger;
+import greyspell.balance.Rounds;
 import greyspell.balance.SteadyState;
 import greyspell.quantity.Show;
 import org.jspecify.annotations.Nullable;
@@ -50,9 +51,10 @@ record Laps(Ledger ledger, String note) {
           + Show.percent(statedShare)
           + " of the usable bank, as the scenario says.";
     }
+    var rounds = new Rounds(forcing, design, ledger);
     double startWh = guessWh;
     for (int lap = 1; lap <= SteadyState.MOST_LAPS; lap++) {
-      double endWh = Balance.run(forcing, design, startWh, ledger);
+      double endWh = rounds.run(startWh);
       if (Math.abs(endWh - startWh) <= SteadyState.SAME_CHARGE_WH) {
         return "The first hour starts at the charge at which the last one ends ("
             + (windowWh > 0.0 ? Show.percent(endWh / windowWh) : "0 %")

@@ -2,6 +2,7 @@ package greyspell.study;
 
 import greyspell.array.ArrayLoss;
 import greyspell.array.ControllerHours;
+import greyspell.array.ControllerKind;
 import greyspell.array.SolarHours;
 import greyspell.balance.NamedHours;
 import greyspell.calendar.HourCalendar;
@@ -26,6 +27,16 @@ record Without(Set<Effect> effects) {
 
   boolean has(Effect effect) {
     return effects.contains(effect);
+  }
+
+  /** Whether what is lost between controllers and bank is left out. */
+  boolean isBusWiringOut() {
+    return has(Effect.CONTROLLER_LOSS) || has(Effect.BUS_WIRING);
+  }
+
+  /** Whether nothing is left on the way to the bus that goes by the bank's voltage. */
+  boolean isVoltageOut(ControllerKind kind) {
+    return kind != ControllerKind.PWM && isBusWiringOut();
   }
 
   /** The array's losses by name, none for what is left out. */

@@ -18,10 +18,23 @@ class SearchModeTest {
         SearchMode.of(
             SEARCH,
             new double[] {0, 5, 5, 15, 40, 14.9},
-            new double[] {0, 5, 60, 15, Double.NaN, Double.NaN});
+            () -> new double[] {0, 5, 60, 15, Double.NaN, Double.NaN});
     assertArrayEquals(new boolean[] {true, true, false, false, false, true}, got.asleep());
     assertArrayEquals(new double[] {0, 5, 0, 0, 0, 14.9}, got.notWokenWh());
     assertEquals(3, got.hoursAsleep());
+  }
+
+  @Test
+  void peaksAreAskedForOnlyWhereAMeanDoesNotWakeIt() {
+    SearchMode got =
+        SearchMode.of(
+            SEARCH,
+            new double[] {15, 40},
+            () -> {
+              throw new AssertionError("every mean wakes it");
+            });
+    assertEquals(0, got.hoursAsleep());
+    assertArrayEquals(new double[2], got.notWokenWh());
   }
 
   @Test
@@ -40,7 +53,7 @@ class SearchModeTest {
   void refusesOtherLengths() {
     assertThrows(
         IllegalArgumentException.class,
-        () -> SearchMode.of(SEARCH, new double[] {1.0}, new double[0]));
+        () -> SearchMode.of(SEARCH, new double[] {1.0}, () -> new double[0]));
     assertThrows(IllegalArgumentException.class, () -> new Search(2.0, 0.0));
   }
 }
