@@ -30,20 +30,9 @@ import java.util.List;
  * memory); how unmet hours and energy follow from the pairs is derived here.
  */
 public final class BankAxis {
-  /** Places in the table for each step between windows: the finer, the seldomer a step is left. */
-  private static final int PLACES = 16;
-
-  private static final int MOST_PLACES = 1 << 14;
-
   private final double[] windowWh;
+  private final WindowPlaces places;
   private BankLimits limits;
-  private final double leastWh;
-  private final double mostWh;
-  private final int[] first;
-  private final double placesPerWh;
-
-  /** Windows a Wh where they stand at even steps, else 0. */
-  private final double stepsPerWh;
 
   // for hinges and hours that begin with the number of windows below them
   private final double[] weight;
@@ -53,12 +42,7 @@ public final class BankAxis {
   private int baseHours;
   private double deepestWh;
 
-  // of the hours last taken
-  private double[] stepWh = new double[0];
-  private double[] servedShare = new double[0];
-  private double[] withheldWh = new double[0];
-  private boolean isWithheld;
-
+  private final LevelSteps steps = new LevelSteps();
   private double[] peakWh = new double[16];
   private double[] valleyWh = new double[16];
   private int top;
@@ -71,31 +55,9 @@ public final class BankAxis {
    */
   public BankAxis(List<BankLimits> banks) {
     int count = banks.size();
-    windowWh = new double[count];
-    double leastStepWh = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < count; i++) {
-      windowWh[i] = banks.get(i).windowWh();
-      double stepWh = i == 0 ? 0.0 : windowWh[i] - windowWh[i - 1];
-      if (stepWh < 0.0) {
-        throw new IllegalArgumentException("windows must rise");
-      }
-      leastStepWh = stepWh > 0.0 && stepWh < leastStepWh ? stepWh : leastStepWh;
-    }
+    places = new WindowPlaces(banks);
+    windowWh = places.windowWh;
     limits = banks.get(count / 2);
-    leastWh = windowWh[0];
-    mostWh = windowWh[count - 1];
-    stepsPerWh = stepsPerWh(windowWh);
-    double places = Math.min(MOST_PLACES, 1.0 + PLACES * mostWh / leastStepWh);
-    placesPerWh = mostWh > 0.0 ? places / mostWh : 0.0;
-    first = new int[(int) places + 2];
-    for (int k = 0, i = 0; k < first.length; k++) {
-      // a trace below the place's edge, so that rounding cannot step over a window
-      double edgeWh = placesPerWh > 0.0 ? k / placesPerWh * (1.0 - 1e-12) : 0.0;
-      while (i < count && windowWh[i] < edgeWh) {
-        i++;
-      }
-      first[k] = i;
-    }
     weight = new double[count + 1];
     weighted = new double[count + 1];
     shortHours = new int[count + 1];
@@ -169,31 +131,18 @@ public final class BankAxis {
 
   /** Works out by how much each hour moves the level, for {@link #go}. */
   public void take(BusHours hours, double solarFactor) {
-    int count = hours.hours();
-    boolean isLimited = hours.mostNeedWh() > limits.mostOutWh();
-    withheldWh = isLimited ? withheld(hours, solarFactor) : hours.overloadWh;
-    isWithheld = isLimited || hours.overloadHours() > 0;
-    servedShare = hours.servedShare;
-    if (stepWh.length < count) {
-      stepWh = new double[count];
-    }
-    fillSurplus(stepWh, hours.solarWh, hours.needWh, solarFactor);
-    if (isLimited) {
-      limitOut(stepWh, limits.mostOutWh(), count);
-    }
-    double mostInWh = Math.min(limits.mostInWh(), LaneBlock.NO_LIMIT_WH);
-    limitIn(stepWh, hours.chargeShare, mostInWh);
-    toCells(stepWh, limits.chargeEfficiency(), limits.dischargeEfficiency(), count);
+    steps.take(hours, solarFactor, limits);
   }
 
   /** Goes on through some of the hours last taken, from one up to another. */
   public void go(int from, int to) {
-    for (int h = from; isWithheld && h < to; h++) {
+    double[] withheldWh = steps.withheldWh;
+    for (int h = from; steps.isWithheld && h < to; h++) {
       baseWh += withheldWh[h];
       baseHours += withheldWh[h] > UnmetLoop.LEAST_UNMET_WH ? 1 : 0;
     }
     reserve(top + (to - from) / 2 + 2);
-    scan(servedShare, withheldWh, from, to);
+    scan(steps.servedShare, withheldWh, from, to);
   }
 
   /** How far each bank is below full now. */
@@ -210,53 +159,13 @@ public final class BankAxis {
     return belowWh;
   }
 
-  /** What inverter and discharge limit withhold in each hour. */
-  private double[] withheld(BusHours hours, double solarFactor) {
-    double mostOutWh = limits.mostOutWh();
-    double[] withheldWh = hours.overloadWh.clone();
-    for (int h = 0; h < withheldWh.length; h++) {
-      double beyondWh = hours.needWh[h] - hours.solarWh[h] * solarFactor - mostOutWh;
-      withheldWh[h] += beyondWh > 0.0 ? beyondWh * hours.servedShare[h] : 0.0;
-    }
-    return withheldWh;
-  }
-
-  // by how much each hour moves the level: short loops, for vector instructions
-
-  private static void fillSurplus(
-      double[] stepWh, double[] solarWh, double[] needWh, double solarFactor) {
-    for (int h = 0; h < solarWh.length; h++) {
-      stepWh[h] = solarWh[h] * solarFactor - needWh[h];
-    }
-  }
-
-  private static void limitOut(double[] stepWh, double mostOutWh, int count) {
-    for (int h = 0; h < count; h++) {
-      double d = -mostOutWh - stepWh[h];
-      stepWh[h] = Math.fma(0.5, d + Math.abs(d), stepWh[h]);
-    }
-  }
-
-  private static void limitIn(double[] stepWh, double[] chargeShare, double mostInWh) {
-    for (int h = 0; h < chargeShare.length; h++) {
-      double e = stepWh[h] - mostInWh * chargeShare[h];
-      stepWh[h] = Math.fma(-0.5, e + Math.abs(e), stepWh[h]);
-    }
-  }
-
-  private static void toCells(double[] stepWh, double etaIn, double etaOut, int count) {
-    double mean = 0.5 * (etaIn + 1.0 / etaOut), half = 0.5 * (etaIn - 1.0 / etaOut);
-    for (int h = 0; h < count; h++) {
-      stepWh[h] = Math.fma(Math.abs(stepWh[h]), half, stepWh[h] * mean);
-    }
-  }
-
   private void scan(double[] servedShare, double[] withheldWh, int from, int count) {
-    double[] peak = peakWh, valley = valleyWh, windows = windowWh, step = stepWh;
+    double[] peak = peakWh, valley = valleyWh, windows = windowWh, step = steps.stepWh;
     double[] weight = this.weight, weighted = this.weighted;
-    int[] first = this.first, shortHours = this.shortHours;
+    int[] first = places.first, shortHours = this.shortHours;
     double etaOut = limits.dischargeEfficiency();
-    double least = leastWh, most = mostWh, perWh = placesPerWh, steps = stepsPerWh;
+    double least = places.leastWh(), most = places.mostWh();
+    double perWh = places.placesPerWh, stepsPerWh = places.stepsPerWh;
     double s = levelWh, deepest = deepestWh;
     int top = this.top, h = from;
     while (h < count) {
@@ -277,10 +186,10 @@ public final class BankAxis {
           do {
             double low = valley[top];
             if (p - low > least) {
-              int i = place(p - low, windows, first, perWh, steps);
+              int i = WindowPlaces.place(p - low, windows, first, perWh, stepsPerWh);
               weight[i] += x;
               weighted[i] += x * (p - low);
-              i = place(p - begin, windows, first, perWh, steps);
+              i = WindowPlaces.place(p - begin, windows, first, perWh, stepsPerWh);
               weight[i] -= x;
               weighted[i] -= x * (p - begin);
             }
@@ -292,11 +201,11 @@ public final class BankAxis {
         if (depth > least) {
           double share = servedShare[h], x = etaOut * share, before = p - begin;
           if (at < 0) {
-            at = place(before, windows, first, perWh, steps);
+            at = WindowPlaces.place(before, windows, first, perWh, stepsPerWh);
           }
           weight[at] += held - x;
           weighted[at] += (held - x) * before;
-          at = place(depth, windows, first, perWh, steps);
+          at = WindowPlaces.place(depth, windows, first, perWh, stepsPerWh);
           held = x;
           heldWh = depth;
           if (share > 0.0) {
@@ -343,35 +252,6 @@ public final class BankAxis {
     this.top = top;
     levelWh = s;
     deepestWh = deepest;
-  }
-
-  private static double stepsPerWh(double[] windowWh) {
-    int last = windowWh.length - 1;
-    double stepWh = (windowWh[last] - windowWh[0]) / last;
-    for (int i = 1; i <= last; i++) {
-      if (Math.abs(windowWh[0] + i * stepWh - windowWh[i]) > 1e-14 * windowWh[last]) {
-        return 0.0;
-      }
-    }
-    return stepWh > 0.0 ? 1.0 / stepWh : 0.0;
-  }
-
-  /** How many windows are smaller than this depth; between even steps to rounding. */
-  private static int place(
-      double depthWh, double[] windows, int[] first, double perWh, double stepsPerWh) {
-    if (depthWh > windows[windows.length - 1]) {
-      return windows.length;
-    }
-    if (stepsPerWh > 0.0) {
-      double steps = (depthWh - windows[0]) * stepsPerWh;
-      int whole = (int) steps;
-      return steps <= 0.0 ? 0 : whole < steps ? whole + 1 : whole;
-    }
-    int i = first[(int) (depthWh * perWh)];
-    while (windows[i] < depthWh) {
-      i++;
-    }
-    return i;
   }
 
   private void reserve(int pairs) {
