@@ -21,8 +21,7 @@ final class LevelSteps {
   void take(BusHours hours, double solarFactor, BankLimits limits) {
     int count = hours.hours();
     boolean isLimited = hours.mostNeedWh() > limits.mostOutWh();
-    withheldWh =
-        isLimited ? withheld(hours, solarFactor, limits.mostOutWh()) : hours.overloadWh;
+    withheldWh = isLimited ? withheld(hours, solarFactor, limits.mostOutWh()) : hours.overloadWh;
     isWithheld = isLimited || hours.overloadHours() > 0;
     servedShare = hours.servedShare;
     if (stepWh.length < count) {

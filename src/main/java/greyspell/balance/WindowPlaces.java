@@ -4,8 +4,8 @@ import greyspell.storage.step.BankLimits;
 import java.util.List;
 
 /**
- * The windows of banks by rising size, and how many of them are smaller than a depth: by a sum where
- * they stand at even steps, else by a table.
+ * The windows of banks by rising size, and how many of them are smaller than a depth: by a sum
+ * where they stand at even steps, else by a table.
  */
 final class WindowPlaces {
   /** Places in the table for each step between windows: the finer, the seldomer a step is left. */
@@ -67,8 +67,7 @@ final class WindowPlaces {
   }
 
   /** How many windows are smaller than this depth; between even steps to rounding. */
-  static int place(
-      double depthWh, double[] windows, int[] first, double perWh, double stepsPerWh) {
+  static int place(double depthWh, double[] windows, int[] first, double perWh, double stepsPerWh) {
     if (depthWh > windows[windows.length - 1]) {
       return windows.length;
     }

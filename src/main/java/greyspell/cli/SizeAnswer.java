@@ -14,8 +14,7 @@ final class SizeAnswer {
       new SizeAnswer("the smallest bank for the panels", SizeResult::leastBank);
   private static final SizeAnswer PANELS =
       new SizeAnswer("the fewest panels for the bank", SizeResult::fewestPanels);
-  private static final SizeAnswer PAIR =
-      new SizeAnswer("the cheapest pair", SizeResult::cheapest);
+  private static final SizeAnswer PAIR = new SizeAnswer("the cheapest pair", SizeResult::cheapest);
   private static final int MOST_DIGITS = 6;
 
   /** What it is, in words. */

@@ -95,8 +95,7 @@ final class TargetOptions {
         "Write for instance --dark-winters \"1 in 10\".");
   }
 
-  static void within(
-      OptionReader reader, String option, @Nullable Double value, double most) {
+  static void within(OptionReader reader, String option, @Nullable Double value, double most) {
     if (value != null && !(value > 0.0 && value <= most)) {
       reader.fault(option, "found " + value, "must be above 0, at most " + (int) most, "A number.");
     }

@@ -310,9 +310,7 @@ public final class SizeText {
 
   private String looked() {
     return (result.possible() > 0
-            ? Say.number(result.tried(), 0)
-                + " of "
-                + Say.count(result.possible(), "pair", "pairs")
+            ? Say.number(result.tried(), 0) + " of " + Say.count(result.possible(), "pair", "pairs")
             : Say.count(result.tried(), "bank", "banks") + " for the panels that are there")
         + ", each as \"run\" tells it, "
         + (result.isBySums()

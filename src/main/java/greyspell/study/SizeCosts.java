@@ -23,7 +23,9 @@ final class SizeCosts {
     controllers = home.controller().count();
   }
 
-  /** Of a whole pair; controllers that are there already cost nothing. Null if a price is missing. */
+  /**
+   * Of a whole pair; controllers that are there already cost nothing. Null if a price is missing.
+   */
   @Nullable Double cost(int modules, int controllersThen, BankSpec bank) {
     int more = controllersThen - controllers;
     Double perController = costs.perControllerCost();

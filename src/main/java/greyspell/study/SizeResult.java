@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
  *     the standards' rule is asked, which sees bank and array apart
  * @param cheapest of the frontier, null without prices or without a frontier
  * @param missingPrices keys of {@code costs} that would be needed, empty if none
- * @param byPrice which is cheapest at which price while one is missing; null if none is, or
- *     without a frontier
+ * @param byPrice which is cheapest at which price while one is missing; null if none is, or without
+ *     a frontier
  * @param handPair what the hand method comes to, run through the hours; null if the hand method's
  *     panels cannot be built
  * @param isBySums whether sums were enough, or the full loop was run for each pair

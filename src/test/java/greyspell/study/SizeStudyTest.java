@@ -230,7 +230,12 @@ final class SizeStudyTest {
     "tamarisk-mesa, 12, 6, hours 10, PACK_IN_MODULES, false"
   })
   void whichPairIsCheapestAtWhichPrice(
-      String name, int roof, int packs, String words, CheapestByPrice.Unknown unknown, boolean aside) {
+      String name,
+      int roof,
+      int packs,
+      String words,
+      CheapestByPrice.Unknown unknown,
+      boolean aside) {
     Scenario home = home(name);
     Trials trials = Trials.of(home, (what, done) -> {});
     SizeWanted wanted = wanted(target(words), roof, packs);
