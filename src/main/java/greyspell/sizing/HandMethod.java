@@ -37,7 +37,7 @@ import java.util.function.DoubleUnaryOperator;
  * choice: energy on the bus in place of peak sun hours times a current, so that the losses are
  * those of the home, and a second source beside the array. Rate: by the current of the greatest
  * hour (from memory of the worksheet of IEEE 1013); the sheet's capacity is taken as it stands
- * where the bank is emptied no faster than in {@value #SLOW_H} hours (common practice, no source).
+ * where the bank is emptied no faster than in 20 hours (common practice, no source).
  *
  * @param asked what it starts from
  * @param loadMonth of greatest need

@@ -25,6 +25,7 @@ class ModelsDocTest {
           "balance",
           "outcome",
           "cause/log",
+          "sizing",
           "study");
 
   private static final Pattern CLASS_DOC =
