@@ -17,9 +17,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Sensitivity, assumptions, maintenance, rules, safety, and who signs. */
 final class ClosingPages {
-  /** A value without a word of more than a unit. */
-  private static final Pattern PLAIN =
-      Pattern.compile("[-+0-9.,:/ %°²·×\\[\\]()]*([A-Za-zµΩ°²]{1,3}[-+0-9.,:/ %°²·×\\[\\]()]*)?");
+  /** A value without a word of more than a unit, or a single word of the scenario file. */
+  private static final Pattern SAME =
+      Pattern.compile(
+          "[-+0-9.,:/ %°²·×\\[\\]()]*([A-Za-zµΩ°²]{1,3}[-+0-9.,:/ %°²·×\\[\\]()]*)?"
+              + "|[0-9.]+ [A-Za-z0-9/²³]+|[a-z_]+");
 
   private final Told told;
   private final Sheet sheet;
@@ -95,33 +97,30 @@ final class ClosingPages {
 
   private void assumptions() {
     sheet.section("assumptions");
-    boolean isEnglish = words.language().equals("en");
     List<Assumption> all = told.result().assumptions();
     if (all.isEmpty()) {
       sheet.text("assumptions.none");
       return;
     }
-    sheet.text(isEnglish ? "assumptions.some" : "assumptions.elsewhere");
+    sheet.text("assumptions.some");
     var rows = new ArrayList<Row>();
     for (Assumption a : all) {
-      if (isEnglish) {
-        rows.add(Row.of(a.key(), value(a), words.ready(a.why())));
-      } else if (PLAIN.matcher(a.value()).matches()) {
-        rows.add(Row.of(a.key(), value(a)));
-      }
+      rows.add(Row.of(a.key(), value(a), sheet.translated(a.why())));
     }
-    sheet.table(
-        "section.assumptions",
-        isEnglish
-            ? List.of("head.key", "head.value", "head.why")
-            : List.of("head.key", "head.value"),
-        rows,
-        true);
+    sheet.table("section.assumptions", List.of("head.key", "head.value", "head.why"), rows, true);
   }
 
+  /** Figures and words of the scenario file are the same in every language. */
   private String value(Assumption a) {
     boolean isWord = a.value().equals("yes") || a.value().equals("no");
-    return isWord ? words.say(a.value()) : words.ready(a.value());
+    if (isWord) {
+      return words.say(a.value());
+    }
+    String own = words.translated(a.value());
+    if (own == null && SAME.matcher(a.value()).matches()) {
+      own = words.ready(a.value());
+    }
+    return own == null ? words.say("only_english") : own;
   }
 
   // ---- maintenance, rules
@@ -178,24 +177,36 @@ final class ClosingPages {
   private void safety() {
     sheet.section("safety");
     sheet.add(Block.Text.safety(words.say("safety.code")));
-    var cautions = new ArrayList<String>();
-    if (words.language().equals("en")) {
-      cautions.addAll(told.result().cautions());
-    } else if (!told.result().cautions().isEmpty()) {
-      cautions.add(words.say("safety.elsewhere", words.number(told.result().cautions().size(), 0)));
-    }
-    for (String usual : Cautions.usual(words.language())) {
-      if (!cautions.contains(usual)) {
-        cautions.add(usual);
-      }
-    }
-    sheet.items(cautions.stream().map(words::ready).toList());
+    sheet.items(cautions());
     sheet.part("safety.checklist");
     checklist(Checklist.items(words.language()));
     if (told.hasGenerator()) {
       sheet.part("safety.generator");
       checklist(Checklist.generator(words.language()));
     }
+  }
+
+  /** Those about this home first, then the usual ones. */
+  private List<String> cautions() {
+    List<String> own = told.result().cautions();
+    var all = new ArrayList<String>();
+    int missing = 0;
+    for (String caution : own) {
+      String told = words.translated(caution);
+      missing += told == null ? 1 : 0;
+      if (told != null) {
+        all.add(told);
+      }
+    }
+    if (missing > 0) {
+      all.add(words.say("safety.elsewhere", words.number(missing, 0)));
+    }
+    for (String usual : Cautions.usual(words.language())) {
+      if (!own.contains(usual)) {
+        all.add(words.ready(usual));
+      }
+    }
+    return all;
   }
 
   private void checklist(List<Checklist.Item> items) {

@@ -146,7 +146,6 @@ final class EquipmentPages {
     return words.say("verdict." + severity.word());
   }
 
-  /** The findings' own words are English; other languages are told how many there are. */
   private void findings() {
     sheet.part("strings.findings");
     sheet.text(
@@ -155,10 +154,6 @@ final class EquipmentPages {
         count(Severity.CAUTION),
         count(Severity.UNKNOWN),
         count(Severity.FAIL));
-    if (!words.language().equals("en")) {
-      sheet.text("strings.elsewhere");
-      return;
-    }
     var rows = new ArrayList<Row>();
     Severity[] all = Severity.values();
     for (int k = all.length - 1; k >= 0; k--) {
@@ -168,9 +163,9 @@ final class EquipmentPages {
               new Row(
                   List.of(
                       verdict(f.severity()),
-                      f.subject(),
-                      words.ready(f.text()),
-                      words.ready(f.reason())),
+                      sheet.translatedOrName(f.subject()),
+                      sheet.translated(f.text()),
+                      sheet.translated(f.reason())),
                   f.severity().isRefused()));
         }
       }

@@ -255,7 +255,9 @@ final class PageText {
 
   private void play(Block.Play play) {
     if (isPaper) {
+      out.open("div", "class", "changed");
       table(play.table());
+      out.close("div");
       return;
     }
     out.raw(PlayPanel.html(play.grid(), words));

@@ -101,4 +101,16 @@ final class Sheet {
         ? words.say("winter.numbered", name.substring("winter ".length()))
         : name;
   }
+
+  /** What another room wrote in English, or that only the English edition has it. */
+  String translated(String english) {
+    String own = words.translated(english);
+    return own == null ? words.say("only_english") : own;
+  }
+
+  /** What may be a name of the user's, which stays. */
+  String translatedOrName(String english) {
+    String own = words.translated(english);
+    return own == null ? english : own;
+  }
 }

@@ -39,10 +39,18 @@ final class SitePages {
     sheet.section("purpose");
     sheet.text("purpose.for");
     sheet.text("purpose.not");
-    if (!words.language().equals("en")) {
+    if (isEnglishMissed()) {
       sheet.text("purpose.english");
     }
     sheet.said(told.explanation().verdict().said());
+  }
+
+  /** Whether a sentence about this home has no words in the language. */
+  private boolean isEnglishMissed() {
+    var all = new ArrayList<String>(told.result().cautions());
+    told.result().assumptions().forEach(a -> all.add(a.why()));
+    told.check().findings().forEach(f -> all.addAll(List.of(f.text(), f.reason())));
+    return all.stream().anyMatch(english -> words.translated(english) == null);
   }
 
   private void site() {

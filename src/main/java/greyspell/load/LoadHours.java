@@ -132,7 +132,9 @@ public final class LoadHours {
     var wh = new double[calendar.hours()];
     if (book < appliances.size()) {
       double[] dayFactor = dayFactor();
-      appliances.get(book).addHours(wh, 1.0 + plan.growthFraction(), dayFactor, hourFactor(dayFactor));
+      appliances
+          .get(book)
+          .addHours(wh, 1.0 + plan.growthFraction(), dayFactor, hourFactor(dayFactor));
     } else if (log != null) {
       addLog(log.wh(), wh, books.get(book).priority());
     }

@@ -22,8 +22,10 @@ final class ReadyText {
   private static final java.util.regex.Pattern BOTH =
       java.util.regex.Pattern.compile("\\d+ m, (?=\\d+ ft)");
 
+  /** Not the paragraph of a code ("NEC 690.7"). */
   private static final java.util.regex.Pattern DECIMAL =
-      java.util.regex.Pattern.compile("(?<![\\p{L}\\d.,])-?\\d+\\.\\d+(?![\\p{L}\\d]|\\.\\d)");
+      java.util.regex.Pattern.compile(
+          "(?<![\\p{L}\\d.,])(?<!NEC )-?\\d+\\.\\d+(?![\\p{L}\\d]|\\.\\d)");
 
   private ReadyText() {}
 

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One language with its units: says sentences by key and writes numbers as its readers do. The
@@ -33,10 +34,12 @@ public final class Words {
   private final String language;
   private final Units units;
   private final Properties patterns = new Properties();
+  private final ReadyWords readyWords;
 
   private Words(String language, Units units) {
     this.language = language;
     this.units = units;
+    readyWords = ReadyWords.of(language);
     for (String file : FILES) {
       load(file + "_" + language + ".properties");
     }
@@ -167,6 +170,15 @@ public final class Words {
   /** A text that was written out in metric units with a decimal point, as this edition tells it. */
   public String ready(String text) {
     return ReadyText.in(this, text);
+  }
+
+  /**
+   * An English sentence of another room in this language, with its numbers; null where the language
+   * has none for it.
+   */
+  public @Nullable String translated(String english) {
+    String own = language.equals("en") ? english : readyWords.in(english);
+    return own == null ? null : ready(own);
   }
 
   // ---- numbers

@@ -57,13 +57,15 @@ class RunWintersTest {
   void noBankIsToldAsNone() throws IOException {
     String hungry =
         Files.readString(Path.of(HOME))
-            .replace("battery: Quarrel QR-51100 ", "battery: {from: Quarrel QR-51100, standby: 9 W} ")
+            .replace(
+                "battery: Quarrel QR-51100 ", "battery: {from: Quarrel QR-51100, standby: 9 W} ")
             .replace("../weather-samples", Path.of("weather-samples").toAbsolutePath().toString());
     Path file = Files.writeString(temp.resolve("hungry.yaml"), hungry);
     String said = run(file.toString(), "--winters", "10", "--how", "made").out;
     assertTrue(said.contains("No bank of the same packs, however many, carries 9 of 10"), said);
     assertTrue(
-        said.lines().anyMatch(l -> l.matches(" *Bank that rides through.* none +none +none")), said);
+        said.lines().anyMatch(l -> l.matches(" *Bank that rides through.* none +none +none")),
+        said);
     assertTrue(said.contains("no tail of banks is fitted"), said);
   }
 

@@ -1,6 +1,7 @@
 package greyspell.handover;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -119,6 +120,8 @@ class GermanTest {
     }
     text = text.replaceAll("<[^>]*(aria-label|content|title)=\"([^\"]*)\"[^>]*>", " $2 ");
     text = text.replaceAll("<[^>]*>", " ").toLowerCase(Locale.ROOT);
+    // as are those named in a sentence: full_charge_every
+    text = text.replaceAll("[a-z]+(_[a-z]+)+", " ");
     var found = new TreeSet<String>();
     for (String word : text.split("[^a-zäöüß'’]+", -1)) {
       if (ENGLISH.contains(word)) {
@@ -128,6 +131,9 @@ class GermanTest {
       }
     }
     assertEquals(Set.of(), found);
+    assertFalse(text.contains(handed.words.say("only_english")), "a sentence is only in English");
+    assertTrue(text.contains("nach dem strom, den sie für dieses kabel angeben"), "no findings");
+    assertTrue(text.contains("klare landluft; übliche praxis, keine quelle"), "no reasons");
     assertTrue(text.contains("batteriebank"), text.substring(0, 2000));
   }
 

@@ -54,7 +54,8 @@ final class CutLoadsTest {
   /** What the loads ask for is what the house asks for, whole weather long. */
   @Test
   void loadsSumToTheHouse() {
-    for (String file : new String[] {"tamarisk-mesa.yaml", "sedge-island.yaml", "whin-cabin.yaml"}) {
+    for (String file :
+        new String[] {"tamarisk-mesa.yaml", "sedge-island.yaml", "whin-cabin.yaml"}) {
       Books other = Books.of(file);
       var sumWh = new double[other.ledger.hours()];
       for (int i = 0; i < other.asked.books().size(); i++) {

@@ -336,7 +336,8 @@ final class StoryClaimsTest {
         assertTrue(text.contains(load.name() + " " + WORDS.energy(load.wh())), text);
         double mostWh = 0.0;
         for (int i = 0; i < asked.books().size(); i++) {
-          double[] wh = asked.books().get(i).name().equals(load.name()) ? asked.wh(i) : new double[0];
+          double[] wh =
+              asked.books().get(i).name().equals(load.name()) ? asked.wh(i) : new double[0];
           for (int h = from; h < spell.toHour() && wh.length > 0; h++) {
             double cutWh =
                 ledger.unmetWh(h)
