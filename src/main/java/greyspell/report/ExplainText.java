@@ -15,7 +15,7 @@ import java.util.List;
 public final class ExplainText {
   private static final int SPELLS_TOLD = 1;
   private static final int SPELLS_LISTED = 12;
-  private static final int REMEDIES_LISTED = 8;
+  private static final int REMEDIES_LISTED = 12;
   private static final int FREE_LISTED = 5;
   private static final double LEAST_SHARE = 0.005;
 
@@ -60,28 +60,82 @@ public final class ExplainText {
   private void causes(Shares shares) {
     head("explain.text.causes");
     var table = new Columns();
-    for (boolean isSeason : new boolean[] {true, false}) {
-      for (Part part : shares.parts()) {
-        if (part.cause().isSeason() == isSeason && Math.abs(part.ofWholeShare()) >= LEAST_SHARE) {
-          table.row(
-              words.percent(part.ofWholeShare()),
-              words.energy(part.wh()),
-              words.pattern(part.cause().key())
-                  + (isSeason ? " (" + words.pattern("explain.text.season") + ")" : ""));
-        }
-      }
-    }
+    table.row(
+        words.pattern("explain.text.share"),
+        words.energy(shares.wholeWh()),
+        shares.isExact() ? "" : words.pattern("explain.text.error"),
+        words.pattern("explain.text.alone"),
+        "");
+    causes(table, shares, true);
+    causes(table, shares, false);
     if (shares.wholeWh() > 0.0 && shares.restWh() / shares.wholeWh() >= LEAST_SHARE) {
       table.row(
           words.percent(shares.restWh() / shares.wholeWh()),
           words.energy(shares.restWh()),
+          "",
+          "",
           words.pattern("explain.text.rest"));
     }
     table.write(out, true);
-    boolean isHelped = shares.parts().stream().anyMatch(p -> p.ofWholeShare() <= -LEAST_SHARE);
-    if (isHelped) {
-      Columns.wrap(out, "", words.pattern("explain.text.helped"));
+    Columns.wrap(
+        out,
+        "",
+        words.say(
+            "explain.text.split",
+            words.percent(shares.seasonShare()),
+            words.percent(shares.fixableShare())));
+    members(shares);
+    shares.helped().forEach(h -> Columns.wrap(out, "", words.say(h)));
+  }
+
+  private void causes(Columns table, Shares shares, boolean isSeason) {
+    for (Part part : shares.parts()) {
+      if (part.cause().isSeason() == isSeason && Math.abs(part.ofWholeShare()) >= LEAST_SHARE) {
+        table.row(
+            words.percent(part.ofWholeShare()),
+            words.energy(part.wh()),
+            shares.isExact() ? "" : "± " + words.energy(part.standardErrorWh()),
+            words.energy(part.aloneWh()),
+            words.pattern(part.cause().key())
+                + (isSeason ? " (" + words.pattern("explain.text.season") + ")" : ""));
+      }
     }
+  }
+
+  private void members(Shares shares) {
+    for (Part part : shares.parts()) {
+      if (!part.members().isEmpty()) {
+        List<String> names = part.members().stream().map(m -> words.pattern(m.key())).toList();
+        Columns.wrap(out, "", words.say("explain.text.members", String.join("; ", names)));
+      }
+    }
+  }
+
+  /** In one line: the shares of a single spell. */
+  private void spellCauses(Shares shares) {
+    var told = new ArrayList<String>();
+    for (Part part : shares.parts()) {
+      if (Math.abs(part.ofWholeShare()) >= LEAST_SHARE) {
+        told.add(words.pattern(part.cause().key()) + " " + words.percent(part.ofWholeShare()));
+      }
+    }
+    if (shares.wholeWh() > 0.0 && shares.restWh() / shares.wholeWh() >= LEAST_SHARE) {
+      told.add(
+          words.pattern("explain.text.rest")
+              + " "
+              + words.percent(shares.restWh() / shares.wholeWh()));
+    }
+    Columns.wrap(
+        out,
+        "",
+        words.say(
+            "explain.text.spell_causes",
+            words.energy(shares.wholeWh()),
+            String.join("; ", told),
+            words.percent(shares.seasonShare()))
+            + (shares.isExact()
+                ? ""
+                : " " + words.say("explain.text.spell_error", words.energy(shares.errorWh()))));
   }
 
   private void list() {
@@ -121,6 +175,8 @@ public final class ExplainText {
     spell.story().forEach(s -> sentences.add(words.say(s)));
     Columns.wrap(out, "", String.join(" ", sentences));
     out.append('\n');
+    spellCauses(spell.shares());
+    out.append('\n');
     days(spell);
     remedies("explain.text.this", spell.remedies(), REMEDIES_LISTED);
   }
@@ -150,6 +206,10 @@ public final class ExplainText {
       head(key);
       for (Remedy remedy : remedies.subList(0, Math.min(most, remedies.size()))) {
         Columns.wrap(out, "- ", words.say(remedy.said()) + " " + words.say(remedy.effect()));
+      }
+      if (remedies.size() > most) {
+        Columns.wrap(
+            out, "  ", words.say("explain.text.more", Integer.toString(remedies.size() - most)));
       }
     }
   }

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -20,12 +21,16 @@ import java.util.Set;
  */
 final class CauseRuns {
   private static final double LEAST_SHARE = 0.01;
+  private static final int PAIRS = 20; // of orders: about as many runs as eight causes in full
+  private static final long SEED = 20;
 
   private final Trials trials;
   private final List<Stretches> parts;
   private final List<WinterCause> causes = new ArrayList<>();
   private final List<WinterCause> smaller = new ArrayList<>();
   private final List<ShapleyShares> shared = new ArrayList<>();
+  private final List<Map<WinterCause, double[]>> withoutOne = new ArrayList<>();
+  private boolean isExact;
   private int screenRuns;
 
   /**
@@ -67,12 +72,24 @@ final class CauseRuns {
   static CauseRuns of(Trials trials, List<Stretches> parts) {
     var runs = new CauseRuns(trials, List.copyOf(parts));
     runs.pick();
-    for (Stretches part : parts) {
-      runs.shared.add(
-          ShapleyShares.exact(runs.causes.size(), set -> runs.unservedWh(part, runs.leftOut(set))));
-      trials.forgetOtherSkies(part.part);
+    for (int p = 0; p < parts.size(); p++) {
+      runs.share(p);
+      trials.forgetOtherSkies(parts.get(p).part);
     }
     return runs;
+  }
+
+  private void share(int p) {
+    Stretches part = parts.get(p);
+    int n = causes.size();
+    shared.add(
+        isExact
+            ? ShapleyShares.exact(n, set -> unservedWh(part, leftOut(set)))
+            : ShapleyShares.sampled(n, PAIRS, SEED + p, set -> unservedWh(part, leftOut(set))));
+    int together = causes.indexOf(WinterCause.SMALLER_TOGETHER);
+    if (together >= 0) {
+      withoutOne.get(p).put(causes.get(together), unservedWh(part, leftOut(1 << together)));
+    }
   }
 
   /** Of one stretch of one of the parts, both counted from 0 as they were given. */
@@ -94,6 +111,7 @@ final class CauseRuns {
     double wholeWh = 0.0, restWh = 0.0;
     var wh = new double[causes.size()];
     var aloneWh = new double[causes.size()];
+    var variance = new double[causes.size()];
     int runs = 0;
     for (int p : of) {
       ShapleyShares shapley = shared.get(p);
@@ -102,7 +120,9 @@ final class CauseRuns {
       restWh += shapley.value(sets - 1, measure);
       for (int i = 0; i < wh.length; i++) {
         wh[i] -= shapley.share(i, measure);
-        aloneWh[i] += shapley.value(0, measure) - shapley.value(1 << i, measure);
+        double[] without = withoutOne.get(p).getOrDefault(causes.get(i), new double[measure + 1]);
+        aloneWh[i] += shapley.value(0, measure) - without[measure];
+        variance[i] += Math.pow(shapley.standardError(i, measure), 2.0);
       }
       runs += shapley.runs();
     }
@@ -113,16 +133,19 @@ final class CauseRuns {
           new Part(
               cause,
               wh[i],
-              0.0,
+              Math.sqrt(variance[i]),
               wholeWh > 0.0 ? wh[i] / wholeWh : 0.0,
               aloneWh[i],
               cause == WinterCause.SMALLER_TOGETHER ? smaller : List.of()));
     }
     told.sort(Comparator.comparingDouble(Part::wh).reversed().thenComparing(Part::cause));
-    return new Shares(wholeWh, told, restWh, true, runs + screenRuns);
+    return new Shares(wholeWh, told, restWh, isExact, runs + screenRuns);
   }
 
-  /** Those that change the most when left out alone; with the smaller ones eight at most. */
+  /**
+   * Those that matter when left out alone, the rest together. More than eight are shared over drawn
+   * orders: none that matters is hidden among the smaller ones.
+   */
   private void pick() {
     Set<Effect> present = Effects.present(trials.home());
     List<WinterCause> had = new ArrayList<>();
@@ -136,11 +159,14 @@ final class CauseRuns {
     for (Stretches part : parts) {
       double partWh = last(unservedWh(part, Set.of()));
       wholeWh += partWh;
-      List<Double> without =
-          had.parallelStream().map(c -> last(unservedWh(part, c.effects()))).toList();
+      List<double[]> without =
+          had.parallelStream().map(c -> unservedWh(part, c.effects())).toList();
+      var byCause = new EnumMap<WinterCause, double[]>(WinterCause.class);
       for (int i = 0; i < had.size(); i++) {
-        saved.merge(had.get(i), Math.abs(partWh - without.get(i)), Double::sum);
+        byCause.put(had.get(i), without.get(i));
+        saved.merge(had.get(i), Math.abs(partWh - last(without.get(i))), Double::sum);
       }
+      withoutOne.add(byCause);
       screenRuns += 1 + had.size();
     }
     double leastWh = LEAST_SHARE * wholeWh;
@@ -148,8 +174,7 @@ final class CauseRuns {
         Comparator.comparingDouble((WinterCause c) -> -saved.getOrDefault(c, 0.0))
             .thenComparing(c -> c));
     for (WinterCause cause : had) {
-      boolean isLarge =
-          saved.getOrDefault(cause, 0.0) >= leastWh && causes.size() < ShapleyShares.MOST_EXACT - 1;
+      boolean isLarge = saved.getOrDefault(cause, 0.0) >= leastWh;
       (isLarge ? causes : smaller).add(cause);
     }
     if (smaller.size() == 1) {
@@ -158,6 +183,7 @@ final class CauseRuns {
     } else if (!smaller.isEmpty()) {
       causes.add(WinterCause.SMALLER_TOGETHER);
     }
+    isExact = causes.size() <= ShapleyShares.MOST_EXACT;
   }
 
   private Set<Effect> leftOut(int set) {

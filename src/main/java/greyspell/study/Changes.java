@@ -146,7 +146,8 @@ final class Changes {
                 Said.of(
                     "remedy.less.all",
                     new Percent(percent / 100.0),
-                    new Energy(dailyWh * percent / 100.0)),
+                    new Energy(dailyWh * percent / 100.0),
+                    new Energy(dailyWh)),
                 List.of(new Edit("loads.growth", Show.number(100.0 * growth, 6) + " %"))));
       }
     }

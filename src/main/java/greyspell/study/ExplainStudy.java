@@ -343,7 +343,14 @@ public final class ExplainStudy {
               new Energy(sumWh / 365.25)));
     }
     if (shares != null) {
-      said.add(Said.of("unsure.shares", new Count(shares.runs())));
+      said.add(
+          shares.isExact()
+              ? Said.of("unsure.shares", new Count(shares.runs()))
+              : Said.of(
+                  "unsure.shares.drawn",
+                  new Count(shares.runs()),
+                  new Energy(shares.errorWh())));
+      said.add(need(books, sumWh));
     }
     if (trials.years() < 10 * trials.parts() && trials.parts() == 1) {
       said.add(Said.of("unsure.usual_sky", new Count(trials.years())));
@@ -356,6 +363,20 @@ public final class ExplainStudy {
     }
     said.add(Said.of("unsure.not_told"));
     return said;
+  }
+
+  /** The same house in three figures: what each is the mean of. */
+  private Said need(List<LoadBook> books, double yearWh) {
+    List<Integer> months = months();
+    double saveWh = books.stream().mapToDouble(b -> Changes.dailyWh(b, months)).sum();
+    double busWh =
+        monthLines().stream()
+            .filter(m -> months.contains(m.month()))
+            .mapToDouble(MonthLine::needWh)
+            .average()
+            .orElse(0.0);
+    return Said.of(
+        "unsure.need", new Energy(yearWh / 365.25), new Energy(saveWh), new Energy(busWh));
   }
 
   private boolean mayHaveMorePanels() {

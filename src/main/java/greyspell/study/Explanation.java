@@ -3,7 +3,10 @@ package greyspell.study;
 import greyspell.cause.CutLoads;
 import greyspell.cause.DarkSpell;
 import greyspell.cause.Said;
+import greyspell.cause.SaidValue.Energy;
+import greyspell.cause.SaidValue.Word;
 import greyspell.scenario.Scenario;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -44,6 +47,8 @@ public record Explanation(
     uncertainties = List.copyOf(uncertainties);
     cautions = List.copyOf(cautions);
   }
+
+  private static final double LEAST_HELP = 0.005;
 
   /** Whether a spell lies in a winter that is counted; the half winters at the ends are not. */
   public boolean isInWholeWinter(Spell spell) {
@@ -145,6 +150,35 @@ public record Explanation(
   public record Shares(double wholeWh, List<Part> parts, double restWh, boolean isExact, int runs) {
     public Shares {
       parts = List.copyOf(parts);
+    }
+
+    /** The largest standard error of a part, 0 where exact. */
+    public double errorWh() {
+      return parts.stream().mapToDouble(Part::standardErrorWh).max().orElse(0.0);
+    }
+
+    /** Of the sky and the sun, of 1. */
+    public double seasonShare() {
+      return parts.stream().filter(p -> p.cause.isSeason()).mapToDouble(Part::ofWholeShare).sum();
+    }
+
+    /** Of what can be changed, of 1. */
+    public double fixableShare() {
+      return parts.stream().filter(p -> !p.cause.isSeason()).mapToDouble(Part::ofWholeShare).sum();
+    }
+
+    /** What a share below zero means, a sentence each; most help first. */
+    public List<Said> helped() {
+      var said = new ArrayList<Said>();
+      for (int i = parts.size() - 1; i >= 0 && parts.get(i).ofWholeShare <= -LEAST_HELP; i--) {
+        Part part = parts.get(i);
+        boolean isBright = part.cause == WinterCause.MORE_CLOUD && part.aloneWh < 0.0;
+        said.add(
+            isBright
+                ? Said.of("helped.bright_days", new Energy(-part.aloneWh))
+                : Said.of("helped", new Word(part.cause.key())));
+      }
+      return said;
     }
   }
 

@@ -34,6 +34,9 @@ final class Remedies {
   private static final Set<Kind> TOLD_WHERE_NONE =
       EnumSet.of(Kind.PANELS, Kind.STORAGE, Kind.TILT, Kind.GENERATOR);
 
+  private static final Set<String> FREE_TOLD_WHERE_NONE =
+      Set.of("remedy.snow", "remedy.move.all", "remedy.less.all");
+
   private final Trials trials;
   private final ScenarioEdit file;
   private final @Nullable Path library;
@@ -124,11 +127,18 @@ final class Remedies {
       Change smallest = smallest(family, spell);
       if (smallest != null) {
         found.add(told(smallest, spell));
-      } else if (TOLD_WHERE_NONE.contains(family.get(0).kind())) {
+      } else if (isToldWhereNone(family, spell)) {
         none(family, spell, found);
       }
     }
     return sorted(found);
+  }
+
+  /** Of a single spell also what costs nothing; of all of them {@link #free} tells it. */
+  private static boolean isToldWhereNone(List<Change> family, int spell) {
+    String key = family.get(0).said().key();
+    return TOLD_WHERE_NONE.contains(family.get(0).kind())
+        || (spell >= 0 && FREE_TOLD_WHERE_NONE.contains(key));
   }
 
   /** Those that prevent all spells; where neither panels nor storage do alone, a pair that does. */
@@ -185,6 +195,10 @@ final class Remedies {
     if (best != null && unmetWh(now, spell) > 0.0) {
       found.add(told(best, spell));
     }
+  }
+
+  private static boolean isLessOfAll(Change change) {
+    return change.said().key().equals("remedy.less.all");
   }
 
   private static double unmetWh(Outcome outcome, int spell) {
@@ -247,7 +261,7 @@ final class Remedies {
     boolean isFound = unmetHours(after, spell) == 0;
     return new Remedy(
         change.kind(),
-        isFound ? change.said() : notEnough(change),
+        isFound ? change.said() : notEnough(change, spell),
         effect(change, after, spell, isFound),
         change.edits(),
         isFound,
@@ -258,7 +272,10 @@ final class Remedies {
   }
 
   /** How far was looked, where that is more than the best that was found. */
-  private Said notEnough(Change best) {
+  private Said notEnough(Change best, int spell) {
+    if (spell >= 0 && isLessOfAll(best)) {
+      return Said.of("remedy.none.less", best.said().values().get(0));
+    }
     List<Change> family = family(best.kind());
     Said last = family.isEmpty() ? best.said() : family.get(family.size() - 1).said();
     return switch (best.kind()) {
