@@ -138,7 +138,7 @@ final class LogWords {
         + " of what was expected ("
         + hours(e)
         + ")"
-        + (load == null || !load.alwaysOnW().isKnown()
+        + (load == null || !load.alwaysOnW().isKnown() || load.isNightAsExpected()
             ? "."
             : ", with what is always on told apart; all of it together "
                 + Show.percent(load.wholeFactor())
@@ -150,7 +150,7 @@ final class LogWords {
     return load == null
         ? ""
         : watts(e)
-            + " beside that; from "
+            + (load.isNightAsExpected() ? "; from " : " beside that; from ")
             + load.nightFromHour()
             + " to "
             + (load.nightFromHour() + 3) % 24

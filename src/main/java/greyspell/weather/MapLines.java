@@ -106,6 +106,11 @@ final class MapLines {
     return text;
   }
 
+  /** Whether a line is the row of names, in quotes or not. */
+  boolean beginsNames(String line) {
+    return line.startsWith(namesBegin) || line.startsWith('"' + namesBegin);
+  }
+
   private static String unquoted(String value) {
     boolean isQuoted =
         value.length() > 1

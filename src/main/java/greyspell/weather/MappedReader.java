@@ -109,7 +109,7 @@ final class MappedReader implements RowFormat {
       boolean isNames =
           map.form.namesBegin.isEmpty()
               ? !isPassedOver()
-              : lines.text().startsWith(map.form.namesBegin);
+              : map.form.beginsNames(lines.text());
       if (isNames) {
         lines.split();
         return;

@@ -128,14 +128,23 @@ public final class MonitorReader {
       boolean isNames =
           map.form.namesBegin.isEmpty()
               ? !isPassedOver()
-              : lines.text().startsWith(map.form.namesBegin);
+              : map.form.beginsNames(lines.text());
       if (isNames) {
         lines.split();
         return;
       }
     }
+    boolean isSought = !map.form.namesBegin.isEmpty();
     throw faults.alone(
-        lines.number(), 1, "no row of names", "must hold a row with the columns' names", "");
+        lines.number(),
+        1,
+        isSought ? "no line begins \"" + map.form.namesBegin + '"' : "no row of names",
+        isSought
+            ? "the row with the columns' names must begin so, as the map says in names_begin"
+            : "must hold a row with the columns' names",
+        isSought
+            ? "Look at the file's first lines and change the map."
+            : "Only remarks were found: export it again.");
   }
 
   private void takeHeadLine() {

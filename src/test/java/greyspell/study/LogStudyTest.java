@@ -175,6 +175,49 @@ class LogStudyTest {
     assertFound(tally(fault, made -> made.dayVariationShare = 0.08), About.LOAD);
   }
 
+  /** A kWh more each evening: the night is as it was, so nothing always on is told. */
+  @Test
+  void aLoadOfTheEveningIsNoNightThatDrawsLess() throws Exception {
+    Scenario house = ScenarioReader.read(Path.of("scenarios/alder-fold.yaml"), null);
+    WeatherSeries weather = Study.read(house);
+    for (int seed = 1; seed <= 4; seed++) {
+      var made = new MadeLog(house, weather);
+      made.from = LocalDate.of(2023, 10, 20);
+      made.dayVariationShare = 0.08;
+      made.stepMinutes = 60;
+      var text = new StringBuilder();
+      for (String line : made.text(seed).split("\n", -1)) {
+        text.append(evening(line)).append('\n');
+      }
+      Path file = folder.resolve("log.csv");
+      Files.writeString(file, text.toString());
+      LogStudy study =
+          LogStudy.of(
+              house,
+              MonitorReader.read(file, "log.csv", null, house.site().utcOffsetH()),
+              weather);
+      Finding load = requireNonNull(study.diagnosis().about(About.LOAD));
+      Finding night = requireNonNull(study.diagnosis().about(About.ALWAYS_ON_LOAD));
+      assertTrue(load.isNamed(), load.toString());
+      // a kWh of 5.1 to 5.8 a day, by chance a little more or less
+      assertEquals(1.18, load.estimate().value(), 0.08);
+      assertFalse(night.isNamed(), night.toString());
+      assertEquals(0.0, night.estimate().value(), 5.0);
+    }
+  }
+
+  /** 500 W more in the hours that end at 19 and 20 h. */
+  private static String evening(String line) {
+    String[] fields = line.split(",", -1);
+    boolean isEvening = line.contains("T19:00") || line.contains("T20:00");
+    if (!isEvening || fields[fields.length - 1].isBlank()) {
+      return line;
+    }
+    fields[fields.length - 1] =
+        Double.toString(Double.parseDouble(fields[fields.length - 1]) + 500.0);
+    return String.join(",", fields);
+  }
+
   @Test
   void aBankAtSeventyEightPercentIsFound() {
     LogChange fault = new LogChange(1.0, null, 1.0, 0.0, 0.0, 1.0, 0.78, 1.0);

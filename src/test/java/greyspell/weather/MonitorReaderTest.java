@@ -279,4 +279,17 @@ class MonitorReaderTest {
             .getMessage();
     assertTrue(said != null && said.contains("must bear the next day's date"), said);
   }
+
+  /** Exports often put every name in quotes; the map's quotes are its own. */
+  @Test
+  void aQuotedRowOfNamesIsFoundByHowItBegins() throws IOException {
+    String map =
+        "names_begin: \"Zeit\"\ntime: Zeit\ntime_format: yyyy-MM-dd HH:mm\nload: Haus, W\n";
+    String rows = "Anlage\n\"Zeit\",\"Haus\"\n2024-11-03 00:00,50\n2024-11-03 01:00,60\n";
+    assertEquals(60, read(map, rows).stepMinutes());
+    String refused = refusal(map, rows.replace("Zeit", "Datum"));
+    assertTrue(refused.contains("no line begins \"Zeit\""), refused);
+    assertTrue(refused.contains("names_begin"), refused);
+    assertTrue(refused.contains("change the map"), refused);
+  }
 }

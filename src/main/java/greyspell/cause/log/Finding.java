@@ -37,6 +37,11 @@ public record Finding(About about, Estimate estimate, boolean isNamed) {
     public double assumed() {
       return assumed;
     }
+
+    /** From which difference on it is worth a word. */
+    double worth() {
+      return worth;
+    }
   }
 
   static Finding of(About about, Estimate estimate) {

@@ -1,6 +1,7 @@
 package greyspell.cause.log;
 
 import java.util.Arrays;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,7 +13,13 @@ import org.jspecify.annotations.Nullable;
  *
  * Y, X     mean load seen and expected                       W
  * Yn, Xn   the same in the three hours of the day in which least is expected       W
+ *
+ * where w would be named and the night is as expected      w = Yn - Xn,   f = Y / X
+ * where w would be named and Yn - Xn has another sign      w = Yn - Xn,   f = (Y - w) / X
  * </pre>
+ *
+ * The last two lines keep a load that was added in the evening from being told as a factor on all
+ * and a night that draws less, which no night shows.
  *
  * Hours with the bank nearly empty, in which loads may have been cut off, are left out. Spread by
  * {@link DayDraws}, with 1 % for the meter. Own method, no source. Held by LogStudyTest.
@@ -20,6 +27,8 @@ import org.jspecify.annotations.Nullable;
  * @param factor f
  * @param alwaysOnW w, beside what the factor brings
  * @param wholeFactor Y / X
+ * @param isNightAsExpected whether the factor is that of the whole day, since the quiet hours do
+ *     not differ or cannot tell
  * @param nightFromHour first of the three quiet hours of the day
  * @param seenNightW Yn
  * @param expectedNightW Xn
@@ -28,11 +37,13 @@ public record LoadCompared(
     Estimate factor,
     Estimate alwaysOnW,
     double wholeFactor,
+    boolean isNightAsExpected,
     int nightFromHour,
     double seenNightW,
     double expectedNightW) {
   private static final int NIGHT_HOURS = 3;
   private static final int DAY = 24;
+  private static final long SEED = 31L;
   private static final int FEWEST_HOURS = 96;
   private static final double METER_SHARE = 0.01;
   private static final double LEAST_CONTRAST_SHARE = 0.15;
@@ -99,7 +110,7 @@ public record LoadCompared(
         var no =
             Estimate.unknown(
                 hours + " hours of load; " + FEWEST_HOURS + " are needed", hours, days);
-        return new LoadCompared(no, no, Double.NaN, 0, Double.NaN, Double.NaN);
+        return new LoadCompared(no, no, Double.NaN, true, 0, Double.NaN, Double.NaN);
       }
       night = quietest();
       var once = new int[seen.length];
@@ -107,34 +118,41 @@ public record LoadCompared(
       double[] m = means(once);
       double whole = m[0] / m[1];
       boolean isFlat = m[1] - m[3] < LEAST_CONTRAST_SHARE * m[1];
-      double f = isFlat ? whole : factor(m);
-      double w = isFlat ? 0.0 : m[2] - f * m[3];
-      double spreadF =
-          DayDraws.spread(
-              seen.length,
-              31L,
-              (times, r) -> {
-                double[] n = means(times);
-                return isFlat ? n[0] / n[1] : factor(n);
-              });
-      double spreadW =
-          DayDraws.spread(
-              seen.length,
-              31L,
-              (times, r) -> {
-                double[] n = means(times);
-                return n[2] - factor(n) * n[3];
-              });
-      return new LoadCompared(
-          Estimate.of(f, Math.hypot(spreadF, METER_SHARE * f), hours, days),
-          isFlat
-              ? Estimate.unknown(
-                  "the load that is expected hardly changes over the day", hours, days)
-              : Estimate.of(w, Math.hypot(spreadW, METER_SHARE * m[2]), hours, days),
-          whole,
-          night,
-          m[2],
-          m[3]);
+      Estimate all = figure(days, n -> n[0] / n[1], whole, whole);
+      if (isFlat) {
+        Estimate no =
+            Estimate.unknown("the load that is expected hardly changes over the day", hours, days);
+        return told(all, no, whole, true, m);
+      }
+      Estimate beside =
+          figure(days, n -> n[2] - factor(n) * n[3], m[2] - factor(m) * m[3], m[2]);
+      Estimate nightW = figure(days, n -> n[2] - n[3], m[2] - m[3], m[2]);
+      if (isNamed(beside) && !isNamed(nightW)) {
+        return told(all, nightW, whole, true, m);
+      }
+      if (isNamed(beside) && beside.value() * nightW.value() < 0.0) {
+        // the factor of the day does not hold at night: what the night shows is told
+        double rest = (m[0] - nightW.value()) / m[1];
+        Estimate factor = figure(days, n -> (n[0] - n[2] + n[3]) / n[1], rest, rest);
+        return told(factor, nightW, whole, false, m);
+      }
+      return told(figure(days, Sums::factor, factor(m), factor(m)), beside, whole, false, m);
+    }
+
+    private static boolean isNamed(Estimate alwaysOnW) {
+      return alwaysOnW.differsFrom(0.0, Finding.About.ALWAYS_ON_LOAD.worth());
+    }
+
+    private LoadCompared told(
+        Estimate factor, Estimate alwaysOnW, double whole, boolean isNightAsExpected, double[] m) {
+      return new LoadCompared(factor, alwaysOnW, whole, isNightAsExpected, night, m[2], m[3]);
+    }
+
+    /** A figure of the means with its range: days drawn anew, and the meter's share of a size. */
+    private Estimate figure(int days, ToDoubleFunction<double[]> of, double value, double size) {
+      double spread =
+          DayDraws.spread(seen.length, SEED, (times, r) -> of.applyAsDouble(means(times)));
+      return Estimate.of(value, Math.hypot(spread, METER_SHARE * size), hours, days);
     }
 
     private static double factor(double[] m) {

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * Grey light comes from everywhere and tells a from b. Every run of hours of at least two that
  * leaves a quarter of the direct light outside is tried; the one with the least rest is kept if b
- * is above {@value #LEAST_SHADE}, above four of its standard deviations, and rests on ten hours of
+ * is above {@value #LEAST_SHADE}, above four of its standard deviations, and rests on six hours of
  * sun. Spread by {@link DayDraws}, with 1 % for the meter. Own method, no source. Held by
  * LogStudyTest.
  *
@@ -31,7 +31,7 @@ public record SunFit(Estimate factor, @Nullable Shade shade, Left left) {
   private static final double SHINES_SHARE = 0.4;
   private static final int FEWEST_HOURS = 40;
   private static final int FEWEST_DAYS = 7;
-  private static final int FEWEST_CLEAR = 10;
+  private static final int FEWEST_CLEAR = 6;
   private static final int DAY = 24;
 
   /**
