@@ -1,6 +1,7 @@
 package greyspell.cli;
 
 import greyspell.quantity.BadInput;
+import greyspell.quantity.Fault;
 import greyspell.quantity.Place;
 import greyspell.report.SweepFile;
 import greyspell.report.SweepJson;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -101,13 +103,7 @@ final class SweepCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    SweepQuestion question =
-        new SweepQuestion(
-            scenarios.stream().map(SweepQuestion.Home::of).toList(),
-            vary.stream().map(Variation::parse).toList(),
-            sideBySide,
-            winters(),
-            library.folder());
+    SweepQuestion question = question();
     checkSize(question);
     var table = new SweepTable(question);
     String stamp = SweepStamp.of(question, new Main.Version().getVersion()[0]);
@@ -120,6 +116,29 @@ final class SweepCommand implements Callable<Integer> {
       boolean isNothingTold = refused == question.runs();
       return isNothingTold || (warnRefused && refused > 0) ? Main.FOUND : 0;
     }
+  }
+
+  /** What is wrong with any of the files or values is told together. */
+  private SweepQuestion question() {
+    var faults = new ArrayList<Fault>();
+    List<SweepQuestion.Home> homes = each(scenarios, SweepQuestion.Home::of, faults);
+    List<Variation> variations = each(vary, Variation::parse, faults);
+    if (!faults.isEmpty()) {
+      throw new BadInput(faults);
+    }
+    return new SweepQuestion(homes, variations, sideBySide, winters(), library.folder());
+  }
+
+  private static <T, R> List<R> each(List<T> from, Function<T, R> read, List<Fault> faults) {
+    var all = new ArrayList<R>();
+    for (T one : from) {
+      try {
+        all.add(read.apply(one));
+      } catch (BadInput e) {
+        faults.addAll(e.faults());
+      }
+    }
+    return all;
   }
 
   private void run(SweepQuestion question, SweepTable table, SweepFile file) {

@@ -26,8 +26,9 @@ public final class SweepSummary {
     var text = new StringBuilder();
     text.append(rows.size() == 1 ? "1 run" : rows.size() + " runs");
     if (hours.getCount() > 0) {
-      text.append("; unmet hours a year from ").append(Show.number(hours.getMin(), 0));
-      text.append(" to ").append(Show.number(hours.getMax(), 0));
+      String least = SweepTable.number(hours.getMin()), most = SweepTable.number(hours.getMax());
+      text.append("; unmet hours a year ");
+      text.append(least.equals(most) ? least : "from " + least + " to " + most);
     }
     text.append(".\n");
     if (refused > 0) {

@@ -142,6 +142,24 @@ class SweepCommandTest {
   }
 
   @Test
+  void filesAndValuesThatCannotBeReadAreToldTogether() throws IOException {
+    Path broken = Files.writeString(temp.resolve("broken.yaml"), "home: X\n  bad: [1\n");
+    Cli got =
+        sweep(CABIN, broken.toString(), "nowhere.yaml", "--vary", "reserve=1..3 %", "--vary", "x");
+    assertEquals(2, got.code, got.out);
+    assertTrue(got.err.contains("broken.yaml:2:") && got.err.contains("nowhere.yaml"), got.err);
+    assertTrue(got.err.contains("without a step") && got.err.contains("PATH=VALUES"), got.err);
+    assertTrue(got.err.contains("4 faults"), got.err);
+    assertFalse(Files.exists(table()));
+  }
+
+  @Test
+  void oneAnswerIsNoSpan() {
+    Cli got = sweep(CABIN);
+    assertTrue(got.out.startsWith("1 run; unmet hours a year 1168."), got.out);
+  }
+
+  @Test
   void aSweepThatTellsNothingEndsWithOne() {
     assertEquals(0, sweep(CABIN, "--vary", "arrays[0].tilt=40 deg, 95 deg").code);
     Cli none = sweep(CABIN, "--vary", "bank=left out");
