@@ -3,6 +3,7 @@ package greyspell.cli;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Dimension;
 import greyspell.quantity.Place;
+import greyspell.report.Deliver;
 import greyspell.report.SizeJson;
 import greyspell.report.SizeText;
 import greyspell.report.TextFile;
@@ -21,6 +22,7 @@ import greyspell.study.WintersDrawn;
 import greyspell.study.WintersWanted;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -201,8 +203,12 @@ final class SizeCommand implements Callable<Integer> {
     SizeAnswer answer = chosen == null ? SizeAnswer.first(result) : chosen;
     @Nullable ScenarioEdit edit = write == null ? null : edit(result, file, answer, write);
     if (out != null) {
-      TextFile.write(out.resolve("frontier.csv"), SizeJson.csv(result));
-      TextFile.write(out.resolve("size.json"), SizeJson.text(result, weather, cautions));
+      try (var deliver = new Deliver(out)) {
+        deliver.write("frontier.csv", SizeJson.csv(result).getBytes(StandardCharsets.UTF_8));
+        String json = SizeJson.text(result, weather, cautions);
+        deliver.write("size.json", json.getBytes(StandardCharsets.UTF_8));
+        deliver.done();
+      }
     }
     if (edit != null && write != null) {
       TextFile.write(write, edit.text());

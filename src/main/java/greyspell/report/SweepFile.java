@@ -195,10 +195,13 @@ public final class SweepFile implements AutoCloseable {
         "Name another folder, or change who may write to this one.");
   }
 
-  /** What is not finished stays for the next time. */
+  /** What is not finished stays for the next time; nothing stays where no row was finished. */
   @Override
   public void close() {
     try {
+      if (channel.isOpen() && rows.isEmpty()) {
+        Files.deleteIfExists(unfinished);
+      }
       channel.close();
     } catch (IOException e) {
       throw unwritable(table, e);

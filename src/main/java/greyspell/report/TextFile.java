@@ -1,6 +1,9 @@
 package greyspell.report;
 
+import greyspell.quantity.BadInput;
+import greyspell.quantity.Place;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** One text file, written whole or not at all. */
@@ -8,10 +11,12 @@ public final class TextFile {
   private TextFile() {}
 
   public static void write(Path file, String text) {
-    Path folder = file.toAbsolutePath().getParent();
-    if (folder == null) {
-      throw new IllegalArgumentException("no file: " + file);
+    if (Files.isDirectory(file)) {
+      throw BadInput.of(
+          Place.of(file.toString()), "this is a folder", "must be a file", "Name a file in it.");
     }
+    Path parent = file.getParent();
+    Path folder = parent == null ? Path.of(".") : parent;
     try (var deliver = new Deliver(folder)) {
       deliver.write(file.getFileName().toString(), text.getBytes(StandardCharsets.UTF_8));
       deliver.done();

@@ -92,6 +92,13 @@ class SweepFileTest {
     }
   }
 
+  /** A sweep that was refused before its first row leaves nothing behind. */
+  @Test
+  void nothingStaysWhereNoRowWasFinished() {
+    open("abc").close();
+    assertFalse(Files.exists(SweepFile.unfinished(table())));
+  }
+
   @Test
   void rowsOfAnotherQuestionAreNotTaken() {
     leaveTwoRows();
