@@ -17,6 +17,7 @@ public final class ExplainText {
   private static final int SPELLS_LISTED = 12;
   private static final int REMEDIES_LISTED = 12;
   private static final int FREE_LISTED = 5;
+  private static final String INDENT = "  ";
   private static final double LEAST_SHARE = 0.005;
 
   private final Explanation told;
@@ -77,18 +78,20 @@ public final class ExplainText {
           words.pattern("explain.text.rest"));
     }
     table.write(out, true);
-    Columns.wrap(
-        out,
-        "",
-        words.say(
-            "explain.text.split",
-            words.percent(shares.seasonShare()),
-            words.percent(shares.fixableShare())));
+    Columns.wrap(out, "", words.pattern("explain.text.overlap"));
     members(shares);
     shares.helped().forEach(h -> Columns.wrap(out, "", words.say(h)));
   }
 
+  /** The sum of a kind, its causes below it. */
   private void causes(Columns table, Shares shares, boolean isSeason) {
+    double sumShare = isSeason ? shares.seasonShare() : shares.fixableShare();
+    table.row(
+        words.percent(sumShare),
+        words.energy(sumShare * shares.wholeWh()),
+        "",
+        "",
+        words.pattern(isSeason ? "cause.kind.season" : "cause.kind.fixable") + ":");
     for (Part part : shares.parts()) {
       if (part.cause().isSeason() == isSeason && Math.abs(part.ofWholeShare()) >= LEAST_SHARE) {
         table.row(
@@ -96,8 +99,7 @@ public final class ExplainText {
             words.energy(part.wh()),
             shares.isExact() ? "" : "± " + words.energy(part.standardErrorWh()),
             words.energy(part.aloneWh()),
-            words.pattern(part.cause().key())
-                + (isSeason ? " (" + words.pattern("explain.text.season") + ")" : ""));
+            INDENT + words.pattern(part.cause().key()));
       }
     }
   }
