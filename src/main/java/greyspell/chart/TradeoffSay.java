@@ -8,6 +8,8 @@ import greyspell.study.WhatHelps.Zone;
 
 /** What a map of panels against storage says, in sentences that picture and terminal share. */
 public final class TradeoffSay {
+  private static final double TELLING_WH = 1000.0;
+
   private TradeoffSay() {}
 
   /** "3 winters", "these 3 years" where none is whole. */
@@ -94,7 +96,12 @@ public final class TradeoffSay {
 
   /** What helps more at the home as it stands. */
   public static String bestNow(Tradeoff t) {
-    return t.helps().isAlike() ? "both help alike" : helps(t.helps().present());
+    boolean isRefused = t.helps().present() == Zone.PANELS && !t.rate().isStringBuildable();
+    return t.helps().isAlike()
+        ? "both help alike"
+        : isRefused
+            ? "panels would help more, were the string not refused,"
+            : helps(t.helps().present());
   }
 
   /** Nominal energy of a bank: "30.7 kWh", as it was bought. */
@@ -118,7 +125,8 @@ public final class TradeoffSay {
     }
     return "beyond "
         + r.panelsHelpTo()
-        + " panels another string is worth nothing"
+        + " panels another string "
+        + nothing(r)
         + (r.leftWithAllPanelsWh() >= r.leastThatCountsWh()
             ? ": "
                 + Say.kwh(r.leftWithAllPanelsWh())
@@ -135,12 +143,20 @@ public final class TradeoffSay {
     }
     return "beyond "
         + Say.kwh(r.storageHelpsToWh())
-        + " another pack is worth nothing"
+        + " another pack "
+        + nothing(r)
         + (r.leftWithAllStorageWh() >= r.leastThatCountsWh()
             ? ": "
                 + Say.kwh(r.leftWithAllStorageWh())
                 + " a year are left then, because there is no sun to store"
             : ": then next to nothing goes unserved");
+  }
+
+  /** What counts as nothing is told where it is more than a kWh a year. */
+  private static String nothing(ExchangeRate r) {
+    return r.leastThatCountsWh() <= TELLING_WH
+        ? "is worth nothing"
+        : "saves less than " + Say.kwh(r.leastThatCountsWh()) + " a year";
   }
 
   /** A sentence, with the finding. */

@@ -254,6 +254,15 @@ final class LadderTest {
     assertEquals(0, ladder.refused().stream().filter(r -> r.step().kind() == Kind.MEASURE).count());
   }
 
+  /** A year's average holds hours that lie in no whole winter; a refusal tells its figures. */
+  @Test
+  void theWordsTellWhatTheFiguresAreOf() {
+    String told = LadderText.of(Climbed.LADDER).replaceAll("\\s+", " ");
+    assertTrue(told.contains("over all 3 years of the weather; 2 winters are whole"), told);
+    assertTrue(told.contains("short-circuit current, 69.3 A"), told);
+    assertTrue(told.contains("The one at the top is due"), told);
+  }
+
   @Test
   void theFilesSayTheSame() throws Exception {
     Ladder ladder = Climbed.LADDER;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.report.TradeoffText;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
 import greyspell.scenario.ScenarioReader;
@@ -13,6 +14,7 @@ import greyspell.study.WhatHelps.Zone;
 import greyspell.weather.ensemble.ClimateSite;
 import greyspell.weather.ensemble.EnsembleSource;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What a map says at the home as it stands, held against runs of the homes it speaks of. */
@@ -158,6 +160,25 @@ class TradeoffTest {
       assertEquals(share < 1.0 ? Zone.PANELS : Zone.STORAGE, again.helps().present());
       assertNull(again.controllerCostBelow());
     }
+  }
+
+  /** No advice to buy what the string rules refuse; small print of what counts as nothing. */
+  @Test
+  void theWordsKnowWhatCannotBeBuiltAndWhatCountsAsNothing() {
+    Tradeoff kelp = of(home("kelp-point"), TradeoffAsked.USUAL);
+    assertFalse(kelp.rate().isStringBuildable());
+    String told = TradeoffText.of(kelp, List.of());
+    assertTrue(told.contains("panels would help more, were the string not refused"), told);
+    assertFalse(told.contains("panels help more here"), told);
+    ScenarioEdit text =
+        ScenarioEdit.of(Path.of("scenarios/alder-fold.yaml"))
+            .add(
+                "loads.appliances",
+                "{name: Heater, power: 2 kW, hours: [00:00-24:00], duty: 100 %}");
+    Tradeoff dark = of(text.scenario(null), TradeoffAsked.USUAL);
+    assertTrue(dark.rate().leastThatCountsWh() > 50_000.0);
+    String words = TradeoffText.of(dark, List.of()).replaceAll("\\s+", " ");
+    assertTrue(words.contains("another pack saves less than 53 kWh a year"), words);
   }
 
   @Test
