@@ -255,7 +255,9 @@ public final class Climb {
           + money(fuel == null ? 0.0 : fuel)
           + ".";
     }
-    return rung >= wanted.mostRungs() ? "Not looked at beyond so many steps that cost money (--rungs " + rung + ")." : "";
+    return rung >= wanted.mostRungs()
+        ? "Not looked at beyond so many steps that cost money (--rungs " + rung + ")."
+        : "";
   }
 
   private String money(double cost) {
