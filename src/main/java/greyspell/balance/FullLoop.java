@@ -149,13 +149,7 @@ public final class FullLoop {
     demand.settle(h, bank.windowShare(), supplyWh);
     double acWh = demand.acWh, dcWh = demand.dcWh;
 
-    double balanceWh = supplyWh - need(acWh, dcWh, standing);
-    boolean runs =
-        generator.runs(
-            h,
-            bank.windowShare(),
-            bank.windowShareAfter(balanceWh),
-            -balanceWh > bank.mostOutWh(forcing.lockedShare()[h]));
+    boolean runs = generator.mayRun(h) && generatorRuns(h, supplyWh, acWh, dcWh);
     double generatorMostWh = runs ? generator.limits().mostW()[h] : 0.0;
     double directWh = acWh < generatorMostWh ? acWh : generatorMostWh;
     double throughWh = acWh - directWh, overloadWh = 0.0;
@@ -210,6 +204,14 @@ public final class FullLoop {
     books.putOffWh[h] = demand.putOffWh;
     books.madeUpWh[h] = demand.madeUpWh;
     books.waitingWh[h] = demand.waitingWh();
+  }
+
+  private boolean generatorRuns(int h, double supplyWh, double acWh, double dcWh) {
+    double balanceWh = supplyWh - need(acWh, dcWh, forcing.standingWh()[h]);
+    return generator.runs(
+        bank.windowShare(),
+        bank.windowShareAfter(balanceWh),
+        -balanceWh > bank.mostOutWh(forcing.lockedShare()[h]));
   }
 
   /** What the house would ask of the bus without a generator. */

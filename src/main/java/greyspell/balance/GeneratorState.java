@@ -38,23 +38,32 @@ final class GeneratorState {
     return limits;
   }
 
-  /**
-   * Decides the hour.
-   *
-   * @param share charge at its start
-   * @param shareAfter what it would be after the hour without a generator
-   * @param isShort whether the bank cannot give what the house lacks
-   */
-  boolean runs(int h, double share, double shareAfter, boolean isShort) {
+  /** Whether it may run at all in this hour; if not, it is off. */
+  boolean mayRun(int h) {
     if (limits == null) {
       return false;
     }
     if (!limits.permitted()[h]) {
       isOn = false;
-    } else if (isOn) {
-      isOn = onH < limits.minimumRunH() || share < limits.stopAboveShare() || isShort;
+      onH = 0;
+      return false;
+    }
+    return true;
+  }
+
+  /**
+   * Decides an hour in which it may run.
+   *
+   * @param share charge at its start
+   * @param shareAfter what it would be after the hour without a generator
+   * @param isShort whether the bank cannot give what the house lacks
+   */
+  boolean runs(double share, double shareAfter, boolean isShort) {
+    GeneratorLimits levels = limits();
+    if (isOn) {
+      isOn = onH < levels.minimumRunH() || share < levels.stopAboveShare() || isShort;
     } else {
-      isOn = share < limits.startBelowShare() || shareAfter < limits.startBelowShare() || isShort;
+      isOn = share < levels.startBelowShare() || shareAfter < levels.startBelowShare() || isShort;
     }
     onH = isOn ? onH + 1 : 0;
     return isOn;

@@ -7,6 +7,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.IntPredicate;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -159,10 +161,18 @@ public final class LoadHours {
     return peaks().runningW;
   }
 
+  /**
+   * {@link #peakW} in the hours whose mean power is less than this, the mean itself in all others:
+   * for whoever asks only whether so much is reached, and much sooner.
+   */
+  public Supplier<double[]> peaksBelowW(double enoughW) {
+    return () -> new Peaks(h -> acWh[h] < enoughW).peakW;
+  }
+
   /** Worked out at the first call: most readers do not ask. */
   private Peaks peaks() {
     if (peaks == null) {
-      peaks = new Peaks();
+      peaks = new Peaks(h -> true);
     }
     return peaks;
   }
@@ -171,13 +181,20 @@ public final class LoadHours {
     final double[] runningW = new double[calendar.hours()];
     final double[] peakW = new double[calendar.hours()];
 
-    Peaks() {
+    Peaks(IntPredicate isAsked) {
       boolean isVaried =
           plan.dailyVariationFraction() > 0.0 || plan.hourlyVariationFraction() > 0.0;
       LoadPeaks.fill(
-          appliances, calendar, 1.0 + plan.growthFraction(), isVaried, seed, runningW, peakW);
+          appliances,
+          calendar,
+          1.0 + plan.growthFraction(),
+          isVaried,
+          seed,
+          isAsked,
+          runningW,
+          peakW);
       for (int h = 0; h < peakW.length; h++) {
-        double loggedW = log == null ? 0.0 : logFactor * log.peakW()[h];
+        double loggedW = log == null || !isAsked.test(h) ? 0.0 : logFactor * log.peakW()[h];
         runningW[h] = Math.max(acWh[h], runningW[h] + loggedW);
         peakW[h] = Math.max(runningW[h], peakW[h] + loggedW);
       }

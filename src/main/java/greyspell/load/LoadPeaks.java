@@ -2,7 +2,7 @@ package greyspell.load;
 
 import greyspell.calendar.HourCalendar;
 import java.util.List;
-import java.util.SplittableRandom;
+import java.util.function.IntPredicate;
 
 /**
  * The greatest AC power that may be asked for within each hour.
@@ -39,6 +39,8 @@ final class LoadPeaks {
   /**
    * Of the appliances alone.
    *
+   * @param isAsked for which hours; others are left at 0. An hour's draws are its own, whichever
+   *     others are asked for
    * @param runningW filled with what runs together
    * @param peakW filled with the same and the start that adds most
    */
@@ -48,26 +50,41 @@ final class LoadPeaks {
       double growthFactor,
       boolean isVaried,
       long seed,
+      IntPredicate isAsked,
       double[] runningW,
       double[] peakW) {
     var peaks = new LoadPeaks(appliances.size(), growthFactor);
     int year = 0;
-    var random = new SplittableRandom(seed);
+    var random = new Draws(seed);
     for (int d = 0; d < calendar.days(); d++) {
       if (calendar.year(d * 24) != year) {
         year = calendar.year(d * 24);
-        random = new SplittableRandom(YearSeed.of(seed, OWN_STREAM, year));
+        random = new Draws(YearSeed.of(seed, OWN_STREAM, year));
       }
       for (int a = 0; a < appliances.size(); a++) {
         peaks.specs[a] = appliances.get(a).spec;
         peaks.share[a] = appliances.get(a).runOf(d);
       }
       for (int i = 0; i < 24; i++) {
-        double nowW = isVaried ? peaks.drawnW(i, random) : peaks.togetherW(i);
-        runningW[d * 24 + i] = nowW;
-        peakW[d * 24 + i] = nowW + peaks.startW(i);
+        if (isAsked.test(d * 24 + i)) {
+          double nowW = isVaried ? peaks.drawnW(i, random) : peaks.togetherW(i);
+          runningW[d * 24 + i] = nowW;
+          peakW[d * 24 + i] = nowW + peaks.startW(i);
+        } else if (isVaried) {
+          random.skip(peaks.draws(i));
+        }
       }
     }
+  }
+
+  /** How many draws {@link #drawnW} takes. */
+  private int draws(int i) {
+    int draws = 0;
+    for (int a = 0; a < specs.length; a++) {
+      boolean isDrawn = share[a][i] > 0.0 && share[a][i] < 1.0;
+      draws += isDrawn && !specs[a].isDirectCurrent() ? specs[a].quantity() : 0;
+    }
+    return MOMENTS * draws;
   }
 
   private double togetherW(int i) {
@@ -82,7 +99,7 @@ final class LoadPeaks {
     return sumW * growthFactor;
   }
 
-  private double drawnW(int i, SplittableRandom random) {
+  private double drawnW(int i, Draws random) {
     double mostW = 0.0;
     for (int moment = 0; moment < MOMENTS; moment++) {
       double sumW = 0.0;
@@ -99,7 +116,7 @@ final class LoadPeaks {
     return mostW * growthFactor;
   }
 
-  private static int running(int quantity, double share, SplittableRandom random) {
+  private static int running(int quantity, double share, Draws random) {
     if (share <= 0.0) {
       return 0;
     }
@@ -108,7 +125,7 @@ final class LoadPeaks {
     }
     int running = 0;
     for (int n = 0; n < quantity; n++) {
-      if (random.nextDouble() < share) {
+      if (random.next() < share) {
         running++;
       }
     }

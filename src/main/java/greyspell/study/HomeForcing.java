@@ -109,9 +109,7 @@ final class HomeForcing {
     return make();
   }
 
-  /**
-   * The same home, its panels and wires at each hour's bank voltage; once {@link #make} has run.
-   */
+  /** The same home, panels and wires at each hour's bank voltage; once {@link #make} has run. */
   Forcing atVoltage(double[] bankV, Forcing forcing) {
     Forcing.Columns columns = forcing.columns();
     panels(columns, bankV);
@@ -223,7 +221,8 @@ final class HomeForcing {
     ColdLimits cold = ColdLimits.of(scenario.bank(), bankC);
     Search search = scenario.inverter().search();
     if (search != null && load != null && !without.has(Effect.SEARCH)) {
-      columns.asleep = SearchMode.of(search, load.acWh(), load::peakW).asleep();
+      columns.asleep =
+          SearchMode.of(search, load.acWh(), load.peaksBelowW(search.wakesAtW())).asleep();
     }
     columns.standingParts = standing(bank, columns.asleep);
     columns.standingWh = sum(columns.standingParts);

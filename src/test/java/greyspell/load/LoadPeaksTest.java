@@ -54,6 +54,19 @@ class LoadPeaksTest {
     assertTrue(isOneFridge, "two fridges do not always run together");
   }
 
+  @Test
+  void aPeakIsTheSameWhicheverHoursAreAskedFor() {
+    LoadHours got = LoadHours.of(varied(0.2, 0.1, PUMP, FRIDGE, TELEVISION), null, MILD, 7L);
+    double[] peakW = got.peakW(), belowW = got.peaksBelowW(62.0).get();
+    int asked = 0;
+    for (int h = 0; h < peakW.length; h++) {
+      boolean isAsked = got.acWh()[h] < 62.0;
+      asked += isAsked ? 1 : 0;
+      assertEquals(isAsked ? peakW[h] : got.acWh()[h], belowW[h], 0.0, "hour " + h);
+    }
+    assertTrue(asked > 500 && asked < peakW.length - 500, asked + " hours");
+  }
+
   /** A log in quarter hours: 100, 100, 100 and 500 Wh are 800 Wh with a peak of 2 kW. */
   @Test
   void aLogKnowsItsPeaks() {
