@@ -24,8 +24,8 @@ import java.util.Set;
  *
  * Where the books of an hour leave more than one answer (a class put off in part, something made up
  * for, a generator that serves the sockets while the bus goes short) nothing is guessed: that
- * energy is told as not known by load. Held by CutLoadsTest and, sentence by
- * sentence, StoryClaimsTest.
+ * energy is told as not known by load. Held by CutLoadsTest and, sentence by sentence,
+ * StoryClaimsTest.
  */
 public final class CutLoads {
   private static final double SAME_WH = 1e-6;

@@ -131,10 +131,10 @@ public final class ExplainText {
         out,
         "",
         words.say(
-            "explain.text.spell_causes",
-            words.energy(shares.wholeWh()),
-            String.join("; ", told),
-            words.percent(shares.seasonShare()))
+                "explain.text.spell_causes",
+                words.energy(shares.wholeWh()),
+                String.join("; ", told),
+                words.percent(shares.seasonShare()))
             + (shares.isExact()
                 ? ""
                 : " " + words.say("explain.text.spell_error", words.energy(shares.errorWh()))));

@@ -347,9 +347,7 @@ public final class ExplainStudy {
           shares.isExact()
               ? Said.of("unsure.shares", new Count(shares.runs()))
               : Said.of(
-                  "unsure.shares.drawn",
-                  new Count(shares.runs()),
-                  new Energy(shares.errorWh())));
+                  "unsure.shares.drawn", new Count(shares.runs()), new Energy(shares.errorWh())));
       said.add(need(books, sumWh));
     }
     if (trials.years() < 10 * trials.parts() && trials.parts() == 1) {
