@@ -40,15 +40,30 @@ public final class CutLoads {
     CAN_WAIT
   }
 
-  /**
-   * One load.
-   *
-   * @param isDirectCurrent fed from the bus
-   * @param isAlwaysTold however little it lacked: a life or a health depends on it
-   * @param wh asked for in each hour
-   */
-  public record Asked(
-      String name, Rank rank, boolean isDirectCurrent, boolean isAlwaysTold, double[] wh) {}
+  /** One load. Owns nothing: the hours are shared and not written. */
+  public static final class Asked {
+    private final String name;
+    private final Rank rank;
+    private final boolean isDirectCurrent;
+    private final boolean isAlwaysTold;
+    private final double[] wh;
+
+    /**
+     * Keeps the array.
+     *
+     * @param isDirectCurrent fed from the bus
+     * @param isAlwaysTold however little it lacked: a life or a health depends on it
+     * @param wh asked for in each hour
+     */
+    public Asked(
+        String name, Rank rank, boolean isDirectCurrent, boolean isAlwaysTold, double[] wh) {
+      this.name = name;
+      this.rank = rank;
+      this.isDirectCurrent = isDirectCurrent;
+      this.isAlwaysTold = isAlwaysTold;
+      this.wh = wh;
+    }
+  }
 
   /**
    * Energy by load, most first; loads of one name are one.
@@ -131,8 +146,8 @@ public final class CutLoads {
 
   private void add(Set<Rank> ranks, int h, double acShare, double dcShare, Sums sum) {
     for (Asked load : loads) {
-      if (ranks.contains(load.rank())) {
-        sum.add(load, load.wh()[h] * (load.isDirectCurrent() ? dcShare : acShare));
+      if (ranks.contains(load.rank)) {
+        sum.add(load, load.wh[h] * (load.isDirectCurrent ? dcShare : acShare));
       }
     }
   }
@@ -140,8 +155,8 @@ public final class CutLoads {
   private double asked(Set<Rank> ranks, int h, boolean isDirectCurrent) {
     double sumWh = 0.0;
     for (Asked load : loads) {
-      boolean isIn = ranks.contains(load.rank()) && load.isDirectCurrent() == isDirectCurrent;
-      sumWh += isIn ? load.wh()[h] : 0.0;
+      boolean isIn = ranks.contains(load.rank) && load.isDirectCurrent == isDirectCurrent;
+      sumWh += isIn ? load.wh[h] : 0.0;
     }
     return sumWh;
   }
@@ -179,9 +194,9 @@ public final class CutLoads {
 
     void add(Asked load, double wh) {
       if (wh > 0.0) {
-        byName.merge(load.name(), wh, Double::sum);
-        if (load.isAlwaysTold()) {
-          alwaysTold.add(load.name());
+        byName.merge(load.name, wh, Double::sum);
+        if (load.isAlwaysTold) {
+          alwaysTold.add(load.name);
         }
       }
     }
