@@ -30,7 +30,7 @@ final class Bars {
   /** The US gallon, by its definition of 231 cubic inches. */
   private static final double LITRES_A_GALLON = 3.785411784;
 
-  private static final UnaryOperator<ScenarioEdit> AS_IT_IS = edit -> edit;
+  private static final UnaryOperator<ScenarioEdit> AS_IT_IS = UnaryOperator.identity();
   private static final double LOAD = 0.15, GROWN = 0.25, DIRT = 0.05, PRICE = 0.3;
 
   private final ScenarioEdit text;

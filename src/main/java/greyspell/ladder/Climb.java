@@ -90,7 +90,7 @@ public final class Climb {
     steps.step("what could be bought", 0.3);
     climb.paid();
     steps.step("what moves the answer", 0.7);
-    List<Bar> bars = new Bars(text, library, trials, start, afterFree, climb.buying()).all();
+    List<Bar> bars = new Bars(text, library, trials, start, afterFree, climb::firstOf).all();
     steps.step("adding up the years", 0.95);
     double standbyWh =
         Tried.shortWh(start) - Tried.shortWh(trials.run(trials.home(), Set.of(Effect.STANDBY)));
@@ -330,8 +330,8 @@ public final class Climb {
   }
 
   /** What a home would have to buy first, in words; empty for nothing. */
-  private Function<Trying, String> buying() {
-    return from -> new Climb(from, wanted, packLifeYears, generator).first();
+  private String firstOf(Trying from) {
+    return new Climb(from, wanted, packLifeYears, generator).first();
   }
 
   private String first() {
