@@ -40,8 +40,8 @@ final class Ahead {
       lasts = isOut && lasts == hours ? k : lasts;
       unmetWh += books.unmetWh(h);
       overloadHours += books.isUnmet(h) && !isOut ? 1 : 0;
-      boolean runs = spec != null && books.isGeneratorOn(h);
-      if (runs) {
+      boolean runs = books.isGeneratorOn(h);
+      if (spec != null && runs) {
         starts += isOn ? 0 : 1;
         from = Math.min(from, k);
         firstRun += from + firstRun == k ? 1 : 0;

@@ -1,6 +1,7 @@
 package greyspell.handover;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.handover.Block.Row;
@@ -86,7 +87,9 @@ class TechnicalPagesTest {
       wh += number(row, 2);
       percent += number(row, 3);
     }
-    double restShare = handed.explanation.shares().restWh() / handed.explanation.shares().wholeWh();
+    var shares = handed.explanation.shares();
+    assertNotNull(shares);
+    double restShare = shares.restWh() / shares.wholeWh();
     assertEquals(100.0 * (1.0 - restShare), percent, 2.0);
     assertEquals(handed.result.outcome().total().unmetWh() / 1000.0, wh, 1.0);
   }
