@@ -1,6 +1,5 @@
 package greyspell.report;
 
-import greyspell.quantity.Show;
 import java.util.List;
 
 /** What is said on the terminal when a sweep is done. */

@@ -12,9 +12,9 @@ import java.util.List;
  * </pre>
  *
  * @param line that is lowest in this range
- * @param upTo where the next one takes over; infinite for the last
+ * @param upToCost where the next one takes over; infinite for the last
  */
-public record LowestLine(int line, double upTo) {
+public record LowestLine(int line, double upToCost) {
   /**
    * The ranges from 0 on.
    *

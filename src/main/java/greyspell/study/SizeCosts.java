@@ -95,7 +95,7 @@ final class SizeCosts {
     }
     var ranges = new ArrayList<Range>();
     for (LowestLine range : LowestLine.of(known, count)) {
-      ranges.add(new Range(range.upTo(), frontier.get(range.line())));
+      ranges.add(new Range(range.upToCost(), frontier.get(range.line())));
     }
     return new CheapestByPrice(unknown, isAside, ranges);
   }

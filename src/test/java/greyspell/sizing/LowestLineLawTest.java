@@ -24,7 +24,7 @@ class LowestLineLawTest {
     List<LowestLine> ranges = LowestLine.of(at0, slope);
     double from = 0.0;
     for (LowestLine range : ranges) {
-      double to = Double.isInfinite(range.upTo()) ? from + 100.0 : range.upTo();
+      double to = Double.isInfinite(range.upToCost()) ? from + 100.0 : range.upToCost();
       assertTrue(to > from || ranges.size() == 1 || to == 0.0, from + " to " + to);
       for (int k = 0; k <= 10; k++) {
         double x = from + (to - from) * k / 10.0;
@@ -35,7 +35,7 @@ class LowestLineLawTest {
       }
       from = to;
     }
-    assertTrue(Double.isInfinite(ranges.get(ranges.size() - 1).upTo()));
+    assertTrue(Double.isInfinite(ranges.get(ranges.size() - 1).upToCost()));
   }
 
   @Test
@@ -46,6 +46,6 @@ class LowestLineLawTest {
     assertEquals(List.of(0, 1, 2, 3), ranges.stream().map(LowestLine::line).toList());
     assertEquals(
         List.of(0.5, 2.0, 6.0, Double.POSITIVE_INFINITY),
-        ranges.stream().map(LowestLine::upTo).toList());
+        ranges.stream().map(LowestLine::upToCost).toList());
   }
 }
