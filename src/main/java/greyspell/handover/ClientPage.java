@@ -28,7 +28,8 @@ final class ClientPage {
   private static final int MOST_FREE = 3;
 
   /** For those who check the method; these stand with the reliability. */
-  private static final Set<String> UNSURE_BEHIND = Set.of("unsure.shares", "unsure.shares.drawn", "unsure.need", "unsure.usual_sky");
+  private static final Set<String> UNSURE_BEHIND =
+      Set.of("unsure.shares", "unsure.shares.drawn", "unsure.need", "unsure.usual_sky");
 
   /** Before the key of a sentence that page one tells in fewer words. */
   static final String OWN = "client.";

@@ -90,7 +90,7 @@ final class LogWords {
           "holds "
               + range(e)
               + " of the "
-              + Show.energy(study.home().bank().contentWh())
+              + Show.energy(study.home().bank().monitorWh())
               + " that were expected, from "
               + nights()
               + " and the days between.";

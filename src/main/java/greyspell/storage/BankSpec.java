@@ -162,18 +162,23 @@ public record BankSpec(
     return (reserveWh() + aboveReserveWh) / contentWh();
   }
 
+  /** Energy over which a monitor counts that was set to the sheet, at the bank's health. */
+  public double monitorWh() {
+    return capacityWh * healthShare;
+  }
+
   /**
    * What a monitor shows that counts down from the capacity of the sheet, at the bank's health: the
    * reserve of the scenario shows as it is stated there. With one tank the same as {@link
    * #chargeShare}; two tanks hold more than the sheet says, and that never shows.
    */
   public double monitorShare(double aboveReserveWh) {
-    return reserveFraction + aboveReserveWh / (capacityWh * healthShare);
+    return reserveFraction + aboveReserveWh / monitorWh();
   }
 
   /** Energy above the reserve when such a monitor shows this; 0 below. */
   public double aboveReserveWh(double monitorShare) {
-    return Math.max(0.0, (monitorShare - reserveFraction) * capacityWh * healthShare);
+    return Math.max(0.0, (monitorShare - reserveFraction) * monitorWh());
   }
 
   /**

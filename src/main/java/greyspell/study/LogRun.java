@@ -72,9 +72,9 @@ final class LogRun {
    * @param bank as it was run
    */
   record Books(Ledger ledger, BankSpec bank) {
-    /** Of all that the cells hold, at the end of an hour of the span. */
+    /** As a monitor shows it, at the end of an hour of the span. */
     double chargeShare(int hour) {
-      return bank.chargeShare(ledger.chargeWh()[hour]);
+      return bank.monitorShare(ledger.chargeWh()[hour]);
     }
   }
 
@@ -87,7 +87,7 @@ final class LogRun {
     Design design = design(bank, change);
     Ledger ledger = Ledger.of(forcing, design);
     double windowWh = design.bank().windowWh();
-    double startWh = startShare * bank.contentWh() - bank.reserveWh();
+    double startWh = bank.aboveReserveWh(startShare);
     Balance.run(forcing, design, Math.max(0.0, Math.min(windowWh, startWh)), ledger);
     return new Books(ledger, bank);
   }

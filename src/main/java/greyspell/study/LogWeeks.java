@@ -52,7 +52,7 @@ final class LogWeeks {
 
   SeenHours seen(long shiftMinutes) {
     return SeenHours.of(
-        log, light.weather().source().utcOffsetH(), shiftMinutes, home.bank().contentWh());
+        log, light.weather().source().utcOffsetH(), shiftMinutes, home.bank().monitorWh());
   }
 
   /** Part of a log's hours. */
@@ -142,12 +142,12 @@ final class LogWeeks {
 
   private void bank(Weeks.Columns of, int[] at) {
     BankSpec bank = home.bank();
-    of.contentWh = bank.contentWh();
+    of.contentWh = bank.monitorWh();
     of.chargeEfficiency = run.design().bank().chargeEfficiency();
     of.dischargeEfficiency = run.design().bank().dischargeEfficiency();
     of.emptyShare = new double[at.length];
     for (int k = 0; k < at.length; k++) {
-      of.emptyShare[k] = bank.chargeShare(forcing.lockedShare()[at[k]] * bank.usableWh());
+      of.emptyShare[k] = bank.monitorShare(forcing.lockedShare()[at[k]] * bank.usableWh());
     }
     of.freeBelowShare = Math.min(FREE_BELOW_SHARE, bank.fullFraction() - 0.05);
     BankDetail detail = run.design().detail().bank();

@@ -107,9 +107,7 @@ final class MappedReader implements RowFormat {
     }
     while (lines.next()) {
       boolean isNames =
-          map.form.namesBegin.isEmpty()
-              ? !isPassedOver()
-              : map.form.beginsNames(lines.text());
+          map.form.namesBegin.isEmpty() ? !isPassedOver() : map.form.beginsNames(lines.text());
       if (isNames) {
         lines.split();
         return;

@@ -126,9 +126,7 @@ public final class MonitorReader {
         continue;
       }
       boolean isNames =
-          map.form.namesBegin.isEmpty()
-              ? !isPassedOver()
-              : map.form.beginsNames(lines.text());
+          map.form.namesBegin.isEmpty() ? !isPassedOver() : map.form.beginsNames(lines.text());
       if (isNames) {
         lines.split();
         return;
@@ -253,7 +251,9 @@ public final class MonitorReader {
             1,
             count + (count == 1 ? " field" : " fields"),
             "must be at least " + (mostField + 1),
-            lines.isLast() ? "The last line looks cut off: export it again." : "");
+            lines.isLast()
+                ? "The last line looks cut off: export it again."
+                : "Leave a field empty where there is no value, with its separator.");
         continue;
       }
       long at = time();

@@ -193,9 +193,7 @@ class LogStudyTest {
       Files.writeString(file, text.toString());
       LogStudy study =
           LogStudy.of(
-              house,
-              MonitorReader.read(file, "log.csv", null, house.site().utcOffsetH()),
-              weather);
+              house, MonitorReader.read(file, "log.csv", null, house.site().utcOffsetH()), weather);
       Finding load = requireNonNull(study.diagnosis().about(About.LOAD));
       Finding night = requireNonNull(study.diagnosis().about(About.ALWAYS_ON_LOAD));
       assertTrue(load.isNamed(), load.toString());
@@ -216,6 +214,27 @@ class LogStudyTest {
     fields[fields.length - 1] =
         Double.toString(Double.parseDouble(fields[fields.length - 1]) + 500.0);
     return String.join(",", fields);
+  }
+
+  /** Lead-acid holds more than its sheet says; the meter counts over the sheet's capacity. */
+  @Test
+  void aGoodBankOfTwoTanksIsNotCalledTired() throws IOException {
+    Scenario house =
+        ScenarioReader.read(Path.of("scenarios/harrow-combe.yaml"), null).withGenerator(null);
+    assertTrue(house.bank().contentWh() > 1.1 * house.bank().monitorWh());
+    WeatherSeries weather = Study.read(house);
+    var made = new MadeLog(house, weather);
+    made.from = LocalDate.of(2023, 8, 20);
+    made.startShare = 0.9;
+    Path file = folder.resolve("log.csv");
+    Files.writeString(file, made.text(2));
+    LogStudy study =
+        LogStudy.of(
+            house, MonitorReader.read(file, "log.csv", null, house.site().utcOffsetH()), weather);
+    Finding bank = requireNonNull(study.diagnosis().about(About.BANK));
+    assertTrue(bank.estimate().isKnown(), bank.toString());
+    assertFalse(bank.isNamed(), bank.toString());
+    assertTrue(bank.estimate().low() < 1.0 && bank.estimate().high() > 1.0, bank.toString());
   }
 
   @Test

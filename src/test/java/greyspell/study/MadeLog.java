@@ -90,7 +90,7 @@ final class MadeLog {
     BankSpec bank = truth.bank().withHealth(truth.bank().healthShare() * fault.bankFactor());
     Design design = trial.design(bank, fault);
     Ledger ledger = Ledger.of(forcing, design);
-    Balance.run(forcing, design, startShare * bank.contentWh() - bank.reserveWh(), ledger);
+    Balance.run(forcing, design, bank.aboveReserveWh(startShare), ledger);
     return write(ledger, forcing, bank, random);
   }
 
@@ -108,7 +108,7 @@ final class MadeLog {
     double off = 0.0;
     double before = startShare;
     for (int h = 0; h < 24 * days; h++) {
-      double end = bank.chargeShare(ledger.chargeWh()[h]);
+      double end = bank.monitorShare(ledger.chargeWh()[h]);
       off = end > 0.995 ? 0.0 : off + driftPerDayShare / 24.0;
       double servedShare = 1.0 - ledger.unmetWh(h) / Math.max(1e-9, ledger.askedWh(h));
       double load = forcing.acAskedWh()[h] * servedShare;

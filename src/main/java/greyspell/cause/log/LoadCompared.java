@@ -21,8 +21,8 @@ import org.jspecify.annotations.Nullable;
  * The last two lines keep a load that was added in the evening from being told as a factor on all
  * and a night that draws less, which no night shows.
  *
- * Hours with the bank nearly empty, in which loads may have been cut off, are left out. Spread by
- * {@link DayDraws}, with 1 % for the meter. Own method, no source. Held by LogStudyTest.
+ * <p>Hours with the bank nearly empty, in which loads may have been cut off, are left out. Spread
+ * by {@link DayDraws}, with 1 % for the meter. Own method, no source. Held by LogStudyTest.
  *
  * @param factor f
  * @param alwaysOnW w, beside what the factor brings
@@ -124,8 +124,7 @@ public record LoadCompared(
             Estimate.unknown("the load that is expected hardly changes over the day", hours, days);
         return told(all, no, whole, true, m);
       }
-      Estimate beside =
-          figure(days, n -> n[2] - factor(n) * n[3], m[2] - factor(m) * m[3], m[2]);
+      Estimate beside = figure(days, n -> n[2] - factor(n) * n[3], m[2] - factor(m) * m[3], m[2]);
       Estimate nightW = figure(days, n -> n[2] - n[3], m[2] - m[3], m[2]);
       if (isNamed(beside) && !isNamed(nightW)) {
         return told(all, nightW, whole, true, m);
