@@ -128,6 +128,7 @@ final class WeatherMakeCommand implements Callable<Integer> {
           "must have one of them",
           "Such as: greyspell weather make grey-maritime --out grey.csv");
     }
+    refuseUnused();
     var screen = spec.commandLine().getOut();
     if (climate != null) {
       ClimateRecipe recipe = recipe(climate);
@@ -148,6 +149,19 @@ final class WeatherMakeCommand implements Callable<Integer> {
     return 0;
   }
 
+  /** What plays no part must not be passed over in silence. */
+  private void refuseUnused() {
+    if (memory != null && means == null) {
+      throw refused("--memory", "found it without --means", "goes with --means only");
+    }
+    if (like == null && (latitudeDeg != null || longitudeDeg != null || utcOffsetH != null)) {
+      throw refused(
+          "--latitude, --longitude, --utc-offset",
+          "found without --like",
+          "go with --like only; a file of means tells its own place");
+    }
+  }
+
   private WinterSource source() {
     Path file = means;
     if (file != null) {
@@ -155,9 +169,6 @@ final class WeatherMakeCommand implements Callable<Integer> {
       var choices = contents.choices().withMemory(memory());
       return EnsembleSource.noting(
           EnsembleSource.of(contents.climate(), choices, years, seed), contents.notes());
-    }
-    if (memory != null) {
-      throw refused("--memory", "found it without --means", "goes with --means only");
     }
     Path measured = Objects.requireNonNull(like);
     String name = measured.toString();

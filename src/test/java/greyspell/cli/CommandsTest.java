@@ -297,6 +297,15 @@ class CommandsTest {
     assertRefused(
         Cli.run("weather", "make", "--like", sample, "--latitude", "91", "--out", in("x.csv")),
         "--latitude");
+    assertRefused(
+        Cli.run("weather", "make", "high-plateau", "--memory", "one-lag", "--out", in("x.csv")),
+        "goes with --means only");
+    assertRefused(
+        Cli.run("weather", "make", "high-plateau", "--latitude", "50", "--out", in("x.csv")),
+        "go with --like only");
+    assertRefused(
+        Cli.run("weather", "make", "--means", in("none.csv"), "--out", in("x.csv")),
+        "Check the spelling");
   }
 
   @Test

@@ -91,7 +91,7 @@ public final class ClimateFile {
           Place.of(name),
           "cannot be read (" + FileTrouble.words(e) + ")",
           "must be a CSV file with twelve monthly means",
-          "");
+          "Check the spelling; docs/weather-files.md shows such a file.");
     }
   }
 
