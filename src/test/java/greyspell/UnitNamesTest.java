@@ -14,7 +14,7 @@ class UnitNamesTest {
   private static final Pattern UNIT =
       Pattern.compile(
           ".*(W|Wh|Wm2|Whm2|Wm2K|WPerK|V|A|Ah|Ohm|C|K|PerK|PerMs|Deg|Rad|M|M2|Ms|Pa|Cost|H|D|Days|Hours|Years|Efficiency|Fraction|Share"
-              + "|Factor|Albedo|PerH|PerW|Exponent|Depth|Probability|Kwh|Kg|L|LPerH|Correlation|Cycles|Ratio|Modules|PerDay|PerYear|PerUnmetHour|Px)$");
+              + "|Factor|Albedo|PerH|PerW|Exponent|Depth|Probability|Kwh|Kg|L|LPerH|Correlation|Cycles|Ratio|Modules|PerDay|PerYear|PerUnmetHour|Px|Pt)$");
 
   /** Names that are a unit or share word by themselves. */
   private static final Set<String> WHOLE =

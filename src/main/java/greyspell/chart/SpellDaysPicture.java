@@ -17,7 +17,7 @@ final class SpellDaysPicture extends Picture {
   private static final int MOST_COLUMNS = 24;
 
   /** Heights in picture units: bars, then the gap below them, then the bank, then the dates. */
-  private record Tall(double unit, double bars, double gap, double bank, double dates) {}
+  private record Tall(double unitPx, double barsPx, double gapPx, double bankPx, double datesPx) {}
 
   private static final Tall ON_PAGE = new Tall(28.0, 136.0, 22.0, 94.0, 32.0);
   private static final Tall IN_COLUMN = new Tall(20.0, 92.0, 14.0, 52.0, 22.0);
@@ -59,7 +59,12 @@ final class SpellDaysPicture extends Picture {
 
   private static double tall(Words words, Span span) {
     Tall t = span.isColumn() ? IN_COLUMN : ON_PAGE;
-    return WordedKey.height(span, key(words)) + t.unit + t.bars + t.gap + t.bank + t.dates;
+    return WordedKey.height(span, key(words))
+        + t.unitPx
+        + t.barsPx
+        + t.gapPx
+        + t.bankPx
+        + t.datesPx;
   }
 
   static SpellDaysPicture of(Explanation.Spell spell, Words words, Span span) {
@@ -122,8 +127,8 @@ final class SpellDaysPicture extends Picture {
     key.hatched(words.say("picture.unmet"), Look.UNMET_PALE, Look.UNMET, true);
     key.filled(words.say("picture.charge"), Look.CHARGE);
     key.crossed(words.say("picture.off"), Look.UNMET);
-    double high = top + keyTall + tall.unit, foot = high + tall.bars, tank = foot + tall.gap;
-    double low = tank + tall.bank;
+    double high = top + keyTall + tall.unitPx, foot = high + tall.barsPx, tank = foot + tall.gapPx;
+    double low = tank + tall.bankPx;
     scale(canvas, high, foot);
     tankScale(canvas, tank, low);
     double slot = (span().right() - left) / columns.size();
