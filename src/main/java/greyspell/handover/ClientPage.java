@@ -202,10 +202,8 @@ final class ClientPage {
       return;
     }
     sheet.part("client.causes");
-    double season = 0.0;
     var rows = new ArrayList<Row>();
     for (Part part : shares.parts()) {
-      season += part.cause().isSeason() ? part.ofWholeShare() : 0.0;
       rows.add(
           Row.of(
               words.say(part.cause().key()),
@@ -213,7 +211,11 @@ final class ClientPage {
               sheet.kwh(part.wh()),
               words.percent(part.ofWholeShare())));
     }
-    String split = words.say("client.causes.split", words.percent(season));
+    String split =
+        words.say(
+            "client.causes.split",
+            words.percent(shares.seasonShare()),
+            words.percent(shares.fixableShare()));
     boolean hasMinus = shares.parts().stream().anyMatch(p -> p.ofWholeShare() <= -LEAST_SHARE);
     sheet.add(Block.Text.of(hasMinus ? split + " " + words.say("client.causes.minus") : split));
     sheet.add(
