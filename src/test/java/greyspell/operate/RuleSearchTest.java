@@ -112,6 +112,9 @@ final class RuleSearchTest {
     assertTrue(WarmOrCold.isIn("Stock-tank heater") && WarmOrCold.isIn("Chest freezer"));
     assertTrue(
         WarmOrCold.isIn("Fridge-freezer, efficient") && WarmOrCold.isIn("Well pump, 1/2 hp"));
+    assertTrue(WarmOrCold.cools("Kühlschrank") && WarmOrCold.cools("Gefriertruhe"));
+    assertTrue(WarmOrCold.warms("Heizungsregler"));
+    assertFalse(WarmOrCold.isIn("Waschmaschine") || WarmOrCold.isIn("Fernseher"));
     assertFalse(WarmOrCold.isIn("Washing machine, cold wash") || WarmOrCold.isIn("Television"));
   }
 
