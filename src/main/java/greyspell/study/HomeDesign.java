@@ -6,7 +6,9 @@ import greyspell.load.ApplianceSpec;
 import greyspell.load.LoadPolicy;
 import greyspell.load.Priority;
 import greyspell.load.step.LoadRules;
+import greyspell.power.GeneratorRules;
 import greyspell.power.GeneratorRun;
+import greyspell.power.GeneratorSpec;
 import greyspell.power.InverterCurve;
 import greyspell.power.step.GeneratorLimits;
 import greyspell.power.step.InverterLimits;
@@ -33,6 +35,15 @@ final class HomeDesign {
   }
 
   Design make(WeatherSeries weather, List<String> cautions) {
+    return make(weather, new Kept(0), cautions);
+  }
+
+  /** The same, sooner where many designs stand in the same air. */
+  Design make(HomeLight light, List<String> cautions) {
+    return make(light.weather(), light.keptUnderAnySky(), cautions);
+  }
+
+  private Design make(WeatherSeries weather, Kept kept, List<String> cautions) {
     InverterCurve.Fit inverter = InverterCurve.fit(home.inverter());
     for (String caution : inverter.cautions()) {
       if (!cautions.contains(caution)) {
@@ -43,7 +54,7 @@ final class HomeDesign {
     return new Design(
         limits(bank),
         without(new Wires(home).before(inverter.limits())),
-        new Detail(detail(bank), generator(weather), rules(without.plan(home.load()).policy())));
+        new Detail(detail(bank), generator(weather, kept), rules(without.plan(home.load()).policy())));
   }
 
   /** The bank in the health in which it is run. */
@@ -93,17 +104,22 @@ final class HomeDesign {
         isLossless || without.has(Effect.BUS_WIRING) ? 0.0 : inverter.wireLossSharePerW());
   }
 
-  private @Nullable GeneratorLimits generator(WeatherSeries weather) {
+  private @Nullable GeneratorLimits generator(WeatherSeries weather, Kept kept) {
     Scenario.Generator generator = home.generator();
     return generator == null || without.has(Effect.GENERATOR)
         ? null
-        : GeneratorRun.limits(
-            generator.spec(),
-            generator.rules(),
-            home.site().elevationM(),
-            weather.airTemperatureC(),
-            weather.calendar());
+        : kept.get(
+            new GeneratorKey(generator.spec(), generator.rules()),
+            () ->
+                GeneratorRun.limits(
+                    generator.spec(),
+                    generator.rules(),
+                    home.site().elevationM(),
+                    weather.airTemperatureC(),
+                    weather.calendar()));
   }
+
+  private record GeneratorKey(GeneratorSpec spec, GeneratorRules rules) {}
 
   private LoadRules rules(LoadPolicy policy) {
     if (policy.isIdle()) {

@@ -1,8 +1,6 @@
 package greyspell.study;
 
 import greyspell.array.ArraySpec;
-import greyspell.array.ControllerChain;
-import greyspell.array.ControllerHours;
 import greyspell.array.ControllerInput;
 import greyspell.array.ControllerKind;
 import greyspell.array.ControllerSpec;
@@ -11,7 +9,6 @@ import greyspell.array.SolarChain;
 import greyspell.array.SolarHours;
 import greyspell.balance.Forcing;
 import greyspell.balance.NamedHours;
-import greyspell.calendar.HourCalendar;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.LoadHours;
 import greyspell.load.LoadLog;
@@ -22,7 +19,6 @@ import greyspell.power.Charger;
 import greyspell.power.InverterSpec.Search;
 import greyspell.power.SearchMode;
 import greyspell.power.SourceHours;
-import greyspell.power.SourceLog;
 import greyspell.power.SourceLogReader;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
@@ -31,15 +27,13 @@ import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.scenario.Scenario.OtherSource;
 import greyspell.sky.PlaneIrradiance;
-import greyspell.storage.BankTemperature;
-import greyspell.storage.CellSheet;
-import greyspell.storage.ColdLimits;
 import greyspell.storage.Enclosure;
 import greyspell.weather.WeatherSeries;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,7 +51,7 @@ final class HomeForcing {
   private final List<Assumption> assumptions;
   private final List<String> cautions;
   private final List<PowerModel> models = new ArrayList<>();
-  private final List<StudyResult.PlaneBooks> planeBooks = new ArrayList<>();
+  private List<StudyResult.PlaneBooks> planeBooks = List.of();
 
   private final Without without;
   private boolean isByStrings;
@@ -118,44 +112,59 @@ final class HomeForcing {
 
   private void panels(Forcing.Columns columns, double @Nullable [] bankV) {
     var wires = new Wires(scenario);
-    var planes = new ArrayList<SolarHours>();
-    planeBooks.clear();
-    for (int k = 0; k < models.size(); k++) {
-      ArraySpec array = scenario.arrays().get(k);
-      SolarHours plane = plane(array, models.get(k), wires, bankV);
-      planes.add(plane);
-      planeBooks.add(StudyResult.PlaneBooks.of(array.name(), plane));
-    }
-    SolarHours solar = SolarHours.sum(planes);
-    columns.solarNominalWh = solar.nominalWh();
-    columns.arrayLosses = without.losses(solar);
-    columns.solarAvailableWh = without.availableWh(solar);
-    control(wires, columns, bankV);
-  }
-
-  private void control(Wires wires, Forcing.Columns columns, double @Nullable [] bankV) {
-    ControllerHours controller =
-        new ControllerChain(scenario.controller(), scenario.bank().nominalV())
-            .run(columns.solarAvailableWh);
-    without.giveBack(controller);
+    // one that tracks works the panels at their own best voltage, whatever the bank's
+    boolean isHeld = bankV != null && scenario.controller().kind() == ControllerKind.PWM;
+    PanelHours panels =
+        isHeld || isByStrings
+            ? fields(wires, isHeld ? bankV : null)
+            : light.keptPanels().get(panelsKey(wires), () -> fields(wires, null));
+    planeBooks = panels.planes();
+    columns.solarNominalWh = panels.nominalWh();
+    columns.arrayLosses = panels.losses();
+    columns.solarAvailableWh = panels.availableWh();
+    columns.clippedWh = panels.controller().clippedWh();
+    double[] busWh = panels.controller().busWh();
     double[] wiresWh =
-        without.isBusWiringOut()
-            ? new double[weather.hours()]
-            : wires.toBankWh(controller.busWh(), bankV);
-    columns.clippedWh = controller.clippedWh();
+        without.isBusWiringOut() ? new double[weather.hours()] : wires.toBankWh(busWh, bankV);
     columns.controllerParts =
         List.of(
-            new NamedHours("controller", controller.lossWh()),
+            new NamedHours("controller", panels.controller().lossWh()),
             new NamedHours("controller_wiring", wiresWh));
     columns.controllerLossWh = sum(columns.controllerParts);
-    columns.solarBusWh = less(controller.busWh(), wiresWh);
+    columns.solarBusWh = less(busWh, wiresWh);
+  }
+
+  private PanelHours fields(Wires wires, double @Nullable [] bankV) {
+    var planes = new ArrayList<SolarHours>();
+    for (int k = 0; k < models.size(); k++) {
+      planes.add(plane(scenario.arrays().get(k), models.get(k), wires, bankV));
+    }
+    return PanelHours.of(scenario, planes, without);
+  }
+
+  private PanelsKey panelsKey(Wires wires) {
+    List<Double> wiresOhm = scenario.arrays().stream().map(wires::arrayOhm).toList();
+    return new PanelsKey(
+        scenario.arrays(),
+        scenario.controller(),
+        scenario.bank().nominalV(),
+        wiresOhm,
+        without.ofPanels());
   }
 
   /** What the house asks for, and what else feeds it. */
   private void ask(Forcing.Columns columns) {
-    log = LoadNotes.log(scenario, assumptions);
+    log = LoadNotes.log(scenario, light.keptUnderAnySky(), assumptions);
     loadWeather =
-        LoadWeather.of(weather.calendar(), weather.airTemperatureC(), light.sun().sunlitShare());
+        light
+            .kept()
+            .get(
+                new LoadWeatherKey(),
+                () ->
+                    LoadWeather.of(
+                        weather.calendar(),
+                        weather.airTemperatureC(),
+                        light.sun().sunlitShare()));
     LoadHours asked = asked(without.plan(scenario.load()), log, loadWeather);
     LoadNotes.fit(asked, assumptions);
     load = asked;
@@ -180,27 +189,41 @@ final class HomeForcing {
 
   /** The demand as a whole and by class; where no rule is stated the classes make no difference. */
   void put(LoadHours asked, Forcing.Columns columns) {
-    HourCalendar days = weather.calendar();
-    columns.acAskedWh = without.load(asked.acWh(), days);
-    columns.dcAskedWh = without.load(asked.dcWh(), days);
+    columns.acAskedWh = usual(asked, "AC", asked.acWh());
+    columns.dcAskedWh = usual(asked, "DC", asked.dcWh());
     if (!without.plan(scenario.load()).policy().isIdle()) {
-      columns.acShouldRunWh = without.load(asked.acWh(Priority.SHOULD_RUN), days);
-      columns.acCanWaitWh = without.load(asked.acWh(Priority.CAN_WAIT), days);
-      columns.dcShouldRunWh = without.load(asked.dcWh(Priority.SHOULD_RUN), days);
-      columns.dcCanWaitWh = without.load(asked.dcWh(Priority.CAN_WAIT), days);
+      columns.acShouldRunWh = usual(asked, "AC should", asked.acWh(Priority.SHOULD_RUN));
+      columns.acCanWaitWh = usual(asked, "AC can wait", asked.acWh(Priority.CAN_WAIT));
+      columns.dcShouldRunWh = usual(asked, "DC should", asked.dcWh(Priority.SHOULD_RUN));
+      columns.dcCanWaitWh = usual(asked, "DC can wait", asked.dcWh(Priority.CAN_WAIT));
     }
   }
 
+  /** That day's, or the month's mean where what differs from it is left out. */
+  private double[] usual(LoadHours asked, String part, double[] wh) {
+    return without.has(Effect.THAT_DAYS_LOAD)
+        ? light.kept().get(new UsualKey(asked, part), () -> without.load(wh, weather.calendar()))
+        : wh;
+  }
+
   private double[] otherWh(OtherSource other) {
-    SourceLog log =
-        SourceLogReader.read(
-            Path.of(other.resolvedPath()), other.file(), scenario.site().utcOffsetH());
-    SourceHours hours = log.on(weather.calendar());
+    SourceHours hours =
+        light
+            .keptUnderAnySky()
+            .get(
+                new SourceKey(other),
+                () ->
+                    SourceLogReader.read(
+                            Path.of(other.resolvedPath()),
+                            other.file(),
+                            scenario.site().utcOffsetH())
+                        .on(weather.calendar()));
     assumptions.add(new Assumption("other_source", other.name(), hours.told()));
     double[] wh = hours.wh();
     Charger charger = scenario.inverter().charger();
     if (!other.isDirectCurrent()) {
       double efficiency = charger == null ? USUAL_CHARGER_EFFICIENCY : charger.efficiency();
+      wh = wh.clone();
       for (int h = 0; h < wh.length; h++) {
         wh[h] *= efficiency;
       }
@@ -215,29 +238,30 @@ final class HomeForcing {
 
   /** What the system itself draws, and what cold does to the bank. */
   private void keep(Forcing.Columns columns) {
-    BankTemperature bank =
-        BankTemperature.of(scenario.bank().enclosure(), weather.airTemperatureC());
-    double[] bankC = without.bankC(bank.temperatureC());
-    ColdLimits cold = ColdLimits.of(scenario.bank(), bankC);
+    BankWarmth bank =
+        light
+            .keptUnderAnySky()
+            .get(
+                BankWarmth.key(scenario.bank(), without),
+                () -> BankWarmth.of(scenario.bank(), weather.airTemperatureC(), without));
     Search search = scenario.inverter().search();
     if (search != null && load != null && !without.has(Effect.SEARCH)) {
+      LoadHours asked = load;
       columns.asleep =
-          SearchMode.of(search, load.acWh(), load.peaksBelowW(search.wakesAtW())).asleep();
+          light
+              .kept()
+              .get(
+                  new AsleepKey(asked, search),
+                  () ->
+                      SearchMode.of(search, asked.acWh(), asked.peaksBelowW(search.wakesAtW()))
+                          .asleep());
     }
     columns.standingParts = standing(bank, columns.asleep);
     columns.standingWh = sum(columns.standingParts);
-    columns.bankTemperatureC = bankC;
-    columns.lockedShare =
-        without.has(Effect.COLD_CAPACITY) ? new double[weather.hours()] : cold.lockedShare();
-    columns.chargeShare = cold.chargeShare();
-    if (without.has(Effect.COLD_CHARGING)) {
-      columns.chargeShare = new double[weather.hours()];
-      Arrays.fill(columns.chargeShare, 1.0);
-    }
-    CellSheet cells = scenario.bank().cells();
-    if (cells != null) {
-      columns.resistanceFactor = cells.resistanceFactors(bankC);
-    }
+    columns.bankTemperatureC = bank.temperatureC();
+    columns.lockedShare = bank.lockedShare();
+    columns.chargeShare = bank.chargeShare();
+    columns.resistanceFactor = bank.resistanceFactor();
   }
 
   /**
@@ -284,22 +308,38 @@ final class HomeForcing {
 
   /** Of each plane, once {@link #make} has run. */
   List<StudyResult.PlaneBooks> planeBooks() {
-    return List.copyOf(planeBooks);
+    return planeBooks;
   }
 
   /** What a plane brings in this light depends on no more than this. */
   private record PlaneKey(
       ArraySpec array, ControllerSpec controller, double nominalV, double wireOhm) {}
 
+  /** The same of all planes together and their controllers. */
+  private record PanelsKey(
+      List<ArraySpec> arrays,
+      ControllerSpec controller,
+      double nominalV,
+      List<Double> wiresOhm,
+      Set<Effect> leftOut) {}
+
   /** What is said of the light is the same for every variant in it. */
   private record LightKey() {}
+
+  private record AsleepKey(LoadHours asked, Search search) {}
+
+  private record SourceKey(OtherSource other) {}
+
+  private record LoadWeatherKey() {}
+
+  /** These very hours, not some like them. */
+  private record UsualKey(LoadHours asked, String part) {}
 
   private record LoadKey(LoadPlan plan, long seed) {}
 
   private SolarHours plane(
       ArraySpec array, PowerModel model, Wires wires, double @Nullable [] bankV) {
-    // one that tracks works the panels at their own best voltage, whatever the bank's
-    if (bankV != null && scenario.controller().kind() == ControllerKind.PWM) {
+    if (bankV != null) {
       return inLight(array, model, wires, bankV);
     }
     if (isByStrings) {
@@ -342,14 +382,14 @@ final class HomeForcing {
         weather.airTemperatureC(),
         weather.windMs(),
         SnowOn.share(array, weather, onPlane.frontWm2()),
-        bankV != null && scenario.controller().kind() == ControllerKind.PWM
+        bankV != null
             ? ControllerInput.atBankVoltage(bankV)
             : ControllerInput.of(scenario.controller(), scenario.bank().nominalV()),
         wires.arrayOhm(array));
   }
 
   /** What the system itself draws day and night, by part. */
-  private List<NamedHours> standing(BankTemperature bank, boolean[] asleep) {
+  private List<NamedHours> standing(BankWarmth bank, boolean[] asleep) {
     double[] inverterWh = scenario.inverter().standbyWh(light.sun().sunlitShare());
     Search search = scenario.inverter().search();
     for (int h = 0; h < asleep.length && search != null; h++) {
@@ -365,9 +405,7 @@ final class HomeForcing {
         new NamedHours("standing_inverter", isOut ? none : inverterWh),
         new NamedHours("standing_controller", isOut ? none : controllerWh),
         new NamedHours("standing_bank", isOut ? none : bankWh),
-        new NamedHours(
-            "standing_bank_heater",
-            isOut || without.has(Effect.COLD_BANK) ? none : bank.heaterWh()));
+        new NamedHours("standing_bank_heater", isOut ? none : bank.heaterWh()));
   }
 
   private static double[] sum(List<NamedHours> parts) {

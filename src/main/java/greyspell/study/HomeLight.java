@@ -10,27 +10,34 @@ import greyspell.weather.WeatherSeries;
 
 /** A home's weather with its sun and sky, read once for all of its planes. */
 final class HomeLight {
+  private static final int PANELS_ARE_LARGER = 2;
+
   private final Scenario home;
   private final WeatherSeries weather;
   private final SunPath sun;
   private final Radiation radiation;
   private final Kept kept;
+  private final Kept keptPanels;
+  private final Kept keptUnderAnySky;
 
-  private HomeLight(Scenario home, WeatherSeries weather, SunPath sun, int toKeep) {
+  private HomeLight(
+      Scenario home, WeatherSeries weather, SunPath sun, int toKeep, Kept keptUnderAnySky) {
     this.home = home;
     this.weather = weather;
     this.sun = sun;
     kept = new Kept(toKeep);
+    keptPanels = new Kept(toKeep / PANELS_ARE_LARGER);
+    this.keptUnderAnySky = keptUnderAnySky;
     radiation = Radiation.of(weather, sun, home.site(), home.sky());
   }
 
   static HomeLight of(Scenario home, WeatherSeries weather) {
-    return new HomeLight(home, weather, sun(home, weather), 0);
+    return new HomeLight(home, weather, sun(home, weather), 0, new Kept(0));
   }
 
   /** One that keeps what its planes and loads were worked out to, for many variants of a home. */
   static HomeLight keeping(Scenario home, WeatherSeries weather, SunPath sun, int toKeep) {
-    return new HomeLight(home, weather, sun, toKeep);
+    return new HomeLight(home, weather, sun, toKeep, new Kept(toKeep));
   }
 
   static SunPath sun(Scenario home, WeatherSeries weather) {
@@ -53,7 +60,8 @@ final class HomeLight {
         home,
         new WeatherSeries(weather.calendar(), weather.source(), weather.gaps(), columns),
         otherSun,
-        toKeep);
+        toKeep,
+        keptUnderAnySky);
   }
 
   /** Where the weather's hours were written over: its light anew. */
@@ -77,8 +85,19 @@ final class HomeLight {
     return radiation;
   }
 
+  /** What goes by this light. */
   Kept kept() {
     return kept;
+  }
+
+  /** What whole fields of panels come to in this light; each is as large as several others. */
+  Kept keptPanels() {
+    return keptPanels;
+  }
+
+  /** What goes by air and calendar alone, whatever the light. */
+  Kept keptUnderAnySky() {
+    return keptUnderAnySky;
   }
 
   /** What falls on a plane, whatever stands there. */

@@ -24,14 +24,14 @@ record HomeRun(HomeForcing home, Forcing forcing, Design design, Laps laps) {
       Without without,
       List<Assumption> assumptions,
       List<String> cautions) {
-    Design design = new HomeDesign(scenario, without).make(light.weather(), cautions);
+    Design design = new HomeDesign(scenario, without).make(light, cautions);
     var home = new HomeForcing(scenario, light, without, assumptions, cautions);
     return of(scenario, home, design, without, design.bank().windowWh());
   }
 
   /** For sums alone, one of many like it: with a guess at the charge to which it settles. */
   static Ledger books(Scenario scenario, HomeLight light, Without without, double guessWh) {
-    Design design = new HomeDesign(scenario, without).make(light.weather(), new ArrayList<>());
+    Design design = new HomeDesign(scenario, without).make(light, new ArrayList<>());
     var home = new HomeForcing(scenario, light, without, new ArrayList<>(), new ArrayList<>());
     return of(scenario, home, design, without, guessWh).laps().ledger();
   }

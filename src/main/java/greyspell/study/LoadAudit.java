@@ -41,7 +41,7 @@ public final class LoadAudit {
     load =
         LoadHours.of(
             home.load(),
-            LoadNotes.log(home, assumptions),
+            LoadNotes.log(home, new Kept(0), assumptions),
             LoadWeather.of(calendar, weather.airTemperatureC(), sun.sunlitShare()),
             home.seed());
     LoadNotes.fit(load, assumptions);

@@ -13,17 +13,18 @@ import greyspell.scenario.Scenario.Assumption;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Reads the home's log, and says what was assumed to make a year of it. */
+/** Reads the home's log, once where it is kept, and says what was assumed to make a year of it. */
 final class LoadNotes {
   private LoadNotes() {}
 
   /** Null if the home has no log. */
-  static @Nullable LoadLog log(Scenario home, List<Assumption> assumptions) {
+  static @Nullable LoadLog log(Scenario home, Kept kept, List<Assumption> assumptions) {
     LogSpec log = home.load().log();
     if (log == null) {
       return null;
     }
-    LoadLog read = LoadLogReader.read(log, home.site().utcOffsetH());
+    LoadLog read =
+        kept.get(new LogKey(log), () -> LoadLogReader.read(log, home.site().utcOffsetH()));
     String others =
         log.extension() == LogExtension.FIT
             ? "days outside the log follow its fit; "
@@ -44,6 +45,8 @@ final class LoadNotes {
     }
     return read;
   }
+
+  private record LogKey(LogSpec log) {}
 
   /** What a fit of the log says of itself; nothing where there is none. */
   static void fit(LoadHours load, List<Assumption> assumptions) {

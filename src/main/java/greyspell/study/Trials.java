@@ -36,7 +36,7 @@ import org.jspecify.annotations.Nullable;
 public final class Trials {
   private static final int YEARS_TO_KEEP = 240;
   private static final int LEAST_TO_KEEP = 6;
-  private static final int PLANES_TO_KEEP_UNDER_OTHER_SKIES = 6;
+  private static final int TO_KEEP_UNDER_OTHER_SKIES = 20;
 
   private final Scenario home;
   private final List<HomeLight> parts;
@@ -252,7 +252,7 @@ public final class Trials {
   /** Bank, inverter, generator and rules as the loop needs them. */
   public Design design(int part, Scenario variant, Set<Effect> leftOut) {
     return new HomeDesign(checked(variant), new Without(leftOut))
-        .make(parts.get(part).weather(), new ArrayList<>());
+        .make(parts.get(part), new ArrayList<>());
   }
 
   private HomeRun ran(int part, Scenario variant, Set<Effect> leftOut) {
@@ -271,7 +271,7 @@ public final class Trials {
         ? parts.get(part)
         : otherSkies.computeIfAbsent(
             new SkyKey(part, out),
-            key -> parts.get(part).under(usualSky(), out, PLANES_TO_KEEP_UNDER_OTHER_SKIES));
+            key -> parts.get(part).under(usualSky(), out, TO_KEEP_UNDER_OTHER_SKIES));
   }
 
   private UsualSky usualSky() {

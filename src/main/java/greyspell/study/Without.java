@@ -10,9 +10,9 @@ import greyspell.load.LoadPlan;
 import greyspell.load.LoadPolicy;
 import greyspell.sky.UsualSky;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What a run leaves out. A loss of the array is left out by giving back at the controller's input
@@ -20,9 +20,6 @@ import java.util.Set;
  * beside one another.
  */
 record Without(Set<Effect> effects) {
-  /** At which sheets state a bank's capacity. */
-  private static final double WARM_BANK_C = 25.0;
-
   static final Without NOTHING = new Without(Set.of());
 
   boolean has(Effect effect) {
@@ -39,12 +36,24 @@ record Without(Set<Effect> effects) {
     return kind != ControllerKind.PWM && isBusWiringOut();
   }
 
+  /** Those that act between the light and the bus, which alone panels heed. */
+  Set<Effect> ofPanels() {
+    return effects.stream()
+        .filter(
+            e ->
+                e.arrayLoss() != null
+                    || e == Effect.CONTROLLER_LIMIT
+                    || e == Effect.CONTROLLER_LOSS)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
   /** The array's losses by name, none for what is left out. */
   List<NamedHours> losses(SolarHours solar) {
     var losses = new ArrayList<NamedHours>();
+    var none = new double[solar.hours()];
     for (ArrayLoss loss : ArrayLoss.values()) {
       double[] wh = solar.lossWh(loss);
-      losses.add(new NamedHours(loss.key(), isOut(loss) ? new double[wh.length] : wh));
+      losses.add(new NamedHours(loss.key(), isOut(loss) ? none : wh));
     }
     return losses;
   }
@@ -92,16 +101,6 @@ record Without(Set<Effect> effects) {
   UsualSky.LeftOut sky() {
     return new UsualSky.LeftOut(
         has(Effect.USUAL_CLOUD), has(Effect.MORE_CLOUD), has(Effect.SHORT_DAYS));
-  }
-
-  /** The bank's own temperature, or a warm room's. */
-  double[] bankC(double[] bankC) {
-    if (!has(Effect.COLD_BANK)) {
-      return bankC;
-    }
-    var warmC = new double[bankC.length];
-    Arrays.fill(warmC, WARM_BANK_C);
-    return warmC;
   }
 
   /** What was asked in each hour, or the mean of its month and hour of the day. */

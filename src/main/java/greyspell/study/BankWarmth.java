@@ -1,0 +1,75 @@
+package greyspell.study;
+
+import greyspell.storage.BankSpec;
+import greyspell.storage.BankSpec.CapacityAt;
+import greyspell.storage.BankTemperature;
+
+import greyspell.storage.CellSheet;
+import greyspell.storage.ColdLimits;
+import greyspell.storage.Enclosure;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How warm a bank is hour by hour, and what that does to it. The arrays are not written.
+ *
+ * @param heaterWh drawn from the bus
+ * @param lockedShare of the window, see {@link ColdLimits}
+ * @param chargeShare of the charge limit, see {@link ColdLimits}
+ * @param resistanceFactor empty where the cells are not followed
+ */
+record BankWarmth(
+    double[] temperatureC,
+    double[] heaterWh,
+    double[] lockedShare,
+    double[] chargeShare,
+    double[] resistanceFactor) {
+  /** At which sheets state a bank's capacity. */
+  private static final double WARM_C = 25.0;
+
+  private static final Set<Effect> HEEDED =
+      Set.of(Effect.COLD_BANK, Effect.COLD_CAPACITY, Effect.COLD_CHARGING);
+
+  /** All that it depends on in one air. */
+  private record Key(
+      Enclosure enclosure,
+      List<CapacityAt> capacityByTemperature,
+      double coldestChargeC,
+      double fullChargeFromC,
+      @Nullable CellSheet cells,
+      Set<Effect> leftOut) {}
+
+  static Record key(BankSpec bank, Without without) {
+    return new Key(
+        bank.enclosure(),
+        bank.capacityByTemperature(),
+        bank.coldestChargeC(),
+        bank.fullChargeFromC(),
+        bank.cells(),
+        HEEDED.stream().filter(without::has).collect(Collectors.toUnmodifiableSet()));
+  }
+
+  static BankWarmth of(BankSpec bank, double[] airC, Without without) {
+    int hours = airC.length;
+    BankTemperature own = BankTemperature.of(bank.enclosure(), airC);
+    boolean isWarm = without.has(Effect.COLD_BANK);
+    double[] bankC = isWarm ? all(hours, WARM_C) : own.temperatureC();
+    ColdLimits cold = ColdLimits.of(bank, bankC);
+    CellSheet cells = bank.cells();
+    return new BankWarmth(
+        bankC,
+        isWarm ? new double[hours] : own.heaterWh(),
+        without.has(Effect.COLD_CAPACITY) ? new double[hours] : cold.lockedShare(),
+        without.has(Effect.COLD_CHARGING) ? all(hours, 1.0) : cold.chargeShare(),
+        cells == null ? new double[0] : cells.resistanceFactors(bankC));
+  }
+
+  private static double[] all(int hours, double value) {
+    var values = new double[hours];
+    Arrays.fill(values, value);
+    return values;
+  }
+}

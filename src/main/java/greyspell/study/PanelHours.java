@@ -1,0 +1,40 @@
+package greyspell.study;
+
+import greyspell.array.ControllerChain;
+import greyspell.array.ControllerHours;
+import greyspell.array.SolarHours;
+import greyspell.balance.NamedHours;
+import greyspell.scenario.Scenario;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All planes of a home and their controllers, hour by hour; the wires to the bank come after. The
+ * arrays are not written.
+ *
+ * @param losses between nominal and available
+ * @param availableWh at the controllers' input
+ * @param planes sums of each plane
+ */
+record PanelHours(
+    double[] nominalWh,
+    List<NamedHours> losses,
+    double[] availableWh,
+    ControllerHours controller,
+    List<StudyResult.PlaneBooks> planes) {
+
+  /** From planes in the scenario's order. */
+  static PanelHours of(Scenario scenario, List<SolarHours> planes, Without without) {
+    var books = new ArrayList<StudyResult.PlaneBooks>();
+    for (int k = 0; k < planes.size(); k++) {
+      books.add(StudyResult.PlaneBooks.of(scenario.arrays().get(k).name(), planes.get(k)));
+    }
+    SolarHours solar = planes.size() == 1 ? planes.get(0) : SolarHours.sum(planes);
+    double[] availableWh = without.availableWh(solar);
+    ControllerHours controller =
+        new ControllerChain(scenario.controller(), scenario.bank().nominalV()).run(availableWh);
+    without.giveBack(controller);
+    return new PanelHours(
+        solar.nominalWh(), without.losses(solar), availableWh, controller, List.copyOf(books));
+  }
+}
