@@ -54,7 +54,8 @@ final class HomeDesign {
     return new Design(
         limits(bank),
         without(new Wires(home).before(inverter.limits())),
-        new Detail(detail(bank), generator(weather, kept), rules(without.plan(home.load()).policy())));
+        new Detail(
+            detail(bank), generator(weather, kept), rules(without.plan(home.load()).policy())));
   }
 
   /** The bank in the health in which it is run. */

@@ -162,9 +162,7 @@ final class HomeForcing {
                 new LoadWeatherKey(),
                 () ->
                     LoadWeather.of(
-                        weather.calendar(),
-                        weather.airTemperatureC(),
-                        light.sun().sunlitShare()));
+                        weather.calendar(), weather.airTemperatureC(), light.sun().sunlitShare()));
     LoadHours asked = asked(without.plan(scenario.load()), log, loadWeather);
     LoadNotes.fit(asked, assumptions);
     load = asked;

@@ -11,17 +11,26 @@ import java.util.List;
 /**
  * All planes of a home and their controllers, hour by hour; the wires to the bank come after. The
  * arrays are not written.
- *
- * @param losses between nominal and available
- * @param availableWh at the controllers' input
- * @param planes sums of each plane
  */
-record PanelHours(
-    double[] nominalWh,
-    List<NamedHours> losses,
-    double[] availableWh,
-    ControllerHours controller,
-    List<StudyResult.PlaneBooks> planes) {
+final class PanelHours {
+  private final double[] nominalWh;
+  private final List<NamedHours> losses;
+  private final double[] availableWh;
+  private final ControllerHours controller;
+  private final List<StudyResult.PlaneBooks> planes;
+
+  private PanelHours(
+      double[] nominalWh,
+      List<NamedHours> losses,
+      double[] availableWh,
+      ControllerHours controller,
+      List<StudyResult.PlaneBooks> planes) {
+    this.nominalWh = nominalWh;
+    this.losses = losses;
+    this.availableWh = availableWh;
+    this.controller = controller;
+    this.planes = List.copyOf(planes);
+  }
 
   /** From planes in the scenario's order. */
   static PanelHours of(Scenario scenario, List<SolarHours> planes, Without without) {
@@ -34,7 +43,29 @@ record PanelHours(
     ControllerHours controller =
         new ControllerChain(scenario.controller(), scenario.bank().nominalV()).run(availableWh);
     without.giveBack(controller);
-    return new PanelHours(
-        solar.nominalWh(), without.losses(solar), availableWh, controller, List.copyOf(books));
+    return new PanelHours(solar.nominalWh(), without.losses(solar), availableWh, controller, books);
+  }
+
+  double[] nominalWh() {
+    return nominalWh;
+  }
+
+  /** Between nominal and available. */
+  List<NamedHours> losses() {
+    return losses;
+  }
+
+  /** At the controllers' input. */
+  double[] availableWh() {
+    return availableWh;
+  }
+
+  ControllerHours controller() {
+    return controller;
+  }
+
+  /** Sums of each plane. */
+  List<StudyResult.PlaneBooks> planes() {
+    return planes;
   }
 }
