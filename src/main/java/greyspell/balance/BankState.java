@@ -45,7 +45,8 @@ final class BankState {
   private final double contentWh;
   private double availableWh;
   private double share;
-  private double ohmFactor = 1.0;
+  private double openV;
+  private double ohm;
 
   BankState(BankLimits limits, @Nullable BankDetail detail, double startChargeWh) {
     this.limits = limits;
@@ -64,7 +65,6 @@ final class BankState {
    * @param resistanceFactor by which the hour's temperature changes the resistance
    */
   double rest(double resistanceFactor) {
-    ohmFactor = resistanceFactor;
     inWh = outWh = chargeLossWh = dischargeLossWh = 0.0;
     fullWh = rateWh = coldWh = absorptionWh = 0.0;
     beyondRateWh = beyondCutOffWh = beyondTanksWh = beyondChargeWh = 0.0;
@@ -74,6 +74,10 @@ final class BankState {
     availableWh -= storedWh > 0.0 ? lossWh * (availableWh / storedWh) : 0.0;
     chargeWh -= lossWh;
     share = contentWh > 0.0 ? (reserveWh + chargeWh) / contentWh : 0.0;
+    if (cells != null) {
+      openV = cells.openV(share);
+      ohm = cells.ohm(resistanceFactor);
+    }
     return lossWh;
   }
 
@@ -91,7 +95,7 @@ final class BankState {
   double mostOutWh(double lockedShare) {
     double mostWh = limits.mostOutWh();
     if (cells != null) {
-      mostWh = Math.min(mostWh, cells.mostOutWh(share, ohmFactor));
+      mostWh = Math.min(mostWh, cells.mostOutAtWh(openV, ohm));
     }
     double drawableWh = Math.max(0.0, chargeWh - limits.windowWh() * lockedShare);
     if (tanks != null) {
@@ -117,11 +121,11 @@ final class BankState {
   }
 
   double openCircuitV() {
-    return cells == null ? 0.0 : cells.openV(share);
+    return openV;
   }
 
   double terminalV() {
-    return cells == null ? 0.0 : cells.voltageV(outWh - inWh, share, ohmFactor);
+    return cells == null ? 0.0 : cells.voltageAtV(outWh - inWh, openV, ohm);
   }
 
   void take(double offeredWh, double chargeShare) {
@@ -163,7 +167,7 @@ final class BankState {
       out = limits.mostOutWh();
     }
     if (cells != null) {
-      double mostWh = cells.mostOutWh(share, ohmFactor);
+      double mostWh = cells.mostOutAtWh(openV, ohm);
       if (out > mostWh) {
         beyondCutOffWh = out - mostWh;
         out = mostWh;
@@ -208,7 +212,7 @@ final class BankState {
               offeredWh, share, contentWh, limits.mostInWh(), limits.chargeEfficiency());
     }
     if (cells != null) {
-      mostWh = Math.min(mostWh, cells.mostInWh(share, ohmFactor));
+      mostWh = Math.min(mostWh, cells.mostInAtWh(openV, ohm));
     }
     if (tanks != null) {
       double tanksWh = tanks.mostInWh(availableWh, reserveWh + chargeWh - availableWh, contentWh);
@@ -220,24 +224,24 @@ final class BankState {
   private double storedWh(double busWh) {
     return cells == null
         ? busWh * limits.chargeEfficiency()
-        : busWh - cells.inLossWh(busWh, share, ohmFactor);
+        : busWh - cells.inLossAtWh(busWh, openV, ohm);
   }
 
   private double busOfStoredWh(double storedWh) {
     return cells == null
         ? storedWh / limits.chargeEfficiency()
-        : cells.intoCellsWh(storedWh, share, ohmFactor);
+        : cells.intoCellsAtWh(storedWh, openV, ohm);
   }
 
   private double drawWh(double busWh) {
     return cells == null
         ? busWh / limits.dischargeEfficiency()
-        : busWh + cells.outLossWh(busWh, share, ohmFactor);
+        : busWh + cells.outLossAtWh(busWh, openV, ohm);
   }
 
   private double busOfDrawWh(double drawWh) {
     return cells == null
         ? drawWh * limits.dischargeEfficiency()
-        : cells.outOfCellsWh(drawWh, share, ohmFactor);
+        : cells.outOfCellsAtWh(drawWh, openV, ohm);
   }
 }

@@ -36,6 +36,14 @@ final class Demand {
   private final LoadRules rules;
   private final Backlog ac;
   private final Backlog dc;
+  // the forcing's columns, which every hour asks for
+  private final double[] acAskedWh;
+  private final double[] dcAskedWh;
+  private final double[] acShouldRunWh;
+  private final double[] acCanWaitWh;
+  private final double[] dcShouldRunWh;
+  private final double[] dcCanWaitWh;
+  private final boolean[] asleepHours;
 
   Demand(Forcing forcing, InverterLimits inverter, LoadRules rules) {
     this.forcing = forcing;
@@ -43,6 +51,13 @@ final class Demand {
     this.rules = rules;
     ac = new Backlog(rules.longestWaitD());
     dc = new Backlog(rules.longestWaitD());
+    acAskedWh = forcing.acAskedWh();
+    dcAskedWh = forcing.dcAskedWh();
+    acShouldRunWh = forcing.acShouldRunWh();
+    acCanWaitWh = forcing.acCanWaitWh();
+    dcShouldRunWh = forcing.dcShouldRunWh();
+    dcCanWaitWh = forcing.dcCanWaitWh();
+    asleepHours = forcing.asleep();
   }
 
   static int remembered(LoadRules rules) {
@@ -60,17 +75,17 @@ final class Demand {
   }
 
   void settle(int h, double share, double supplyWh) {
-    double acShould = Forcing.at(forcing.acShouldRunWh(), h);
-    double acWait = Forcing.at(forcing.acCanWaitWh(), h);
-    double dcShould = Forcing.at(forcing.dcShouldRunWh(), h);
-    double dcWait = Forcing.at(forcing.dcCanWaitWh(), h);
-    acWh = forcing.acAskedWh()[h] - acShould - acWait;
-    dcWh = forcing.dcAskedWh()[h] - dcShould - dcWait;
+    double acShould = Forcing.at(acShouldRunWh, h);
+    double acWait = Forcing.at(acCanWaitWh, h);
+    double dcShould = Forcing.at(dcShouldRunWh, h);
+    double dcWait = Forcing.at(dcCanWaitWh, h);
+    acWh = acAskedWh[h] - acShould - acWait;
+    dcWh = dcAskedWh[h] - dcShould - dcWait;
     asleepWh = shedWh = putOffWh = madeUpWh = 0.0;
     if (h % 24 == 0) {
       shedWh = ac.nextDay() + dc.nextDay();
     }
-    boolean asleep = forcing.asleep().length > 0 && forcing.asleep()[h];
+    boolean asleep = asleepHours.length > 0 && asleepHours[h];
     if (asleep) {
       asleepWh = acWh + acShould + acWait;
       acWh = acShould = acWait = 0.0;

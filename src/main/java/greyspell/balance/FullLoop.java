@@ -48,6 +48,14 @@ public final class FullLoop {
   private final Demand demand;
   private final GeneratorState generator;
   private final double nominalV;
+  private final double quadraticLossPerWh;
+  // the forcing's columns, which every hour asks for
+  private final double[] solarBusWh;
+  private final double[] otherBusWh;
+  private final double[] standingWh;
+  private final double[] resistanceFactor;
+  private final double[] chargeShare;
+  private final double[] lockedShare;
 
   private FullLoop(Forcing forcing, Design design, double startChargeWh, Ledger books) {
     this.forcing = forcing;
@@ -57,6 +65,13 @@ public final class FullLoop {
     demand = new Demand(forcing, inverter, design.detail().rules());
     generator = new GeneratorState(design.detail().generator());
     BankDetail detail = design.detail().bank();
+    quadraticLossPerWh = inverter.quadraticLossShare() / inverter.continuousW();
+    solarBusWh = forcing.solarBusWh();
+    otherBusWh = forcing.otherBusWh();
+    standingWh = forcing.standingWh();
+    resistanceFactor = forcing.resistanceFactor();
+    chargeShare = forcing.chargeShare();
+    lockedShare = forcing.lockedShare();
     nominalV = detail == null || detail.cells() == null ? 0.0 : detail.nominalV();
   }
 
@@ -142,10 +157,9 @@ public final class FullLoop {
   }
 
   private void hour(int h) {
-    double[] warmth = forcing.resistanceFactor();
-    double selfDischargeWh = bank.rest(warmth.length == 0 ? 1.0 : warmth[h]);
-    double solar = forcing.solarBusWh()[h], other = Forcing.at(forcing.otherBusWh(), h);
-    double supplyWh = solar + other, standing = forcing.standingWh()[h];
+    double selfDischargeWh = bank.rest(resistanceFactor.length == 0 ? 1.0 : resistanceFactor[h]);
+    double solar = solarBusWh[h], other = Forcing.at(otherBusWh, h);
+    double supplyWh = solar + other, standing = standingWh[h];
     demand.settle(h, bank.windowShare(), supplyWh);
     double acWh = demand.acWh, dcWh = demand.dcWh;
 
@@ -158,8 +172,7 @@ public final class FullLoop {
       throughWh = inverter.continuousW();
     }
     double inverterLossWh =
-        throughWh * inverter.linearLossShare()
-            + throughWh * throughWh * (inverter.quadraticLossShare() / inverter.continuousW());
+        throughWh * inverter.linearLossShare() + throughWh * throughWh * quadraticLossPerWh;
     double intoInverterWh = throughWh + inverterLossWh;
     double wireWh = intoInverterWh * intoInverterWh * wirePerWh();
     double needWh = standing + dcWh + intoInverterWh + wireWh;
@@ -168,7 +181,7 @@ public final class FullLoop {
     double surplusWh = supplyWh - needWh, chargerWh, curtailedWh = 0.0, onShare = 1.0;
     double offeredWh = surplusWh + chargerMostWh;
     if (offeredWh >= 0.0) {
-      bank.take(offeredWh, forcing.chargeShare()[h]);
+      bank.take(offeredWh, chargeShare[h]);
       double spareWh = offeredWh - bank.inWh;
       // the charger gives way first; what it must give the house was not offered
       double chargerSpareWh = spareWh < chargerMostWh ? spareWh : chargerMostWh;
@@ -176,30 +189,33 @@ public final class FullLoop {
       curtailedWh = spareWh - chargerSpareWh;
     } else {
       chargerWh = chargerMostWh;
-      bank.give(-offeredWh, forcing.lockedShare()[h]);
+      bank.give(-offeredWh, lockedShare[h]);
       if (bank.outWh < -offeredWh) {
         onShare = (supplyWh + chargerWh + bank.outWh) / needWh;
       }
     }
     double busServedWh = (dcWh + throughWh) * onShare;
-    books.selfDischargeWh[h] = selfDischargeWh;
-    bookSources(h, solar, curtailedWh);
+    books.chargeWh[h] = bank.chargeWh;
+    books.bankV[h] = bank.terminalV();
     books.generatorWh[h] = runs ? directWh + chargerAcWh(chargerWh) : 0.0;
-    books.chargerLossWh[h] = runs ? chargerAcWh(chargerWh) - chargerWh : 0.0;
     books.generatorOn[h] = runs;
+    books.unmetInverterWh[h] = overloadWh;
+    books.unmetAsleepWh[h] = demand.asleepWh;
+    bookUnmet(h, dcWh + throughWh - busServedWh);
+    if (books.isBrief) {
+      return;
+    }
+    bookSources(h, solar, curtailedWh);
+    books.chargerLossWh[h] = runs ? chargerAcWh(chargerWh) - chargerWh : 0.0;
+    books.selfDischargeWh[h] = selfDischargeWh;
     books.bankInWh[h] = bank.inWh;
     books.bankOutWh[h] = bank.outWh;
     books.chargeLossWh[h] = bank.chargeLossWh;
     books.dischargeLossWh[h] = bank.dischargeLossWh;
-    books.chargeWh[h] = bank.chargeWh;
-    books.bankV[h] = bank.terminalV();
     books.servedWh[h] = directWh + busServedWh;
     books.standingServedWh[h] = standing * onShare;
     books.inverterLossWh[h] = inverterLossWh * onShare;
     books.inverterWiringWh[h] = wireWh * onShare;
-    books.unmetInverterWh[h] = overloadWh;
-    bookUnmet(h, dcWh + throughWh - busServedWh);
-    books.unmetAsleepWh[h] = demand.asleepWh;
     books.shedWh[h] = demand.shedWh;
     books.putOffWh[h] = demand.putOffWh;
     books.madeUpWh[h] = demand.madeUpWh;
@@ -207,11 +223,11 @@ public final class FullLoop {
   }
 
   private boolean generatorRuns(int h, double supplyWh, double acWh, double dcWh) {
-    double balanceWh = supplyWh - need(acWh, dcWh, forcing.standingWh()[h]);
+    double balanceWh = supplyWh - need(acWh, dcWh, standingWh[h]);
     return generator.runs(
         bank.windowShare(),
         bank.windowShareAfter(balanceWh),
-        -balanceWh > bank.mostOutWh(forcing.lockedShare()[h]));
+        balanceWh < 0.0 && -balanceWh > bank.mostOutWh(lockedShare[h]));
   }
 
   /** What the house would ask of the bus without a generator. */

@@ -41,6 +41,7 @@ public final class Ledger {
   final boolean[] generatorOn;
   final double[] bankV;
   final boolean isFull;
+  final boolean isBrief;
   double startChargeWh;
 
   /** For a design that {@link HourLoop} follows. */
@@ -53,42 +54,56 @@ public final class Ledger {
     return new Ledger(forcing, design.bank().windowWh(), FullLoop.isNeeded(forcing, design));
   }
 
+  /**
+   * The same for who asks for no more than charge, voltage, generator and what went unmet, of many
+   * runs: where {@link FullLoop} is needed no other flow is booked, and to read one fails.
+   */
+  public static Ledger brief(Forcing forcing, Design design) {
+    boolean isFull = FullLoop.isNeeded(forcing, design);
+    return new Ledger(forcing, design.bank().windowWh(), isFull, isFull);
+  }
+
   Ledger(Forcing forcing, double windowWh, boolean isFull) {
+    this(forcing, windowWh, isFull, false);
+  }
+
+  private Ledger(Forcing forcing, double windowWh, boolean isFull, boolean isBrief) {
     this.isFull = isFull;
+    this.isBrief = isBrief;
     this.forcing = forcing;
     this.windowWh = windowWh;
-    int hours = forcing.hours();
-    solarUsedWh = new double[hours];
-    controllerLossWh = new double[hours];
-    curtailedFullWh = new double[hours];
-    curtailedRateWh = new double[hours];
-    curtailedColdWh = new double[hours];
-    bankInWh = new double[hours];
-    bankOutWh = new double[hours];
-    chargeLossWh = new double[hours];
-    dischargeLossWh = new double[hours];
-    selfDischargeWh = new double[hours];
+    int hours = forcing.hours(), flows = isBrief ? 0 : hours;
+    solarUsedWh = new double[flows];
+    controllerLossWh = new double[flows];
+    curtailedFullWh = new double[flows];
+    curtailedRateWh = new double[flows];
+    curtailedColdWh = new double[flows];
+    bankInWh = new double[flows];
+    bankOutWh = new double[flows];
+    chargeLossWh = new double[flows];
+    dischargeLossWh = new double[flows];
+    selfDischargeWh = new double[flows];
     chargeWh = new double[hours];
-    servedWh = new double[hours];
-    standingServedWh = new double[hours];
-    inverterLossWh = new double[hours];
-    inverterWiringWh = new double[hours];
+    servedWh = new double[flows];
+    standingServedWh = new double[flows];
+    inverterLossWh = new double[flows];
+    inverterWiringWh = new double[flows];
     unmetInverterWh = new double[hours];
     unmetRateWh = new double[hours];
     unmetEmptyWh = new double[hours];
-    noneWh = new double[hours];
+    noneWh = new double[flows];
     generatorOn = new boolean[isFull ? hours : 0];
-    curtailedAbsorptionWh = isFull ? new double[hours] : noneWh;
-    otherCurtailedWh = isFull ? new double[hours] : noneWh;
+    curtailedAbsorptionWh = isFull ? new double[flows] : noneWh;
+    otherCurtailedWh = isFull ? new double[flows] : noneWh;
     generatorWh = isFull ? new double[hours] : noneWh;
-    chargerLossWh = isFull ? new double[hours] : noneWh;
+    chargerLossWh = isFull ? new double[flows] : noneWh;
     unmetCutOffWh = isFull ? new double[hours] : noneWh;
     unmetSlowWh = isFull ? new double[hours] : noneWh;
     unmetAsleepWh = isFull ? new double[hours] : noneWh;
-    shedWh = isFull ? new double[hours] : noneWh;
-    putOffWh = isFull ? new double[hours] : noneWh;
-    madeUpWh = isFull ? new double[hours] : noneWh;
-    waitingWh = isFull ? new double[hours] : noneWh;
+    shedWh = isFull ? new double[flows] : noneWh;
+    putOffWh = isFull ? new double[flows] : noneWh;
+    madeUpWh = isFull ? new double[flows] : noneWh;
+    waitingWh = isFull ? new double[flows] : noneWh;
     bankV = isFull ? new double[hours] : noneWh;
   }
 
@@ -119,6 +134,15 @@ public final class Ledger {
   public double unmetWh(int hour) {
     double wh = unmetInverterWh[hour] + unmetRateWh[hour] + unmetEmptyWh[hour];
     return isFull ? wh + unmetCutOffWh[hour] + unmetSlowWh[hour] + unmetAsleepWh[hour] : wh;
+  }
+
+  /** The same of every hour, a new array: sooner where they are read more than once. */
+  public double[] unmetWh() {
+    var wh = new double[hours()];
+    for (int h = 0; h < wh.length; h++) {
+      wh[h] = unmetWh(h);
+    }
+    return wh;
   }
 
   /** Whether something was asked for and not served; less than a billionth of a Wh is rounding. */

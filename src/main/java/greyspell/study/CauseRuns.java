@@ -1,6 +1,5 @@
 package greyspell.study;
 
-import greyspell.balance.Ledger;
 import greyspell.cause.DarkSpell;
 import greyspell.cause.ShapleyShares;
 import greyspell.study.Explanation.Part;
@@ -52,10 +51,11 @@ final class CauseRuns {
       return new Stretch(spell.fromHour(), spell.toHour());
     }
 
-    double unmetWh(Ledger ledger) {
+    /** Of what is unmet in each hour of the part. */
+    double sumWh(double[] unmetWh) {
       double sumWh = 0.0;
       for (int h = fromHour; h < toHour; h++) {
-        sumWh += ledger.unmetWh(h % ledger.hours());
+        sumWh += unmetWh[h < unmetWh.length ? h : h % unmetWh.length];
       }
       return sumWh;
     }
@@ -201,12 +201,12 @@ final class CauseRuns {
 
   /** Each stretch, then all hours. */
   private double[] unservedWh(Stretches part, Set<Effect> leftOut) {
-    Ledger ledger = trials.booksFrom(part.part, trials.home(), leftOut, part.startWh);
+    double[] unmetWh = trials.brief(part.part, trials.home(), leftOut, part.startWh).unmetWh();
     var wh = new double[part.stretches.size() + 1];
     for (int i = 0; i < part.stretches.size(); i++) {
-      wh[i] = part.stretches.get(i).unmetWh(ledger);
+      wh[i] = part.stretches.get(i).sumWh(unmetWh);
     }
-    wh[part.stretches.size()] = new Stretch(0, ledger.hours()).unmetWh(ledger);
+    wh[part.stretches.size()] = new Stretch(0, unmetWh.length).sumWh(unmetWh);
     return wh;
   }
 

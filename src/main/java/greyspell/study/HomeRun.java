@@ -10,6 +10,7 @@ import greyspell.scenario.Scenario.Assumption;
 import greyspell.storage.step.BankDetail;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One home through all hours of its weather: forcing, design and the books of the last lap.
@@ -26,25 +27,41 @@ record HomeRun(HomeForcing home, Forcing forcing, Design design, Laps laps) {
       List<String> cautions) {
     Design design = new HomeDesign(scenario, without).make(light, cautions);
     var home = new HomeForcing(scenario, light, without, assumptions, cautions);
-    return of(scenario, home, design, without, design.bank().windowWh());
+    Forcing forcing = home.make();
+    double fullWh = design.bank().windowWh();
+    if (isAgain(scenario, design, without)) {
+      forcing = again(scenario, home, forcing, design, fullWh);
+    }
+    Laps laps = Laps.run(forcing, design, scenario.startChargeFraction(), fullWh);
+    return new HomeRun(home, forcing, design, laps);
   }
 
-  /** For sums alone, one of many like it: with a guess at the charge to which it settles. */
-  static Ledger books(Scenario scenario, HomeLight light, Without without, double guessWh) {
+  /**
+   * {@link Ledger#brief} books of one of many runs.
+   *
+   * @param guessWh at the charge to which it settles, above the reserve; a full bank if null
+   */
+  static Ledger brief(
+      Scenario scenario, HomeLight light, Without without, @Nullable Double guessWh) {
     Design design = new HomeDesign(scenario, without).make(light, new ArrayList<>());
     var home = new HomeForcing(scenario, light, without, new ArrayList<>(), new ArrayList<>());
-    return of(scenario, home, design, without, guessWh).laps().ledger();
+    Forcing forcing = home.make();
+    double firstWh = guessWh == null ? design.bank().windowWh() : guessWh;
+    if (isAgain(scenario, design, without)) {
+      forcing = again(scenario, home, forcing, design, firstWh);
+    }
+    return Laps.brief(forcing, design, scenario.startChargeFraction(), firstWh).ledger();
   }
 
-  private static HomeRun of(
-      Scenario scenario, HomeForcing home, Design design, Without without, double guessWh) {
-    Forcing forcing = home.make();
-    Laps laps = Laps.run(forcing, design, scenario.startChargeFraction(), guessWh);
-    if (followsVoltage(scenario, design) && !without.isVoltageOut(scenario.controller().kind())) {
-      forcing = home.atVoltage(laps.ledger().bankV(), forcing);
-      laps = Laps.run(forcing, design, scenario.startChargeFraction(), guessWh);
-    }
-    return new HomeRun(home, forcing, design, laps);
+  /** The forcing at the voltages of a first run. */
+  private static Forcing again(
+      Scenario scenario, HomeForcing home, Forcing forcing, Design design, double firstWh) {
+    Laps first = Laps.brief(forcing, design, scenario.startChargeFraction(), firstWh);
+    return home.atVoltage(first.ledger().bankV(), forcing);
+  }
+
+  private static boolean isAgain(Scenario scenario, Design design, Without without) {
+    return followsVoltage(scenario, design) && !without.isVoltageOut(scenario.controller().kind());
   }
 
   /**

@@ -32,7 +32,16 @@ record Laps(Ledger ledger, String note) {
    * @param guessWh above the reserve
    */
   static Laps run(Forcing forcing, Design design, @Nullable Double statedShare, double guessWh) {
-    Ledger ledger = Ledger.of(forcing, design);
+    return run(forcing, design, statedShare, guessWh, Ledger.of(forcing, design));
+  }
+
+  /** The same with {@link Ledger#brief} books. */
+  static Laps brief(Forcing forcing, Design design, @Nullable Double statedShare, double guessWh) {
+    return run(forcing, design, statedShare, guessWh, Ledger.brief(forcing, design));
+  }
+
+  private static Laps run(
+      Forcing forcing, Design design, @Nullable Double statedShare, double guessWh, Ledger ledger) {
     double firstWh = Math.min(guessWh, design.bank().windowWh());
     return new Laps(ledger, note(forcing, design, statedShare, firstWh, ledger));
   }

@@ -336,7 +336,7 @@ final class Remedies {
     double unmetWh = 0.0, generatorHours = 0.0, fuelL = 0.0;
     int unmetHours = 0, dark = 0;
     for (PartSpells part : parts) {
-      Ledger ledger = trials.books(part.part, variant, Set.of());
+      Ledger ledger = trials.brief(part.part, variant, Set.of(), null);
       for (DarkSpell spell : part.spells) {
         spells.add(within(ledger, spell.fromHour(), spell.toHour()));
       }

@@ -199,9 +199,14 @@ public final class Trials {
     return ran(part, variant, leftOut).laps().ledger();
   }
 
-  /** The same to a hundredth of a Wh, sooner, from a guess at the charge to which it settles. */
-  Ledger booksFrom(int part, Scenario variant, Set<Effect> leftOut, double guessWh) {
-    return HomeRun.books(checked(variant), light(part, leftOut), new Without(leftOut), guessWh);
+  /**
+   * {@link Ledger#brief} books of it.
+   *
+   * @param guessWh at the charge to which it settles, for the same to a hundredth of a Wh, sooner;
+   *     null for the very same
+   */
+  Ledger brief(int part, Scenario variant, Set<Effect> leftOut, @Nullable Double guessWh) {
+    return HomeRun.brief(checked(variant), light(part, leftOut), new Without(leftOut), guessWh);
   }
 
   /**

@@ -41,6 +41,29 @@ class RoundsLawTest {
     }
   }
 
+  /** What is booked in brief is what is booked at length; the rest is not there to be misread. */
+  @Property(tries = 200)
+  void briefBooksAreTheSame(@ForAll long seed) {
+    Forcing forcing = Houses.randomFull(seed, DAYS);
+    Design design = Houses.randomFullDesign(seed, forcing.hours());
+    Ledger brief = Ledger.brief(forcing, design), whole = Ledger.of(forcing, design);
+    double startWh = new Random(seed).nextDouble() * design.bank().windowWh();
+    Balance.run(forcing, design, startWh, whole);
+    assertEquals(
+        whole.chargeWh[whole.hours() - 1], new Rounds(forcing, design, brief).run(startWh));
+    assertArrayEquals(whole.chargeWh, brief.chargeWh);
+    assertArrayEquals(whole.bankV, brief.bankV);
+    assertArrayEquals(whole.generatorWh, brief.generatorWh);
+    assertArrayEquals(whole.generatorOn, brief.generatorOn);
+    assertArrayEquals(whole.unmetWh(), brief.unmetWh());
+    for (int h = 0; h < whole.hours(); h++) {
+      assertEquals(whole.isOutOfCharge(h), brief.isOutOfCharge(h));
+    }
+    if (whole.isFull()) {
+      assertEquals(0, LedgerColumn.SERVED.of(brief).length);
+    }
+  }
+
   /** Else the laws above would hold whatever the marks were good for. */
   @Test
   void mostLapsEndEarly() {

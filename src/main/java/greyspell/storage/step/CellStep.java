@@ -134,27 +134,40 @@ public final class CellStep {
     return openV[i] + (at - i) * (openV[i + 1] - openV[i]);
   }
 
+  /** Of the whole bank, by which temperature changes the resistance. */
+  public double ohm(double resistanceFactor) {
+    return resistanceOhm * resistanceFactor;
+  }
+
   /**
    * Lost when an hour gives this much to the bus.
    *
    * @param resistanceFactor by which temperature changes the resistance
    */
   public double outLossWh(double busWh, double chargeShare, double resistanceFactor) {
+    return outLossAtWh(busWh, openV(chargeShare), ohm(resistanceFactor));
+  }
+
+  /** The same at an open voltage and resistance that are known: a loop asks several times. */
+  public double outLossAtWh(double busWh, double volt, double ohm) {
     if (isLossStated) {
       return busWh * outLossShare;
     }
-    double ohm = resistanceOhm * resistanceFactor;
-    double currentA = outA(busWh, openV(chargeShare), ohm);
+    double currentA = outA(busWh, volt, ohm);
     return currentA * currentA * ohm;
   }
 
   /** Lost when an hour takes this much from the bus. */
   public double inLossWh(double busWh, double chargeShare, double resistanceFactor) {
+    return inLossAtWh(busWh, openV(chargeShare), ohm(resistanceFactor));
+  }
+
+  /** The same at a known open voltage and resistance. */
+  public double inLossAtWh(double busWh, double volt, double ohm) {
     if (isLossStated) {
       return busWh * inLossShare;
     }
-    double volt = openV(chargeShare);
-    double currentA = inA(busWh, volt, resistanceOhm * resistanceFactor);
+    double currentA = inA(busWh, volt, ohm);
     return busWh - volt * currentA * coulombicEfficiency;
   }
 
@@ -163,11 +176,14 @@ public final class CellStep {
    * #outLossWh}. At most what the cells can give at half their voltage.
    */
   public double outOfCellsWh(double cellsWh, double chargeShare, double resistanceFactor) {
+    return outOfCellsAtWh(cellsWh, openV(chargeShare), ohm(resistanceFactor));
+  }
+
+  /** The same at a known open voltage and resistance. */
+  public double outOfCellsAtWh(double cellsWh, double volt, double ohm) {
     if (isLossStated) {
       return cellsWh / (1.0 + outLossShare);
     }
-    double volt = openV(chargeShare);
-    double ohm = resistanceOhm * resistanceFactor;
     double currentA = cellsWh / volt;
     double bestA = 0.5 * volt / ohm;
     currentA = currentA < bestA ? currentA : bestA;
@@ -178,28 +194,41 @@ public final class CellStep {
    * What an hour takes from the bus to bring this much into the cells: undoes {@link #inLossWh}.
    */
   public double intoCellsWh(double cellsWh, double chargeShare, double resistanceFactor) {
+    return intoCellsAtWh(cellsWh, openV(chargeShare), ohm(resistanceFactor));
+  }
+
+  /** The same at a known open voltage and resistance. */
+  public double intoCellsAtWh(double cellsWh, double volt, double ohm) {
     if (isLossStated) {
       return cellsWh / (1.0 - inLossShare);
     }
-    double volt = openV(chargeShare);
     double currentA = cellsWh / (volt * coulombicEfficiency);
-    return currentA * (volt + currentA * resistanceOhm * resistanceFactor);
+    return currentA * (volt + currentA * ohm);
   }
 
   /** Most that an hour gives to the bus before the voltage is down at the cut-off. */
   public double mostOutWh(double chargeShare, double resistanceFactor) {
-    double volt = openV(chargeShare);
+    return mostOutAtWh(openV(chargeShare), ohm(resistanceFactor));
+  }
+
+  /** The same at a known open voltage and resistance. */
+  public double mostOutAtWh(double volt, double ohm) {
     if (!(volt > cutOffV)) {
       return 0.0;
     }
     double atV = cutOffV > 0.5 * volt ? cutOffV : 0.5 * volt;
-    return atV * (volt - atV) / (resistanceOhm * resistanceFactor);
+    return atV * (volt - atV) / ohm;
   }
 
   /** Most that an hour takes from the bus before the voltage is up at the charging voltage. */
   public double mostInWh(double chargeShare, double resistanceFactor) {
-    double aboveV = chargingV - openV(chargeShare);
-    return aboveV > 0.0 ? chargingV * aboveV / (resistanceOhm * resistanceFactor) : 0.0;
+    return mostInAtWh(openV(chargeShare), ohm(resistanceFactor));
+  }
+
+  /** The same at a known open voltage and resistance. */
+  public double mostInAtWh(double volt, double ohm) {
+    double aboveV = chargingV - volt;
+    return aboveV > 0.0 ? chargingV * aboveV / ohm : 0.0;
   }
 
   /**
@@ -208,8 +237,11 @@ public final class CellStep {
    * @param busWh given to the bus, negative when charging
    */
   public double voltageV(double busWh, double chargeShare, double resistanceFactor) {
-    double volt = openV(chargeShare);
-    double ohm = resistanceOhm * resistanceFactor;
+    return voltageAtV(busWh, openV(chargeShare), ohm(resistanceFactor));
+  }
+
+  /** The same at a known open voltage and resistance. */
+  public double voltageAtV(double busWh, double volt, double ohm) {
     return busWh >= 0.0 ? volt - outA(busWh, volt, ohm) * ohm : volt + inA(-busWh, volt, ohm) * ohm;
   }
 
