@@ -25,7 +25,8 @@ public final class EffectsText {
         cloud is the mean of the days within 15 of the day of the year, of all years of the weather; without what differs from it every
         day is such a mean day, without the usual cloud only what is duller than usual stays, without both the sky is clear. Without short
         days the sun of midsummer shines through each day's own cloud. Measured beam and sky light are not used then: light is split anew.
-      - "A bank that is not at 25 °C" holds both the charge locked by cold and the cold that stops charging, and the heater.
+      - "A bank that is not at 25 °C" holds the charge locked by cold, the resistance of cold cells and the heater. "No charging in the
+        cold" stands apart from it: what the bank takes is judged by its real temperature there.
       - Without "a load that differs from its month's mean" each hour asks for the mean of its month and hour of the day.
       - "Warm cells and weak light" can be a gain in cold weather: a winter may be worse without it.
       - Without "voltage that sags and rises" the bank works with the constant efficiencies of its sheet instead, which may be the worse ones.

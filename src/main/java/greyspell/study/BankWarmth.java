@@ -52,8 +52,10 @@ final class BankWarmth {
     temperatureC = isWarm ? all(hours, WARM_C) : own.temperatureC();
     heaterWh = isWarm ? new double[hours] : own.heaterWh();
     ColdLimits cold = ColdLimits.of(bank, temperatureC);
+    // a cause of its own: judged by the real warmth
+    ColdLimits lockOut = isWarm ? ColdLimits.of(bank, own.temperatureC()) : cold;
     lockedShare = without.has(Effect.COLD_CAPACITY) ? new double[hours] : cold.lockedShare();
-    chargeShare = without.has(Effect.COLD_CHARGING) ? all(hours, 1.0) : cold.chargeShare();
+    chargeShare = without.has(Effect.COLD_CHARGING) ? all(hours, 1.0) : lockOut.chargeShare();
     CellSheet cells = bank.cells();
     resistanceFactor = cells == null ? new double[0] : cells.resistanceFactors(temperatureC);
   }

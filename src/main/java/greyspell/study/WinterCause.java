@@ -21,7 +21,8 @@ public enum WinterCause {
   STANDBY(false, Effect.STANDBY),
   CONVERSION(
       false, Effect.CONTROLLER_LOSS, Effect.INVERTER_LOSS, Effect.CELL_LOSS, Effect.SELF_DISCHARGE),
-  COLD_BANK(false, Effect.COLD_BANK, Effect.COLD_CHARGING),
+  COLD_BANK(false, Effect.COLD_BANK),
+  COLD_CHARGING(false, Effect.COLD_CHARGING),
   TIRED_BANK(false, Effect.BANK_HEALTH),
   BANK_LIMITS(false, Effect.BANK_RATE, Effect.ABSORPTION, Effect.TWO_TANKS),
   INVERTER_LIMIT(false, Effect.INVERTER_LIMIT, Effect.SEARCH),
