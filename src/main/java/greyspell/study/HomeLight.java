@@ -10,7 +10,7 @@ import greyspell.weather.WeatherSeries;
 
 /** A home's weather with its sun and sky, read once for all of its planes. */
 final class HomeLight {
-  private static final int PANELS_ARE_LARGER = 2;
+  private static final int PANELS_ARE_LARGER = 4;
 
   private final Scenario home;
   private final WeatherSeries weather;
