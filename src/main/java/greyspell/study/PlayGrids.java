@@ -23,7 +23,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Works out a {@link PlayGrid} from a finished run: its forcing is kept, the sun and the loads in
@@ -252,22 +251,22 @@ public final class PlayGrids {
 
   private List<Answer> oneByOne(Forcing asked, Design design, double darkDays, int[] beating) {
     var answers = new ArrayList<Answer>();
+    double windowWh = design.bank().windowWh();
     for (int k = 0; k < panels.size(); k++) {
       Forcing sunny = withSun(asked, panels.get(k).factor());
-      Ledger ledger = ledger(sunny, design);
-      Unmet unmet = Unmet.of(ledger);
-      int on = 0;
+      Ledger ledger = Laps.brief(sunny, design, home.startChargeFraction(), windowWh).ledger();
+      double unmetWh = 0.0;
+      int unmetHours = 0, generatorHours = 0;
       for (int h = 0; h < ledger.hours(); h++) {
-        on += ledger.isGeneratorOn(h) ? 1 : 0;
+        unmetWh += ledger.unmetWh(h);
+        unmetHours += ledger.isUnmet(h) ? 1 : 0;
+        generatorHours += ledger.isGeneratorOn(h) ? 1 : 0;
       }
-      answers.add(new Answer(unmet.unmetHours(), unmet.wh(), darkDays, beating[k], on / years));
+      answers.add(
+          new Answer(
+              unmetHours / years, unmetWh / years, darkDays, beating[k], generatorHours / years));
     }
     return answers;
-  }
-
-  private Ledger ledger(Forcing forcing, Design design) {
-    @Nullable Double stated = home.startChargeFraction();
-    return Laps.run(forcing, design, stated).ledger();
   }
 
   private static Forcing withSun(Forcing forcing, double factor) {
