@@ -18,6 +18,9 @@ import java.util.Set;
 final class BooksPages {
   private static final int MOST_SPELLS = 20;
 
+  /** Half of a table's last digit. */
+  private static final double LEAST_SHOWN_WH = 50.0;
+
   /** Losses on the way from the light to the sun that is used, by name. */
   private static final Set<String> BEFORE_USE =
       Set.of(
@@ -243,21 +246,33 @@ final class BooksPages {
     }
     sheet.part("client.causes");
     var rows = new ArrayList<Row>();
+    boolean isDrawn = !shares.isExact();
     for (Explanation.Part part : shares.parts()) {
-      rows.add(
-          Row.of(
-              words.say(part.cause().key()),
-              words.say(part.cause().isSeason() ? "cause.kind.season" : "cause.kind.fixable"),
-              sheet.kwh(part.wh()),
-              words.percent(part.ofWholeShare()),
-              sheet.kwh(part.aloneWh())));
+      var cells = new ArrayList<String>();
+      cells.add(words.say(part.cause().key()));
+      cells.add(words.say(part.cause().isSeason() ? "cause.kind.season" : "cause.kind.fixable"));
+      cells.add(sheet.kwh(part.wh()));
+      if (isDrawn) {
+        cells.add(error(part.standardErrorWh()));
+      }
+      cells.add(words.percent(part.ofWholeShare()));
+      cells.add(sheet.kwh(part.aloneWh()));
+      rows.add(new Row(cells, false));
     }
-    sheet.table(
-        "client.causes",
-        List.of("head.cause", "head.whose", "head.kwh_all", "head.share", "head.alone"),
-        rows,
-        false);
-    sheet.small("causes.note");
+    var head = new ArrayList<String>(List.of("head.cause", "head.whose", "head.kwh_all"));
+    if (isDrawn) {
+      head.add("head.error");
+    }
+    head.addAll(List.of("head.share", "head.alone"));
+    sheet.table("client.causes", head, rows, false);
+    String note = words.say("causes.note");
+    sheet.add(Block.Text.small(isDrawn ? note + " " + words.say("causes.drawn") : note));
+    shares.helped().forEach(sheet::said);
+  }
+
+  /** Never "0.0": drawn shares are never that sure. */
+  private String error(double wh) {
+    return wh < LEAST_SHOWN_WH ? "< " + sheet.kwh(2.0 * LEAST_SHOWN_WH) : sheet.kwh(wh);
   }
 
   private void worst(Explanation.Spell spell) {

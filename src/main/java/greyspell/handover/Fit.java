@@ -21,6 +21,7 @@ record Fit(double sizePt, boolean isParted, double pictureShare) {
           new Fit(8.8, true, 1.0),
           new Fit(LEAST_PT, true, 1.0),
           new Fit(LEAST_PT, true, 0.88),
+          new Fit(LEAST_PT, true, 0.8),
           new Fit(LEAST_PT, false, 0.88),
           new Fit(9.2, false, 1.0));
 }

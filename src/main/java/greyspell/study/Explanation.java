@@ -173,10 +173,12 @@ public record Explanation(
       for (int i = parts.size() - 1; i >= 0 && parts.get(i).ofWholeShare <= -LEAST_HELP; i--) {
         Part part = parts.get(i);
         boolean isBright = part.cause == WinterCause.MORE_CLOUD && part.aloneWh < 0.0;
+        boolean isSure = -part.wh > part.standardErrorWh;
+        var name = new Word(part.cause.key());
         said.add(
             isBright
-                ? Said.of("helped.bright_days", new Energy(-part.aloneWh))
-                : Said.of("helped", new Word(part.cause.key())));
+                ? Said.of("helped.bright_days", new Energy(-part.aloneWh), name)
+                : Said.of(isSure ? "helped" : "helped.unsure", name));
       }
       return said;
     }

@@ -1,11 +1,17 @@
 package greyspell.handover;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.handover.Block.Row;
 import greyspell.handover.Block.Table;
+import greyspell.study.ElectricalCheck;
+import greyspell.study.Explanation;
+import greyspell.study.Explanation.Part;
+import greyspell.study.Explanation.Shares;
+import greyspell.study.WinterCause;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -85,13 +91,69 @@ class TechnicalPagesTest {
     double wh = 0.0, percent = 0.0;
     for (Row row : rows("client.causes", "head.alone")) {
       wh += number(row, 2);
-      percent += number(row, 3);
+      percent += number(row, row.cells().size() - 2);
     }
     var shares = handed.explanation.shares();
     assertNotNull(shares);
     double restShare = shares.restWh() / shares.wholeWh();
     assertEquals(100.0 * (1.0 - restShare), percent, 2.0);
     assertEquals(handed.result.outcome().total().unmetWh() / 1000.0, wh, 1.0);
+  }
+
+  @Test
+  void drawnSharesHaveTheirErrorBesideThemAndExactOnesNone() {
+    Shares drawn = handed.explanation.shares();
+    assertNotNull(drawn);
+    assertFalse(drawn.isExact());
+    List<Row> rows = rows("client.causes", "head.error");
+    for (int k = 0; k < rows.size(); k++) {
+      Part part = drawn.parts().get(k);
+      assertEquals(part.standardErrorWh() / 1000.0, number(rows.get(k), 3), 0.0501);
+    }
+    var exact = new Shares(drawn.wholeWh(), drawn.parts(), drawn.restWh(), true, drawn.runs());
+    var pages = causesOf(exact).toString();
+    assertTrue(pages.contains(handed.words.say("head.alone")));
+    assertFalse(pages.contains(handed.words.say("head.error")));
+    assertFalse(pages.contains(handed.words.say("causes.drawn")));
+    assertTrue(causesOf(drawn).toString().contains(handed.words.say("causes.drawn")));
+  }
+
+  @Test
+  void anErrorIsNeverNought() {
+    var part = new Part(WinterCause.WIRING, 900.0, 3.0, 0.9, 900.0, List.of());
+    var rows = causesOf(new Shares(1000.0, List.of(part), 100.0, false, 40)).toString();
+    assertTrue(rows.contains("< 0.1"), rows);
+  }
+
+  @Test
+  void whatHelpedIsSaid() {
+    var part = new Part(WinterCause.MORE_CLOUD, -400.0, 10.0, -0.4, -2000.0, List.of());
+    var shares = new Shares(1000.0, List.of(part), 1400.0, false, 40);
+    String said = handed.words.say(shares.helped().get(0));
+    assertTrue(
+        causesOf(shares).stream()
+            .anyMatch(b -> b instanceof Block.Text t && t.text().equals(said)));
+  }
+
+  /** The technical pages of the home with other shares. */
+  private List<Block> causesOf(Shares shares) {
+    Explanation e = handed.explanation;
+    var other =
+        new Explanation(
+            e.home(),
+            e.weather(),
+            e.verdict(),
+            e.winters(),
+            e.months(),
+            e.spells(),
+            shares,
+            e.remedies(),
+            e.free(),
+            e.uncertainties(),
+            e.cautions());
+    return Handover.pages(
+            handed.result, other, ElectricalCheck.of(other.home(), handed.result), handed.words)
+        .technical();
   }
 
   @Test

@@ -140,6 +140,17 @@ final class ExplainStudyTest {
     assertTrue(toldWh > 0.0);
   }
 
+  /** A share that lots may have put below zero is not called help. */
+  @Test
+  void aShareWithinItsErrorIsLeftOpen() {
+    var sure = new Part(WinterCause.WIRING, -30.0, 10.0, -0.03, -20.0, List.of());
+    var open = new Part(WinterCause.SHADE, -9.0, 10.0, -0.009, 5.0, List.of());
+    var small = new Part(WinterCause.SNOW, -4.0, 1.0, -0.004, -4.0, List.of());
+    var shares = new Shares(1000.0, List.of(small, open, sure), 1043.0, false, 40);
+    assertEquals(
+        List.of("helped", "helped.unsure"), shares.helped().stream().map(Said::key).toList());
+  }
+
   /** Of one spell every kind of change is told, enough or not. */
   @Test
   void whatIsNotEnoughIsToldToo() {

@@ -1,0 +1,59 @@
+package greyspell.handover;
+
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import greyspell.cause.Said;
+import greyspell.scenario.Scenario;
+import greyspell.scenario.ScenarioEdit;
+import greyspell.study.ElectricalCheck;
+import greyspell.study.ExplainStudy;
+import greyspell.study.Explanation;
+import greyspell.study.Study;
+import greyspell.study.StudyResult;
+import greyspell.study.Trials;
+import greyspell.words.Units;
+import greyspell.words.Words;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Page one of every shipped home is one page, in each language and on each paper. */
+class PageOneTest {
+  /** Front and back: taken where nothing smaller fits. */
+  private static final Fit TWO_PAGES = Fit.TRIED.get(Fit.TRIED.size() - 1);
+
+  static List<Path> homes() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+      return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("homes")
+  void isOnePage(Path file) {
+    StudyResult result;
+    Explanation why;
+    if (file.endsWith("alder-fold.yaml")) {
+      result = HandedOver.english().result;
+      why = HandedOver.english().explanation;
+    } else {
+      ScenarioEdit text = ScenarioEdit.of(file);
+      Scenario home = text.scenario(null);
+      result = Study.run(home, (what, done) -> {});
+      Trials trials = Trials.of(home, (what, done) -> {});
+      why = ExplainStudy.of(trials, Said.of("unsure.not_told"), text, null, (what, done) -> {});
+    }
+    ElectricalCheck check = ElectricalCheck.of(result.scenario(), result);
+    for (String language : Words.LANGUAGES) {
+      Words words = Words.of(language, Units.METRIC);
+      Pages pages = Handover.pages(result, why, check, words);
+      for (Paper paper : Paper.values()) {
+        assertNotEquals(TWO_PAGES, Pdf.fit(pages, words, paper), language + " " + paper);
+      }
+    }
+  }
+}
