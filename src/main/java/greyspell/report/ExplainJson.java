@@ -191,7 +191,7 @@ public final class ExplainJson {
       json.writeNumberField("dark_winters_after", remedy.afterDarkWinters());
       json.writeArrayFieldStart("edits");
       for (Explanation.Edit edit : remedy.edits()) {
-        json.writeString(edit.path() + "=" + edit.value());
+        json.writeString(edit.path() + "=" + (edit.value() == null ? "" : edit.value()));
       }
       json.writeEndArray();
       json.writeEndObject();

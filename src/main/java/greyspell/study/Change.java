@@ -26,7 +26,7 @@ record Change(Kind kind, boolean isFree, Said said, List<Edit> edits) {
     try {
       ScenarioEdit changed = file;
       for (Edit edit : edits) {
-        changed = changed.set(edit.path(), edit.value());
+        changed = edit.in(changed);
       }
       return changed.scenario(library);
     } catch (BadInput refused) {

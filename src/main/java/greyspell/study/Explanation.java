@@ -6,6 +6,7 @@ import greyspell.cause.Said;
 import greyspell.cause.SaidValue.Energy;
 import greyspell.cause.SaidValue.Word;
 import greyspell.scenario.Scenario;
+import greyspell.scenario.ScenarioEdit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -246,6 +247,15 @@ public record Explanation(
     PAIR
   }
 
-  /** One line of a scenario: {@code bank.in_parallel} and {@code 3}. */
-  public record Edit(String path, String value) {}
+  /**
+   * One line of a scenario: {@code bank.in_parallel} and {@code 3}.
+   *
+   * @param value what to write; null to leave the key out
+   */
+  public record Edit(String path, @Nullable String value) {
+    /** The file with it. */
+    ScenarioEdit in(ScenarioEdit file) {
+      return value == null ? file.remove(path) : file.set(path, value);
+    }
+  }
 }

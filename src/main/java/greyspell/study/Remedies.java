@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * its run says. The change is made in the scenario's own text, so that {@code run} on it confirms.
  */
 final class Remedies {
+  private static final int ALL = -1;
   private static final int SIDE_BY_SIDE = 4;
   private static final double LEAST_TOLD_SHARE = 0.005;
   private static final Set<Kind> TOLD_WHERE_NONE =
@@ -55,25 +56,45 @@ final class Remedies {
   /**
    * What a change comes to.
    *
-   * @param spells unserved within the dates of each, part after part
+   * @param spells within the dates of each, part after part
+   * @param all of all hours
    * @param isRefused no such home may stand
    */
-  private record Outcome(
-      List<Spell> spells,
-      double unmetWh,
-      int unmetHours,
-      int darkWinters,
-      double generatorHours,
-      double fuelL,
-      boolean isRefused) {
-    record Spell(double unmetWh, int unmetHours, int generatorHours) {}
+  private record Outcome(List<Span> spells, Span all, int darkWinters, boolean isRefused) {
+    static final Outcome REFUSED =
+        new Outcome(List.of(), new Span(Double.MAX_VALUE, Integer.MAX_VALUE, 0, 0.0), 0, true);
 
-    boolean isAll() {
-      return !isRefused && unmetHours == 0;
+    /**
+     * @param spell counted over all parts; below 0 for all hours
+     */
+    Span within(int spell) {
+      return spell < 0 ? all : spells.get(spell);
     }
 
     boolean prevents(int spell) {
-      return !isRefused && spells.get(spell).unmetHours == 0;
+      return !isRefused && within(spell).unmetHours == 0;
+    }
+  }
+
+  /** Some hours. */
+  private record Span(double unmetWh, int unmetHours, int generatorHours, double fuelL) {
+    Span and(Span more) {
+      return new Span(
+          unmetWh + more.unmetWh,
+          unmetHours + more.unmetHours,
+          generatorHours + more.generatorHours,
+          fuelL + more.fuelL);
+    }
+
+    boolean runsLessThan(Span other) {
+      return hoursOrLast() == other.hoursOrLast()
+          ? fuelL < other.fuelL
+          : hoursOrLast() < other.hoursOrLast();
+    }
+
+    /** One that serves these hours by what it charged before them is the last choice. */
+    private int hoursOrLast() {
+      return generatorHours > 0 ? generatorHours : Integer.MAX_VALUE;
     }
   }
 
@@ -104,20 +125,40 @@ final class Remedies {
     families.add(changes.tilting());
     families.add(changes.panels());
     families.add(changes.storage());
-    families.add(changes.generator());
+    families.add(changes.generator(file));
     families.removeIf(List::isEmpty);
-    families.parallelStream().forEach(this::run);
+    if (now.all.unmetHours > 0) {
+      families.parallelStream().forEach(this::run);
+    }
   }
 
   /** Until all spells are prevented. */
   private void run(List<Change> family) {
-    for (int from = 0; from < family.size(); from += SIDE_BY_SIDE) {
-      List<Change> next = family.subList(from, Math.min(family.size(), from + SIDE_BY_SIDE));
+    for (List<Change> next : steps(family)) {
       next.parallelStream().forEach(this::outcome);
-      if (next.stream().anyMatch(c -> outcome(c).isAll())) {
+      if (next.stream().anyMatch(c -> outcome(c).prevents(ALL))) {
         return;
       }
     }
+  }
+
+  /** What is run side by side: some sizes; of a generator all levels of one way to run it. */
+  private static List<List<Change>> steps(List<Change> family) {
+    boolean isGenerator = family.get(0).kind() == Kind.GENERATOR;
+    var steps = new ArrayList<List<Change>>();
+    int from = 0;
+    for (int to = 1; to <= family.size(); to++) {
+      boolean isEnd =
+          to == family.size()
+              || (isGenerator
+                  ? !family.get(to).said().key().equals(family.get(from).said().key())
+                  : to - from == SIDE_BY_SIDE);
+      if (isEnd) {
+        steps.add(family.subList(from, to));
+        from = to;
+      }
+    }
+    return steps;
   }
 
   /** Those that prevent one spell, counted over all parts; free ones first. */
@@ -143,14 +184,14 @@ final class Remedies {
 
   /** Those that prevent all spells; where neither panels nor storage do alone, a pair that does. */
   List<Remedy> all() {
-    var found = new ArrayList<>(of(-1));
+    var found = new ArrayList<>(of(ALL));
     boolean isFound =
         found.stream()
             .anyMatch(r -> r.isFound() && (r.kind() == Kind.PANELS || r.kind() == Kind.STORAGE));
-    if (!isFound && now.unmetHours > 0) {
+    if (!isFound && now.all.unmetHours > 0) {
       Change pair = pair();
       if (pair != null) {
-        found.add(told(pair, -1));
+        found.add(told(pair, ALL));
       }
     }
     return sorted(found);
@@ -162,20 +203,36 @@ final class Remedies {
     for (List<Change> family : families) {
       Change first = family.get(0);
       Outcome after = outcome(first);
-      boolean helps = now.unmetWh - after.unmetWh > LEAST_TOLD_SHARE * now.unmetWh;
-      if (first.isFree() && !after.isRefused && helps && now.unmetWh > 0.0) {
-        found.add(told(first, -1));
+      boolean helps = now.all.unmetWh - after.all.unmetWh > LEAST_TOLD_SHARE * now.all.unmetWh;
+      if (first.isFree() && !after.isRefused && helps && now.all.unmetWh > 0.0) {
+        found.add(told(first, ALL));
       }
     }
     found.sort(Comparator.comparingDouble(Remedy::afterUnmetWh));
     return List.copyOf(found);
   }
 
+  /**
+   * The first in its family; of a generator, in the first way to run it that prevents, the levels
+   * at which it runs fewest hours, of these the ones with the least fuel.
+   */
   private @Nullable Change smallest(List<Change> family, int spell) {
-    for (Change change : family) {
-      Outcome after = known.get(change);
-      if (after != null && (spell < 0 ? after.isAll() : after.prevents(spell))) {
-        return change;
+    for (List<Change> step : steps(family)) {
+      Change least = null;
+      for (Change change : step) {
+        Outcome after = known.get(change);
+        boolean prevents = after != null && after.prevents(spell);
+        if (prevents && change.kind() != Kind.GENERATOR) {
+          return change;
+        }
+        if (prevents
+            && (least == null
+                || outcome(change).within(spell).runsLessThan(outcome(least).within(spell)))) {
+          least = change;
+        }
+      }
+      if (least != null) {
+        return least;
       }
     }
     return null;
@@ -189,24 +246,17 @@ final class Remedies {
       boolean isBetter =
           after != null
               && !after.isRefused
-              && (best == null || unmetWh(after, spell) < unmetWh(outcome(best), spell));
+              && (best == null
+                  || after.within(spell).unmetWh < outcome(best).within(spell).unmetWh);
       best = isBetter ? change : best;
     }
-    if (best != null && unmetWh(now, spell) > 0.0) {
+    if (best != null && now.within(spell).unmetWh > 0.0) {
       found.add(told(best, spell));
     }
   }
 
   private static boolean isLessOfAll(Change change) {
     return change.said().key().equals("remedy.less.all");
-  }
-
-  private static double unmetWh(Outcome outcome, int spell) {
-    return spell < 0 ? outcome.unmetWh : outcome.spells.get(spell).unmetWh;
-  }
-
-  private static int unmetHours(Outcome outcome, int spell) {
-    return spell < 0 ? outcome.unmetHours : outcome.spells.get(spell).unmetHours;
   }
 
   private static List<Remedy> sorted(List<Remedy> found) {
@@ -225,11 +275,11 @@ final class Remedies {
     }
     Change largest = storage.get(storage.size() - 1);
     for (Change more : panels) {
-      if (outcome(together(more, largest)).isAll()) {
+      if (outcome(together(more, largest)).prevents(ALL)) {
         int low = -1, high = storage.size() - 1;
         while (high - low > 1) {
           int middle = (low + high) / 2;
-          if (outcome(together(more, storage.get(middle))).isAll()) {
+          if (outcome(together(more, storage.get(middle))).prevents(ALL)) {
             high = middle;
           } else {
             low = middle;
@@ -258,7 +308,7 @@ final class Remedies {
 
   private Remedy told(Change change, int spell) {
     Outcome after = outcome(change);
-    boolean isFound = unmetHours(after, spell) == 0;
+    boolean isFound = after.within(spell).unmetHours == 0;
     return new Remedy(
         change.kind(),
         isFound ? change.said() : notEnough(change, spell),
@@ -266,8 +316,8 @@ final class Remedies {
         change.edits(),
         isFound,
         change.isFree(),
-        spell < 0 ? after.unmetWh / trials.years() : unmetWh(after, spell),
-        spell < 0 ? (double) after.unmetHours / trials.years() : unmetHours(after, spell),
+        after.within(spell).unmetWh / (spell < 0 ? trials.years() : 1.0),
+        after.within(spell).unmetHours / (spell < 0 ? trials.years() : 1.0),
         after.darkWinters);
   }
 
@@ -289,20 +339,22 @@ final class Remedies {
   private Said effect(Change change, Outcome after, int spell, boolean isFound) {
     if (change.kind() == Kind.GENERATOR && !after.isRefused) {
       double years = spell < 0 ? trials.years() : 1.0;
-      double hours = spell < 0 ? after.generatorHours : after.spells.get(spell).generatorHours;
-      double fuelL = after.generatorHours > 0.0 ? after.fuelL * hours / after.generatorHours : 0.0;
+      Span span = after.within(spell);
+      if (isFound && span.generatorHours == 0) {
+        return Said.of("effect.generator.before.spell");
+      }
       String key = isFound ? "prevents" : "leaves";
       String of = spell < 0 ? "all" : "spell";
-      var hoursYear = new Hours(hours / years);
-      var litres = new Litres(fuelL / years);
+      var hoursYear = new Hours(span.generatorHours / years);
+      var litres = new Litres(span.fuelL / years);
       return isFound
           ? Said.of("effect.generator." + key + "." + of, hoursYear, litres)
           : Said.of(
               "effect.generator." + key + "." + of,
               hoursYear,
               litres,
-              new Energy(unmetWh(after, spell) / years),
-              new Energy(unmetWh(now, spell) / years));
+              new Energy(span.unmetWh / years),
+              new Energy(now.within(spell).unmetWh / years));
     }
     if (isFound) {
       return Said.of(spell < 0 ? "effect.prevents.all" : "effect.prevents.spell");
@@ -310,10 +362,10 @@ final class Remedies {
     double years = spell < 0 ? trials.years() : 1.0;
     return Said.of(
         spell < 0 ? "effect.leaves.all" : "effect.leaves.spell",
-        new Energy(unmetWh(after, spell) / years),
-        new Hours(unmetHours(after, spell) / years),
-        new Energy(unmetWh(now, spell) / years),
-        new Hours(unmetHours(now, spell) / years),
+        new Energy(after.within(spell).unmetWh / years),
+        new Hours(after.within(spell).unmetHours / years),
+        new Energy(now.within(spell).unmetWh / years),
+        new Hours(now.within(spell).unmetHours / years),
         new Count(after.darkWinters),
         new Count(trials.winters().size()));
   }
@@ -322,47 +374,41 @@ final class Remedies {
     Outcome before = known.get(change);
     if (before == null) {
       Scenario variant = change.of(file, library);
-      before =
-          variant == null
-              ? new Outcome(List.of(), Double.MAX_VALUE, Integer.MAX_VALUE, 0, 0.0, 0.0, true)
-              : outcome(variant);
+      before = variant == null ? Outcome.REFUSED : outcome(variant);
       known.put(change, before);
     }
     return before;
   }
 
   private Outcome outcome(Scenario variant) {
-    var spells = new ArrayList<Outcome.Spell>();
-    double unmetWh = 0.0, generatorHours = 0.0, fuelL = 0.0;
-    int unmetHours = 0, dark = 0;
+    var spells = new ArrayList<Span>();
+    Span all = new Span(0.0, 0, 0, 0.0);
+    int dark = 0;
     for (PartSpells part : parts) {
       Ledger ledger = trials.brief(part.part, variant, Set.of(), null);
-      for (DarkSpell spell : part.spells) {
-        spells.add(within(ledger, spell.fromHour(), spell.toHour()));
-      }
-      Outcome.Spell all = within(ledger, 0, ledger.hours());
-      unmetWh += all.unmetWh;
-      unmetHours += all.unmetHours;
-      generatorHours += all.generatorHours;
       FuelUse fuel = Again.fuel(variant, ledger);
-      fuelL += fuel == null ? 0.0 : fuel.totalL(0, ledger.hours());
+      for (DarkSpell spell : part.spells) {
+        spells.add(within(ledger, fuel, spell.fromHour(), spell.toHour()));
+      }
+      all = all.and(within(ledger, fuel, 0, ledger.hours()));
       for (Winter winter : ledger.forcing().calendar().winters(variant.site().isNorthern())) {
-        boolean isDark = within(ledger, winter.fromHour(), winter.toHour()).unmetHours > 0;
+        boolean isDark = within(ledger, null, winter.fromHour(), winter.toHour()).unmetHours > 0;
         dark += winter.isWhole() && isDark ? 1 : 0;
       }
     }
-    return new Outcome(spells, unmetWh, unmetHours, dark, generatorHours, fuelL, false);
+    return new Outcome(spells, all, dark, false);
   }
 
-  private static Outcome.Spell within(Ledger ledger, int from, int to) {
-    double unmetWh = 0.0;
+  private static Span within(Ledger ledger, @Nullable FuelUse fuel, int from, int to) {
+    double unmetWh = 0.0, fuelL = 0.0;
     int unmetHours = 0, generatorHours = 0;
     for (int h = from; h < to; h++) {
       int at = h % ledger.hours();
       unmetWh += ledger.unmetWh(at);
       unmetHours += ledger.isUnmet(at) ? 1 : 0;
       generatorHours += ledger.isGeneratorOn(at) ? 1 : 0;
+      fuelL += fuel == null ? 0.0 : fuel.litresL()[at];
     }
-    return new Outcome.Spell(unmetWh, unmetHours, generatorHours);
+    return new Span(unmetWh, unmetHours, generatorHours, fuelL);
   }
 }

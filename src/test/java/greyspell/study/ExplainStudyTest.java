@@ -214,7 +214,7 @@ final class ExplainStudyTest {
     ScenarioEdit changed = text;
     assertFalse(remedy.edits().isEmpty());
     for (Edit edit : remedy.edits()) {
-      changed = changed.set(edit.path(), edit.value());
+      changed = edit.in(changed);
     }
     return changed.scenario(null);
   }
