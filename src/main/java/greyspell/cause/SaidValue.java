@@ -98,7 +98,18 @@ public sealed interface SaidValue {
     }
   }
 
-  /** The user's own word: a home, a plane, an appliance, a winter. Never translated. */
+  /** What another room has written out in English; said in a language that has words for it. */
+  record Phrase(String english) implements SaidValue {
+    @Override
+    public String shown() {
+      return english;
+    }
+  }
+
+  /**
+   * The user's own word: a home, a plane, an appliance, a winter. Never translated; what the
+   * program calls a thing without a name is.
+   */
   record Name(String name) implements SaidValue {
     @Override
     public String shown() {

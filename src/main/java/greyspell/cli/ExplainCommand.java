@@ -3,6 +3,7 @@ package greyspell.cli;
 import greyspell.cause.Said;
 import greyspell.cause.SaidValue.Count;
 import greyspell.cause.SaidValue.Name;
+import greyspell.cause.SaidValue.Phrase;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
 import greyspell.report.ExplainJson;
@@ -106,7 +107,7 @@ final class ExplainCommand implements Callable<Integer> {
       WinterSource source = wanted.draw(home).source();
       int count = Math.min(source.years(), MOST_WINTERS);
       trials = Trials.of(home, source, count, progress::step);
-      weather = Said.of("weather.drawn", new Count(count), new Name(source.describe()));
+      weather = Said.of("weather.drawn", new Count(count), new Phrase(source.describe()));
     }
     return ExplainStudy.of(
         trials, weather, ScenarioEdit.of(scenario), library.folder(), progress::step);

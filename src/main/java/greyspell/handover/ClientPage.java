@@ -8,7 +8,6 @@ import greyspell.chart.HandoverPictures;
 import greyspell.handover.Block.Figure;
 import greyspell.handover.Block.Row;
 import greyspell.handover.Block.Verdict;
-import greyspell.load.ApplianceSpec;
 import greyspell.load.Priority;
 import greyspell.study.Besides.LoadAnswers;
 import greyspell.study.Explanation;
@@ -126,7 +125,7 @@ final class ClientPage {
     var must =
         told.home().load().appliances().stream()
             .filter(a -> a.priority() == Priority.MUST_RUN)
-            .map(ApplianceSpec::name)
+            .map(a -> words.name(a.name()))
             .distinct()
             .toList();
     if (!must.isEmpty()) {
@@ -282,7 +281,7 @@ final class ClientPage {
     var items = new ArrayList<String>();
     LoadAnswers loads = told.result().besides().loads();
     if (loads != null && loads.narrowest() != null) {
-      items.add(words.say("client.next.measure", loads.narrowest()));
+      items.add(words.say("client.next.measure", words.name(loads.narrowest())));
     }
     items.add(words.say("client.next.family"));
     items.add(words.say("client.next.licensed"));

@@ -12,17 +12,10 @@ import greyspell.study.Unmet;
 import greyspell.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Sensitivity, assumptions, maintenance, rules, safety, and who signs. */
 final class ClosingPages {
-  /** A value without a word of more than a unit, or a single word of the scenario file. */
-  private static final Pattern SAME =
-      Pattern.compile(
-          "[-+0-9.,:/ %°²·×\\[\\]()]*([A-Za-zµΩ°²]{1,3}[-+0-9.,:/ %°²·×\\[\\]()]*)?"
-              + "|[0-9.]+ [A-Za-z0-9/²³]+|[a-z_]+");
-
   private final Told told;
   private final Sheet sheet;
   private final Words words;
@@ -79,7 +72,7 @@ final class ClosingPages {
     if (loads != null && loads.narrowest() != null) {
       sheet.text(
           "sensitivity.measure",
-          loads.narrowest(),
+          words.name(loads.narrowest()),
           words.energy(loads.narrowestLow().wh()),
           words.energy(loads.narrowestHigh().wh()));
     }
@@ -110,16 +103,8 @@ final class ClosingPages {
     sheet.table("section.assumptions", List.of("head.key", "head.value", "head.why"), rows, true);
   }
 
-  /** Figures and words of the scenario file are the same in every language. */
   private String value(Assumption a) {
-    boolean isWord = a.value().equals("yes") || a.value().equals("no");
-    if (isWord) {
-      return words.say(a.value());
-    }
-    String own = words.translated(a.value());
-    if (own == null && SAME.matcher(a.value()).matches()) {
-      own = words.ready(a.value());
-    }
+    String own = sheet.value(a);
     return own == null ? words.say("only_english") : own;
   }
 

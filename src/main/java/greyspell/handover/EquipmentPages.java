@@ -53,8 +53,8 @@ final class EquipmentPages {
     for (ArraySpec array : home.arrays()) {
       rows.add(
           Row.of(
-              array.name(),
-              array.module().name(),
+              words.name(array.name()),
+              words.name(array.module().name()),
               words.say(
                   "panels.arrangement",
                   words.number(array.inSeries(), 0),
@@ -73,7 +73,7 @@ final class EquipmentPages {
     ControllerSpec c = home.controller();
     sheet.fact(
         "panels.controller",
-        words.say("panels.controller.text", c.name(), words.number(c.count(), 0)));
+        words.say("panels.controller.text", words.name(c.name()), words.number(c.count(), 0)));
     sheet.fact(
         "panels.controller.window",
         volts(c.lowestTrackingV()) + " – " + volts(c.highestTrackingV()));
@@ -104,7 +104,7 @@ final class EquipmentPages {
     }
     var rows = new ArrayList<Row>();
     for (int k = 0; k < built.arrays().size(); k++) {
-      rows.add(row(home.arrays().get(k).name(), built.arrays().get(k)));
+      rows.add(row(words.name(home.arrays().get(k).name()), built.arrays().get(k)));
     }
     sheet.table(
         "strings.title",
@@ -187,7 +187,8 @@ final class EquipmentPages {
   private void bank() {
     sheet.section("bank");
     BankSpec b = home.bank();
-    sheet.fact("bank.name", words.say("bank.name.text", b.name(), words.number(b.packs(), 0)));
+    sheet.fact(
+        "bank.name", words.say("bank.name.text", words.name(b.name()), words.number(b.packs(), 0)));
     sheet.fact(
         "bank.chemistry", words.say("chemistry." + b.chemistry().name().toLowerCase(Locale.ROOT)));
     sheet.fact("bank.nominal", words.energy(b.capacityWh()) + ", " + words.voltage(b.nominalV()));
@@ -227,7 +228,9 @@ final class EquipmentPages {
     sheet.section("inverter");
     var i = home.inverter();
     Double surgeW = i.surgeW();
-    sheet.fact("inverter.name", words.say("bank.name.text", i.name(), words.number(i.count(), 0)));
+    sheet.fact(
+        "inverter.name",
+        words.say("bank.name.text", words.name(i.name()), words.number(i.count(), 0)));
     sheet.fact("load.peaks.continuous", words.power(i.continuousW()));
     sheet.fact("load.peaks.surge", surgeW == null ? words.say("not_stated") : words.power(surgeW));
     sheet.fact(
@@ -246,7 +249,7 @@ final class EquipmentPages {
       GeneratorRules rules = generator.rules();
       var books = told.result().outcome().total().beyond();
       double fuelL = told.result().fuelBetween(0, told.calendar().hours()).fuelL();
-      sheet.fact("generator.name", generator.spec().name());
+      sheet.fact("generator.name", words.name(generator.spec().name()));
       sheet.fact("generator.rated", words.power(generator.spec().ratedPowerW()));
       sheet.fact(
           "generator.rules",
@@ -262,7 +265,7 @@ final class EquipmentPages {
     }
     if (other != null) {
       var books = told.result().outcome().total().beyond();
-      sheet.fact("generator.other", other.name());
+      sheet.fact("generator.other", words.name(other.name()));
       sheet.fact("generator.other.used", words.energy(books.otherUsedWh() / told.years()));
       sheet.fact("generator.other.left", words.energy(books.otherCurtailedWh() / told.years()));
     }

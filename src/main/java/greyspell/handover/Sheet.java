@@ -4,12 +4,21 @@ import greyspell.cause.Said;
 import greyspell.handover.Block.Fact;
 import greyspell.handover.Block.Row;
 import greyspell.handover.Block.Table;
+import greyspell.scenario.Scenario.Assumption;
 import greyspell.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Blocks in the making, in one language. */
 final class Sheet {
+  /** Figures with units, or a single word of the scenario file. */
+  private static final Pattern SAME =
+      Pattern.compile(
+          "(?:[-+0-9.,:/ %°²·×\\[\\]()]|(?<!\\p{L})(?:C|K|V|A|Ah|W|kW|Wh|kWh|Ω|mΩ|h|d|m|deg)(?!\\p{L}))*"
+              + "|-?[0-9.]+ [A-Za-z0-9/²³%]+|[a-z_]+");
+
   private final Words words;
   private final List<Block> blocks = new ArrayList<>();
   private List<Fact> facts = new ArrayList<>();
@@ -88,24 +97,33 @@ final class Sheet {
     return words.number(wh / 1000.0, 1);
   }
 
-  /** Where the winters come from; what is told of drawn ones is English, so others leave it out. */
-  String weather(Said said) {
-    return said.key().equals("weather.drawn") && !words.language().equals("en")
-        ? words.say("weather.drawn.plain", words.show(said.values().get(0)))
-        : words.say(said);
-  }
-
   /** A winter's name: "2021/22" stays, "winter 18" is said in the language. */
   String winter(String name) {
     return name.startsWith("winter ")
         ? words.say("winter.numbered", name.substring("winter ".length()))
-        : name;
+        : words.name(name);
   }
 
   /** What another room wrote in English, or that only the English edition has it. */
   String translated(String english) {
     String own = words.translated(english);
     return own == null ? words.say("only_english") : own;
+  }
+
+  /**
+   * The value that was taken for a key. Figures and words of the scenario file are the same in
+   * every language; null where it has words that this one has not.
+   */
+  @Nullable String value(Assumption taken) {
+    String english = taken.value();
+    if (english.equals("yes") || english.equals("no")) {
+      return words.say(english);
+    }
+    if (taken.key().equals("other_source")) {
+      return words.name(english);
+    }
+    String own = words.translated(english);
+    return own == null && SAME.matcher(english).matches() ? words.ready(english) : own;
   }
 
   /** What may be a name of the user's, which stays. */

@@ -50,7 +50,8 @@ final class SitePages {
     var all = new ArrayList<String>(told.result().cautions());
     told.result().assumptions().forEach(a -> all.add(a.why()));
     told.check().findings().forEach(f -> all.addAll(List.of(f.text(), f.reason())));
-    return all.stream().anyMatch(english -> words.translated(english) == null);
+    return all.stream().anyMatch(english -> words.translated(english) == null)
+        || told.result().assumptions().stream().anyMatch(a -> sheet.value(a) == null);
   }
 
   private void site() {
@@ -126,12 +127,12 @@ final class SitePages {
   private void weather() {
     sheet.section("weather");
     if (told.explanation().weather().key().equals("weather.drawn")) {
-      sheet.add(Block.Text.of(sheet.weather(told.explanation().weather())));
+      sheet.said(told.explanation().weather());
       sheet.text("weather.two");
     }
     WeatherSource source = told.result().weather().source();
     HourCalendar calendar = told.calendar();
-    sheet.fact("weather.fact.file", source.file());
+    sheet.fact("weather.fact.file", sheet.translatedOrName(source.file()));
     if (!source.place().isEmpty()) {
       sheet.fact("weather.place", source.place());
     }
@@ -170,7 +171,7 @@ final class SitePages {
     for (LoadBook book : audit.books()) {
       rows.add(
           Row.of(
-              book.name(),
+              words.name(book.name()),
               words.say("priority." + book.priority().name().toLowerCase(Locale.ROOT)),
               evidence(book.evidence()),
               words.number(audit.dayWh(book, dark) / 1000.0, 2),

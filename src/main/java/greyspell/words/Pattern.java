@@ -51,8 +51,7 @@ final class Pattern {
     var places = new TreeSet<Integer>();
     for (int open = pattern.indexOf('{'); open >= 0; open = pattern.indexOf('{', open + 1)) {
       String place = pattern.substring(open + 1, pattern.indexOf('}', open));
-      int bar = place.indexOf('|');
-      places.add(Integer.parseInt(bar < 0 ? place : place.substring(0, bar)));
+      places.add(Integer.parseInt(place.replaceFirst("\\D.*", "")));
     }
     return places;
   }

@@ -1,6 +1,10 @@
 package greyspell.words;
 
+import static java.util.stream.Collectors.joining;
+
+import greyspell.quantity.Show;
 import java.util.regex.MatchResult;
+import java.util.stream.IntStream;
 
 /**
  * Texts that other rooms have written out, with metric units and a decimal point: their numbers as
@@ -27,12 +31,38 @@ final class ReadyText {
       java.util.regex.Pattern.compile(
           "(?<![\\p{L}\\d.,])(?<!NEC )-?\\d+\\.\\d+(?![\\p{L}\\d]|\\.\\d)");
 
+  /** As {@link Show#date} writes it, with or without the year. */
+  private static final java.util.regex.Pattern DATE =
+      java.util.regex.Pattern.compile(
+          "(?<![\\p{L}\\d.,])(\\d{1,2}) ("
+              + IntStream.rangeClosed(1, 12).mapToObj(Show::month).collect(joining("|"))
+              + ")(?: (\\d{4}))?(?![\\p{L}\\d])");
+
   private ReadyText() {}
 
   static String in(Words words, String text) {
+    String dated = words.language().equals("en") ? text : dates(words, text);
     return words.units() == Units.US
-        ? decimals(words, usUnits(words, text))
-        : decimals(words, text);
+        ? decimals(words, usUnits(words, dated))
+        : decimals(words, dated);
+  }
+
+  private static String dates(Words words, String text) {
+    return DATE.matcher(text)
+        .replaceAll(
+            found -> {
+              String month = words.month(month(found.group(2)));
+              String day = words.say("date.day", found.group(1), month);
+              return found.group(3) == null ? day : words.say("date.full", day, found.group(3));
+            });
+  }
+
+  private static int month(String english) {
+    int month = 1;
+    while (!Show.month(month).equals(english)) {
+      month++;
+    }
+    return month;
   }
 
   private static String usUnits(Words words, String text) {

@@ -159,12 +159,24 @@ public final class Words {
     if (value instanceof SaidValue.Amounts v) {
       // the names have commas of their own
       return String.join(
-          "; ", v.amounts().stream().map(a -> a.name() + " " + energy(a.wh())).toList());
+          "; ", v.amounts().stream().map(a -> name(a.name()) + " " + energy(a.wh())).toList());
     }
     if (value instanceof SaidValue.Word v) {
       return pattern(v.key());
     }
+    if (value instanceof SaidValue.Name v) {
+      return name(v.name());
+    }
+    if (value instanceof SaidValue.Phrase v) {
+      String own = translated(v.english());
+      return own == null ? v.english() : own;
+    }
     return value.shown();
+  }
+
+  /** A name of the user's, which stays; the program's own word where the user gave none. */
+  public String name(String name) {
+    return readyWords.name(name);
   }
 
   /** A text that was written out in metric units with a decimal point, as this edition tells it. */

@@ -24,13 +24,77 @@ class ReadyWordsTest {
           assertEquals(Pattern.places(english), Pattern.places(lines.get(k + 1)), english);
           int at = -1;
           for (int place : Pattern.places(english)) {
-            int found = english.indexOf("{" + place + "}");
+            int found = english.replaceAll("(\\d)[#!]}", "$1}").indexOf("{" + place + "}");
             assertTrue(found > at, "out of order: " + english);
             at = found;
           }
         }
       }
     }
+  }
+
+  /** None is taken for another, however short that one is and wherever it stands. */
+  @Test
+  void everySentenceFindsItsOwnTranslation() {
+    List<String> lines = ReadyWords.lines("ready_de.txt");
+    ReadyWords words = ReadyWords.of(lines);
+    for (int k = 0; k < lines.size(); k += 2) {
+      for (String whatever : new String[] {"Q7", "-12.5 °C", "Well pump, 1/2 hp", "east (upper)"}) {
+        String english = lines.get(k), german = lines.get(k + 1);
+        for (int place : Pattern.places(english)) {
+          english =
+              english.replace("{" + place + "}", whatever).replace("{" + place + "#}", "17.5");
+          english = english.replace("{" + place + "!}", "new panels");
+          String value =
+              lines.get(k).contains("{" + place + "#}")
+                  ? "17.5"
+                  : lines.get(k).contains("{" + place + "!}") ? "neue Module" : whatever;
+          german = german.replace("{" + place + "}", value);
+        }
+        assertEquals(german, words.in(english));
+      }
+    }
+  }
+
+  @Test
+  void theSentenceWithTheMostFixedWordsHolds() {
+    var words =
+        ReadyWords.of(List.of("{0}: {1}", "kurz {0} {1}", "{0}: heat of {1}", "lang {0} {1}"));
+    assertEquals("lang a b", words.in("a: heat of b"));
+    assertEquals("kurz a cold", words.in("a: cold"));
+  }
+
+  @Test
+  void aPlaceMayAskForANumberOrASentence() {
+    var words = ReadyWords.of(List.of("{0#} bars, {1!}", "{0} Stangen, {1}", "two", "zwei"));
+    assertEquals("3.5 Stangen, zwei", words.in("3.5 bars, two"));
+    assertNull(words.in("some bars, two"));
+    assertNull(words.in("3.5 bars, three"));
+  }
+
+  @Test
+  void partsAreTranslatedAllOrNoneAndAFullStopMayLack() {
+    var words = ReadyWords.of(List.of("one", "eins", "It is {0}.", "Es ist {0}."));
+    assertEquals("eins; Es ist grau.", words.in("one; It is grau."));
+    assertNull(words.in("one; three"));
+    assertEquals("Es ist grau", words.in("It is grau"));
+  }
+
+  @Test
+  void datesAreTheLanguages() {
+    assertEquals(
+        "8760 Stunden ab 3. März 2019; kein Wert für 5 h ab 1. Mai 2019 7:00",
+        GERMAN.translated("8760 hours from 3 March 2019; no value for 5 h from 1 May 2019 7:00"));
+    assertEquals(
+        "8760 hours from 3 March 2019",
+        Words.of("en", Units.US).translated("8760 hours from 3 March 2019"));
+  }
+
+  @Test
+  void aThingWithoutANameIsCalledInTheLanguage() {
+    assertEquals("gemessenes Protokoll", GERMAN.name("measured log"));
+    assertEquals("byre roof", GERMAN.name("byre roof"));
+    assertEquals("measured log", Words.of("en", Units.METRIC).name("measured log"));
   }
 
   @Test

@@ -1,0 +1,34 @@
+package greyspell.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import greyspell.words.German;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What is taken for every key of the scenario file that is left out, and why, in German. */
+class GermanKeysTest {
+  /** A figure with its unit, a span of hours: the same in all languages. */
+  private static final String FIGURE = "-?[\\d.]+( [^ ]{1,7})?|[\\d:-]+";
+
+  @Test
+  void reasonsAndValues() {
+    Set<String> sentences = new LinkedHashSet<>();
+    for (Shape shape : Vocabulary.shapes()) {
+      for (Key key : shape.keys()) {
+        if (key.need == Key.Need.DEFAULT && !key.why.isEmpty()) {
+          sentences.add(key.why);
+          if (!key.usual.matches(FIGURE)
+              && !key.words.contains(key.usual)
+              && key.kind != Key.Kind.FLAG) {
+            sentences.add(key.usual);
+          }
+        }
+      }
+    }
+    assertTrue(sentences.size() > 60, sentences.size() + " sentences");
+    German.check(sentences, List.of("stated", "resistance"));
+  }
+}
