@@ -19,6 +19,11 @@ public record RuleCard(
     tried = List.copyOf(tried);
   }
 
+  /** Whether litres are told. */
+  public boolean hasGenerator() {
+    return home.generator() != null;
+  }
+
   /**
    * A rule beside those before it.
    *
@@ -36,6 +41,8 @@ public record RuleCard(
    * @param withUnmetHours with them
    * @param givenUpWh what was left off by rule
    * @param rulesDays on which something was left off
+   * @param fuelL burnt without any rule, 0 where there is no generator
+   * @param fuelWithL with them
    */
   public record Price(
       double unmetWh,
@@ -43,7 +50,9 @@ public record RuleCard(
       double unmetHours,
       double withUnmetHours,
       double givenUpWh,
-      double rulesDays) {
+      double rulesDays,
+      double fuelL,
+      double fuelWithL) {
     public double avoidedWh() {
       return unmetWh - unmetWithWh;
     }

@@ -10,6 +10,7 @@ import greyspell.calendar.HourCalendar;
 import greyspell.calendar.Winter;
 import greyspell.load.ApplianceSpec;
 import greyspell.operate.RuleCard.Price;
+import greyspell.power.GeneratorSpec;
 import greyspell.scenario.Scenario;
 import greyspell.study.Trials;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The home living by rules. What a rule leaves off today changes only days after today, so the
@@ -93,8 +95,9 @@ final class RulePlay {
    * @return two prices, or none where the rules do not come to rest
    */
   List<Price> prices(List<Rule> rules) {
-    var learnt = new Sums();
-    var tried = new Sums();
+    GeneratorSpec generator = home.generator() == null ? null : home.generator().spec();
+    var learnt = new Sums(generator);
+    var tried = new Sums(generator);
     int winter = 0;
     for (Part part : parts) {
       Ledger without = run(part.forcing, part.design);
@@ -193,8 +196,13 @@ final class RulePlay {
 
   /** Of some winters. */
   private static final class Sums {
+    private final @Nullable GeneratorSpec generator;
     private int winters;
-    private double unmetWh, withWh, givenUpWh, hours, hoursWith, ruleDays;
+    private double unmetWh, withWh, givenUpWh, hours, hoursWith, ruleDays, fuelL, fuelWithL;
+
+    Sums(@Nullable GeneratorSpec generator) {
+      this.generator = generator;
+    }
 
     void add(Ledger without, Ledger with, Forcing asked, Forcing lived, boolean[][] off, Winter w) {
       winters++;
@@ -203,6 +211,8 @@ final class RulePlay {
         withWh += with.unmetWh(h);
         hours += without.isUnmet(h) ? 1 : 0;
         hoursWith += with.isUnmet(h) ? 1 : 0;
+        fuelL += fuelL(without, h);
+        fuelWithL += fuelL(with, h);
         givenUpWh +=
             asked.acAskedWh()[h]
                 - lived.acAskedWh()[h]
@@ -220,10 +230,23 @@ final class RulePlay {
       }
     }
 
+    private double fuelL(Ledger books, int hour) {
+      return generator != null && books.isGeneratorOn(hour)
+          ? generator.fuelLPerH(books.generatorWh(hour))
+          : 0.0;
+    }
+
     Price price() {
       double n = Math.max(1, winters);
       return new Price(
-          unmetWh / n, withWh / n, hours / n, hoursWith / n, givenUpWh / n, ruleDays / n);
+          unmetWh / n,
+          withWh / n,
+          hours / n,
+          hoursWith / n,
+          givenUpWh / n,
+          ruleDays / n,
+          fuelL / n,
+          fuelWithL / n);
     }
   }
 }

@@ -27,8 +27,8 @@ public final class RulesJson {
         json.writeStringField("rule", told.rule().words());
         json.writeNumberField("below_pct", told.rule().belowShare() * 100.0);
         json.writeBooleanField("if_grey", told.rule().ifGrey());
-        price(json, "learnt", told.learnt());
-        price(json, "tried", told.tried());
+        price(json, "learnt", told.learnt(), card.hasGenerator());
+        price(json, "tried", told.tried(), card.hasGenerator());
         json.writeEndObject();
       }
       json.writeEndArray();
@@ -37,7 +37,8 @@ public final class RulesJson {
     return out.append('\n').toString();
   }
 
-  private static void price(JsonGenerator json, String name, Price p) throws IOException {
+  private static void price(JsonGenerator json, String name, Price p, boolean hasGenerator)
+      throws IOException {
     json.writeObjectFieldStart(name);
     json.writeNumberField("unmet_kwh", p.unmetWh() / 1000.0);
     json.writeNumberField("unmet_kwh_with", p.unmetWithWh() / 1000.0);
@@ -45,6 +46,10 @@ public final class RulesJson {
     json.writeNumberField("unmet_hours_with", p.withUnmetHours());
     json.writeNumberField("given_up_kwh", p.givenUpWh() / 1000.0);
     json.writeNumberField("days", p.rulesDays());
+    if (hasGenerator) {
+      json.writeNumberField("fuel_l", p.fuelL());
+      json.writeNumberField("fuel_l_with", p.fuelWithL());
+    }
     json.writeEndObject();
   }
 }

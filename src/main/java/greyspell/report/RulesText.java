@@ -62,7 +62,10 @@ public final class RulesText {
                 + " kWh for each kWh of outage avoided."
             : ": "
                 + (tried.size() == 1 ? "this winter" : "these winters")
-                + " it would have been for nothing.");
+                + " it would have been for nothing.")
+        + (card.hasGenerator()
+            ? " Fuel: " + Show.number(p.fuelL(), 0) + " → " + Show.number(p.fuelWithL(), 0) + " L."
+            : "");
   }
 
   static List<String> reading(RuleCard card) {

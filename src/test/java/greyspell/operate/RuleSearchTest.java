@@ -2,11 +2,17 @@ package greyspell.operate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.balance.Ledger;
+import greyspell.calendar.Winter;
 import greyspell.load.Priority;
 import greyspell.operate.RuleCard.Price;
 import greyspell.operate.RuleCard.Told;
+import greyspell.power.FuelUse;
+import greyspell.report.RulesCardPage;
+import greyspell.report.RulesJson;
 import greyspell.report.RulesText;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioReader;
@@ -86,6 +92,68 @@ final class RuleSearchTest {
       // the bank's voltage, and with it the wires' loss, is that of the home as it is
       assertEquals(figures.unmetWh(), always.get(w).unmetWithWh(), 0.02 * figures.unmetWh());
     }
+    saved(trials, none, always);
+  }
+
+  /** Litres are those of the books, and stand in words, figures and on the card. */
+  private static void saved(Trials trials, List<Price> none, List<Price> always) {
+    Scenario home = trials.home();
+    Ledger ledger = trials.books(0, home, Set.of());
+    var wh = new double[ledger.hours()];
+    var on = new double[ledger.hours()];
+    for (int h = 0; h < wh.length; h++) {
+      wh[h] = ledger.generatorWh(h);
+      on[h] = ledger.isGeneratorOn(h) ? 1.0 : 0.0;
+    }
+    var generator = home.generator();
+    assertNotNull(generator);
+    FuelUse fuel = FuelUse.of(generator.spec(), wh, on);
+    List<Winter> winters =
+        ledger.forcing().calendar().winters(true).stream().filter(Winter::isWhole).toList();
+    for (int w = 0; w < 2; w++) {
+      double burntL = fuel.totalL(winters.get(w).fromHour(), winters.get(w).toHour());
+      assertEquals(burntL, none.get(w).fuelL(), 1e-6);
+      assertEquals(burntL, none.get(w).fuelWithL(), 1e-6);
+      assertEquals(burntL, always.get(w).fuelL(), 1e-6);
+      assertTrue(always.get(w).fuelWithL() < burntL - 1.0, "less is asked for");
+    }
+    var rule = new Rule(1.1, false, List.of(0), "Television");
+    Price price = always.get(1);
+    var card =
+        new RuleCard(
+            home, List.of(new Told(rule, price, price)), List.of("a"), List.of("b"), false);
+    String litres =
+        "Fuel: " + Math.round(price.fuelL()) + " → " + Math.round(price.fuelWithL()) + " L.";
+    assertTrue(RulesText.of(card).replaceAll("\\s+", " ").contains(litres), litres);
+    assertFalse(RulesText.of(Once.CARD).contains("Fuel"), "no generator there");
+  }
+
+  @Test
+  void litresStandInTheFileForProgramsWhereThereIsAGenerator() throws Exception {
+    Scenario combe = ScenarioReader.read(Path.of("scenarios/harrow-combe.yaml"));
+    var rule = new Rule(0.5, false, List.of(0), "Television");
+    var told = new Told(rule, price(158.25, 140.25), price(90.0, 91.0));
+    var card = new RuleCard(combe, List.of(told), List.of("a"), List.of("b"), false);
+    String json = RulesJson.text(card);
+    assertTrue(json.contains("\"fuel_l\" : 158.25"), json);
+    assertTrue(json.contains("\"fuel_l_with\" : 140.25"), json);
+    assertTrue(json.contains("\"fuel_l_with\" : 91.0"), json);
+    assertFalse(RulesJson.text(Once.CARD).contains("fuel_l"));
+  }
+
+  private static Price price(double fuelL, double fuelWithL) {
+    return new Price(2000.0, 1000.0, 20.0, 10.0, 500.0, 4.0, fuelL, fuelWithL);
+  }
+
+  @Test
+  void theCardTellsTheLitres(@TempDir Path folder) throws Exception {
+    Scenario combe = ScenarioReader.read(Path.of("scenarios/harrow-combe.yaml"));
+    var rule = new Rule(0.5, false, List.of(0), "Television");
+    var told = new Told(rule, price(158.25, 140.25), price(158.25, 140.25));
+    RulesCardPage.write(
+        new RuleCard(combe, List.of(told), List.of("a"), List.of("b"), false), folder);
+    String page = Files.readString(folder.resolve(RulesCardPage.CARD));
+    assertTrue(page.contains("Fuel: 158 → 140 L."), page);
   }
 
   /** One lap from the stated charge, like {@code run}; not from what the home settles to. */
