@@ -1,5 +1,6 @@
 package greyspell.load;
 
+import greyspell.calendar.UtcOffset;
 import greyspell.calendar.WrittenTime;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Fault;
@@ -28,9 +29,10 @@ import org.jspecify.annotations.Nullable;
  * 2017-11-01 00:30,198
  * </pre>
  *
- * Comma-separated, UTF-8, one header line; empty lines and lines that begin with # are skipped,
- * other columns ignored. One time column: {@code local_start}, {@code local_end} (local standard
- * time, or with {@link LogZone} a clock with daylight saving), {@code utc_start} or {@code
+ * Comma-separated, UTF-8, one header line; empty lines and lines that begin with # are skipped, but
+ * that a line {@code # utc_offset: 1} above the header must state the site's clock where times are
+ * local; other columns ignored. One time column: {@code local_start}, {@code local_end} (local
+ * standard time, or with {@link LogZone} a clock with daylight saving), {@code utc_start} or {@code
  * utc_end}; {@code 2017-11-01 00:30} or {@code 2017-11-01T00:30}, seconds 00 allowed, 24:00 is
  * midnight at the end of the day, a Z may end a UTC time. One value column: {@code load_wh} or
  * {@code load_kwh} (energy of the step) or {@code load_w} (mean power). The step is the smallest
@@ -50,6 +52,7 @@ public final class LoadLogReader {
   private int valueColumn = -1;
   private String timeName = "";
   private String valueName = "";
+  private @Nullable Fault otherClock;
 
   private final LogRows rows;
 
@@ -169,6 +172,7 @@ public final class LoadLogReader {
         break;
       }
       if (lines.isBlankOrComment()) {
+        remark(lines.text(), number, hasHeader);
         continue;
       }
       lines.split(cells, columns);
@@ -192,6 +196,21 @@ public final class LoadLogReader {
     return rows.record(timeName, valueName, utcOffsetH);
   }
 
+  /** A clock that is stated above the header must be the site's, on which local times are read. */
+  private void remark(String line, int number, boolean hasHeader) {
+    UtcOffset.Stated stated = hasHeader ? null : UtcOffset.stated(line);
+    if (stated == null) {
+      return;
+    }
+    Double hours = UtcOffset.hours(stated.value());
+    var place = new Place(file, number, stated.column());
+    if (hours == null) {
+      faults.add(UtcOffset.unread(place, stated.value()));
+    } else if (hours != utcOffsetH) {
+      otherClock = UtcOffset.otherClock(place, stated.value(), utcOffsetH);
+    }
+  }
+
   private void header(List<String> cells, int number) {
     for (int i = 0; i < cells.size(); i++) {
       String name = cells.get(i).toLowerCase(Locale.ROOT);
@@ -202,6 +221,9 @@ public final class LoadLogReader {
         valueColumn = i;
         valueName = name;
       }
+    }
+    if (otherClock != null && timeName.startsWith("local")) {
+      faults.add(otherClock);
     }
     String found = "found the columns \"" + shorten(String.join(", ", cells)) + "\"";
     if (timeColumn < 0) {

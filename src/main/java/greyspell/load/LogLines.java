@@ -54,6 +54,10 @@ final class LogLines {
     return first == line.length() || line.charAt(first) == '#';
   }
 
+  String text() {
+    return line.toString();
+  }
+
   /** Cells without the blanks and quotes around them, and the column at which each begins. */
   void split(List<String> cells, List<Integer> columns) {
     cells.clear();

@@ -1,6 +1,7 @@
 package greyspell.power;
 
 import greyspell.calendar.HourCalendar;
+import greyspell.calendar.UtcOffset;
 import greyspell.calendar.WrittenTime;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Fault;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the hours of a second source: the one class of this room that opens a file.
@@ -29,9 +31,10 @@ import java.util.Locale;
  * 2017-11-01 01:00,198
  * </pre>
  *
- * Comma-separated, UTF-8, one header line; empty lines and lines that begin with # are skipped,
- * other columns ignored. {@code source_w} is the mean power of the hour in watts, 0 or more; an
- * empty value or an absent row is a gap. One time column: {@code local_start}, {@code local_end}
+ * Comma-separated, UTF-8, one header line; empty lines and lines that begin with # are skipped, but
+ * that a line {@code # utc_offset: 1} above the header must state the site's clock where times are
+ * local; other columns ignored. {@code source_w} is the mean power of the hour in watts, 0 or more;
+ * an empty value or an absent row is a gap. One time column: {@code local_start}, {@code local_end}
  * (local standard time, no daylight saving), {@code utc_start} or {@code utc_end}; a T may stand
  * between date and time, seconds 00 are allowed, 24:00 is midnight at the end of the day, a Z may
  * end a UTC time. Times rise and lie on whole local hours. Without a time column the rows are the
@@ -59,6 +62,7 @@ public final class SourceLogReader {
   private int timeColumn = -1;
   private int valueColumn = -1;
   private String timeName = "";
+  private @Nullable Fault otherClock;
 
   private int rows;
   private long[] hour = new long[1024];
@@ -116,6 +120,7 @@ public final class SourceLogReader {
       number++;
       String plain = number == 1 && line.startsWith("\uFEFF") ? line.substring(1) : line;
       if (plain.isBlank() || plain.stripLeading().startsWith("#")) {
+        remark(plain, number, hasHeader);
         continue;
       }
       split(plain);
@@ -156,6 +161,21 @@ public final class SourceLogReader {
     }
   }
 
+  /** A clock that is stated above the header must be the site's, on which local times are read. */
+  private void remark(String line, int number, boolean hasHeader) {
+    UtcOffset.Stated stated = hasHeader ? null : UtcOffset.stated(line);
+    if (stated == null) {
+      return;
+    }
+    Double hours = UtcOffset.hours(stated.value());
+    var place = new Place(file, number, stated.column());
+    if (hours == null) {
+      faults.add(UtcOffset.unread(place, stated.value()));
+    } else if (hours != utcOffsetH) {
+      otherClock = UtcOffset.otherClock(place, stated.value(), utcOffsetH);
+    }
+  }
+
   private void header(int number) {
     for (int i = 0; i < cells.size(); i++) {
       String name = cells.get(i).toLowerCase(Locale.ROOT);
@@ -165,6 +185,9 @@ public final class SourceLogReader {
       } else if (name.equals(VALUE_COLUMN) && valueColumn < 0) {
         valueColumn = i;
       }
+    }
+    if (otherClock != null && !timeName.startsWith("utc")) {
+      faults.add(otherClock);
     }
     if (valueColumn < 0) {
       fault(

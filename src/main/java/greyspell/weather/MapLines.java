@@ -1,6 +1,7 @@
 package greyspell.weather;
 
 import greyspell.quantity.FileTrouble;
+import greyspell.quantity.PlainNumber;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -165,7 +166,7 @@ final class MapLines {
     String[] codes = value.split(",", -1);
     missing = new double[codes.length];
     for (int i = 0; i < codes.length; i++) {
-      Double code = PlainHeader.plainNumber(codes[i].strip());
+      Double code = PlainNumber.of(codes[i].strip());
       if (code == null) {
         refused("missing", value, "must be numbers parted by commas, such as -999, 9999");
       }
@@ -181,7 +182,7 @@ final class MapLines {
   record Amount(@Nullable Double factor, String unit) {
     static Amount of(String text) {
       int blank = text.indexOf(' ');
-      Double factor = blank > 0 ? PlainHeader.plainNumber(text.substring(0, blank)) : null;
+      Double factor = blank > 0 ? PlainNumber.of(text.substring(0, blank)) : null;
       return new Amount(factor, factor == null ? text : text.substring(blank + 1).strip());
     }
 
@@ -205,7 +206,7 @@ final class MapLines {
   }
 
   int whole(String key, String value, int low, int high) {
-    Double number = PlainHeader.plainNumber(value);
+    Double number = PlainNumber.of(value);
     if (number != null && number >= low && number <= high && number == Math.rint(number)) {
       return number.intValue();
     }

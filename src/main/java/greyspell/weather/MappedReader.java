@@ -1,5 +1,6 @@
 package greyspell.weather;
 
+import greyspell.quantity.PlainNumber;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -130,7 +131,7 @@ final class MappedReader implements RowFormat {
 
   /** By name, or by number where the name is {@code #3} or there are none; -1 after a fault. */
   private int find(String name, String what) {
-    Double number = PlainHeader.plainNumber(name.startsWith("#") ? name.substring(1) : name);
+    Double number = PlainNumber.of(name.startsWith("#") ? name.substring(1) : name);
     boolean mayBeNumber = name.startsWith("#") || !map.hasNames;
     if (mayBeNumber
         && number != null

@@ -1,5 +1,6 @@
 package greyspell.weather;
 
+import greyspell.calendar.UtcOffset;
 import greyspell.weather.MonitorColumn.Kind;
 import greyspell.weather.MonitorColumn.Unit;
 import java.nio.file.Path;
@@ -80,9 +81,9 @@ public final class MonitorMap {
   private void take(String key, String value) {
     switch (key) {
       case "utc_offset" -> {
-        utcOffsetH = PlainHeader.utcOffset(value);
+        utcOffsetH = UtcOffset.hours(value);
         if (utcOffsetH == null) {
-          form.refused(key, value, "must be hours from -14 to +14, such as -6, 5.5 or +05:30");
+          form.refused(key, value, UtcOffset.EXPECTED);
         }
       }
       case "stamp" -> stamp = word(key, value, ColumnMap.Stamp.values(), stamp);

@@ -1,6 +1,8 @@
 package greyspell.weather;
 
+import greyspell.calendar.UtcOffset;
 import greyspell.quantity.FileTrouble;
+import greyspell.quantity.PlainNumber;
 import greyspell.weather.MonitorMap.Mapped;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -147,9 +149,20 @@ public final class MonitorReader {
 
   private void takeHeadLine() {
     String text = lines.text();
+    UtcOffset.Stated stated = UtcOffset.stated(text);
+    if (stated != null) {
+      map.utcOffsetH = PlainHeader.offset(lines.number(), stated.column(), stated.value(), faults);
+      return;
+    }
     int colon = text.indexOf(':');
-    if (colon > 0 && text.substring(1, colon).strip().equals("utc_offset")) {
-      map.utcOffsetH = PlainHeader.utcOffset(text.substring(colon + 1).strip());
+    String key = colon < 1 ? "" : text.substring(1, colon).strip();
+    if (NearName.distance(key, UtcOffset.KEY) <= PlainHeader.MISSPELT) {
+      faults.add(
+          lines.number(),
+          text.indexOf(key, 1) + 1,
+          "unknown key \"" + key + '"',
+          "the key is " + UtcOffset.KEY,
+          "Did you mean " + UtcOffset.KEY + "?");
     }
   }
 
@@ -213,7 +226,7 @@ public final class MonitorReader {
   }
 
   private int find(String name, String what) {
-    Double number = name.startsWith("#") ? PlainHeader.plainNumber(name.substring(1)) : null;
+    Double number = name.startsWith("#") ? PlainNumber.of(name.substring(1)) : null;
     if (number != null && number >= 1.0 && number <= 250.0 && number == Math.rint(number)) {
       return number.intValue() - 1;
     }

@@ -1,5 +1,7 @@
 package greyspell.weather;
 
+import greyspell.calendar.UtcOffset;
+import greyspell.quantity.PlainNumber;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -10,7 +12,7 @@ final class PlainHeader {
       List.of("place", "latitude", "longitude", "elevation", "utc_offset", "typical_year");
 
   /** A word this near to a key is a misspelt key, anything else is a remark. */
-  private static final int MISSPELT = 2;
+  static final int MISSPELT = 2;
 
   String place = "";
   @Nullable Double latitudeDeg;
@@ -73,7 +75,7 @@ final class PlainHeader {
       FaultList faults) {
     String digits =
         value.endsWith(unit) ? value.substring(0, value.length() - unit.length()) : value;
-    Double number = plainNumber(digits.strip());
+    Double number = PlainNumber.of(digits.strip());
     if (number != null && number >= low && number <= high) {
       return number;
     }
@@ -86,47 +88,12 @@ final class PlainHeader {
     return null;
   }
 
-  private static @Nullable Double offset(int line, int column, String value, FaultList faults) {
-    Double hours = utcOffset(value);
+  static @Nullable Double offset(int line, int column, String value, FaultList faults) {
+    Double hours = UtcOffset.hours(value);
     if (hours == null) {
       faults.add(
-          line,
-          column,
-          "utc_offset: found \"" + value + '"',
-          "must be hours from -14 to +14, such as -6, 5.5 or +05:30",
-          "Use standard time, not summer time.");
+          line, column, "utc_offset: found \"" + value + '"', UtcOffset.EXPECTED, UtcOffset.MEND);
     }
     return hours;
-  }
-
-  /** Hours from "-6", "5.5", "+05:30" or "UTC+1"; null if it is none of these. */
-  static @Nullable Double utcOffset(String given) {
-    String text = given.startsWith("UTC") ? given.substring(3).strip() : given;
-    int colon = text.indexOf(':');
-    Double hours = plainNumber(colon < 0 ? text : text.substring(0, colon));
-    Double minutes = colon < 0 ? Double.valueOf(0.0) : plainNumber(text.substring(colon + 1));
-    if (hours == null || minutes == null || !(minutes >= 0.0 && minutes < 60.0)) {
-      return null;
-    }
-    double rest = minutes / Dates.MINUTES_PER_HOUR;
-    double offset = text.startsWith("-") ? hours - rest : hours + rest;
-    return offset >= -14.0 && offset <= 14.0 ? Double.valueOf(offset) : null;
-  }
-
-  /** A finite decimal number, or null; no hexadecimal, no NaN. */
-  static @Nullable Double plainNumber(String text) {
-    if (text.isEmpty()) {
-      return null;
-    }
-    for (int i = 0; i < text.length(); i++) {
-      if ("0123456789+-.".indexOf(text.charAt(i)) < 0) {
-        return null;
-      }
-    }
-    try {
-      return Double.valueOf(text);
-    } catch (NumberFormatException e) {
-      return null;
-    }
   }
 }

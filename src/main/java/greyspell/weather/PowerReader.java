@@ -1,5 +1,6 @@
 package greyspell.weather;
 
+import greyspell.quantity.PlainNumber;
 import greyspell.weather.Fields.Missing;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -126,7 +127,7 @@ final class PowerReader implements RowFormat {
     int at = text.toLowerCase(Locale.ROOT).indexOf(word);
     String rest = at < 0 ? "" : text.substring(at + word.length()).strip();
     int end = rest.indexOf(' ');
-    Double number = PlainHeader.plainNumber(end < 0 ? rest : rest.substring(0, end));
+    Double number = PlainNumber.of(end < 0 ? rest : rest.substring(0, end));
     if (number == null || Math.abs(number) > most) {
       faults.add(
           lines.number(),

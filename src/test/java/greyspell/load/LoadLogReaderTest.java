@@ -49,6 +49,24 @@ class LoadLogReaderTest {
     assertEquals(wh, got.wh(0), 1e-9);
   }
 
+  /** A log of another clock would be moved by hours, and nobody told. */
+  @Test
+  void aClockThatIsNotTheSitesIsRefused() {
+    String rows = "local_start,load_wh\n2017-11-01 12:00,250\n2017-11-01 12:30,100\n";
+    String unread = refusal("# from the meter\n # utc_offset: CEST\n" + rows);
+    assertTrue(unread.contains("log.csv:2:16  utc_offset: found \"CEST\""), unread);
+    assertTrue(unread.contains("must be hours from -14 to +14"), unread);
+    String other = refusal("# utc_offset: -6,,\n" + rows);
+    assertTrue(other.contains("log.csv:1:15  utc_offset: found \"-6\""), other);
+    assertTrue(other.contains("must be the site's, 0:"), other);
+    assertTrue(other.contains("a column utc_start"), other);
+    long noon = parse(rows, -6.0).startMinute(0);
+    assertEquals(noon, parse("# utc_offset: -06:00\n" + rows, -6.0).startMinute(0));
+    String utc = rows.replace("local", "utc");
+    assertEquals(
+        parse(utc, 0.0).startMinute(0), parse("# utc_offset: -6\n" + utc, 0.0).startMinute(0));
+  }
+
   @Test
   void otherColumnsCommentsQuotesAndEmptyValues() {
     LoadRecord got =

@@ -107,6 +107,29 @@ class SourceLogTest {
   }
 
   @Test
+  void aClockThatIsNotTheSitesIsRefused() {
+    String rows = "local_start,source_w\n2018-02-01 00:00,1\n";
+    assertEquals(
+        """
+        stream.csv:1:15  utc_offset: found "CEST"
+            must be hours from -14 to +14, such as -6, 5.5 or +05:30
+            Use standard time, not summer time.""",
+        faults("# utc_offset: CEST\n" + rows));
+    assertEquals(
+        """
+        stream.csv:2:15  utc_offset: found "-6"
+            must be the site's, 1: local times are read on it
+            Write the times in the site's standard time, or as UTC in a column utc_start.""",
+        faults("# a stream\n# utc_offset: -6\n" + rows));
+    assertEquals(read(rows).start(), read("# utc_offset: +01:00\n" + rows).start());
+    String utc = "utc_start,source_w\n2018-02-01 00:00,1\n";
+    assertEquals(read(utc).start(), read("# utc_offset: -6\n" + utc).start());
+    var year = new StringBuilder("# utc_offset: -6\nsource_w\n");
+    year.append("1\n".repeat(8760));
+    assertTrue(faults(year.toString()).contains("must be the site's, 1"));
+  }
+
+  @Test
   void readsAFileAndNamesOneThatIsNotThere(@TempDir Path temp) throws IOException {
     Path file = temp.resolve("stream.csv");
     Files.writeString(file, "\uFEFF" + year(8760));

@@ -110,6 +110,21 @@ class MonitorReaderTest {
     assertEquals(3500.0, utc.value(MonitorColumn.CHARGE, 0), 1e-9);
   }
 
+  /** Else the log would be read on the site's clock, and nobody told. */
+  @Test
+  void aClockThatCannotBeReadIsRefused() {
+    String rows = "local_start,load_w\n2024-11-03T00:00,5\n2024-11-03T01:00,6\n";
+    String summer = refusal(null, "# made by hand\n# utc_offset: CEST\n" + rows);
+    assertTrue(summer.contains(":2:15  utc_offset: found \"CEST\""), summer);
+    assertTrue(summer.contains("must be hours from -14 to +14"), summer);
+    assertTrue(summer.contains("Use standard time, not summer time."), summer);
+    assertTrue(refusal(null, "# utc_offset: 15\n" + rows).contains("found \"15\""));
+    assertTrue(refusal(null, "# utc_offset:\n" + rows).contains("found \"\""));
+    String misspelt = refusal(null, "# utc-offset: 1\n" + rows);
+    assertTrue(misspelt.contains(":1:3  unknown key \"utc-offset\""), misspelt);
+    assertTrue(misspelt.contains("Did you mean utc_offset?"), misspelt);
+  }
+
   @Test
   void rowsOfSecondsAreTakenOncePerMinute() throws IOException {
     var text = new StringBuilder("local_start,load_w\n");
