@@ -6,6 +6,7 @@ import greyspell.outcome.Figures;
 import greyspell.outcome.Figures.Named;
 import greyspell.outcome.Odds;
 import greyspell.outcome.Outcome.MonthBooks;
+import greyspell.scenario.Scenario.Costs;
 import greyspell.study.Explanation;
 import greyspell.study.Explanation.Remedy;
 import greyspell.study.Explanation.WinterLine;
@@ -299,28 +300,44 @@ final class BooksPages {
   private void options() {
     sheet.section("options");
     sheet.text("options.tested");
+    Costs costs = told.home().costs();
+    boolean hasPrices = OptionCosts.areStated(costs);
+    boolean hasRunning = costs.fuelPerLitreCost() != null && OptionCosts.doesRun(why.remedies());
+    var cost = new OptionCosts(words);
     var rows = new ArrayList<Row>();
     for (Remedy r : why.remedies()) {
-      rows.add(
-          new Row(
-              List.of(
-                  words.say(r.said()),
-                  words.say(r.isFound() ? "yes" : "no"),
-                  sheet.kwh(r.afterUnmetWh()),
-                  words.number(r.afterUnmetHours(), 0),
-                  words.number(r.afterDarkWinters(), 0)),
-              false));
+      var cells = new ArrayList<String>();
+      cells.add(words.say(r.said()));
+      cells.add(words.say(r.isFound() ? "yes" : "no"));
+      cells.add(sheet.kwh(r.afterUnmetWh()));
+      cells.add(words.number(r.afterUnmetHours(), 0));
+      cells.add(words.number(r.afterDarkWinters(), 0));
+      if (hasPrices) {
+        cells.add(cost.once(r));
+      }
+      if (hasRunning) {
+        cells.add(cost.moreYearly(r));
+      }
+      rows.add(new Row(cells, false));
     }
-    sheet.table(
-        "section.options",
-        List.of(
-            "head.change",
-            "head.enough",
-            "head.unmet_after",
-            "head.hours_after",
-            "head.dark_after"),
-        rows,
-        false);
+    var head =
+        new ArrayList<String>(
+            List.of(
+                "head.change",
+                "head.enough",
+                "head.unmet_after",
+                "head.hours_after",
+                "head.dark_after"));
+    if (hasPrices) {
+      head.add("head.once");
+    }
+    if (hasRunning) {
+      head.add("head.more_yearly");
+    }
+    sheet.table("section.options", head, rows, false);
+    if (hasPrices || hasRunning) {
+      sheet.add(Block.Text.small(cost.note(why.remedies(), costs.currency())));
+    }
     sheet.part("play.title");
     sheet.text("play.note");
     sheet.add(new Block.Play(told.grid(), PlayPanel.table(told.grid(), words)));

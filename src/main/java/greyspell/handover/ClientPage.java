@@ -9,6 +9,7 @@ import greyspell.handover.Block.Figure;
 import greyspell.handover.Block.Row;
 import greyspell.handover.Block.Verdict;
 import greyspell.load.Priority;
+import greyspell.report.RemedyCost;
 import greyspell.study.Besides.LoadAnswers;
 import greyspell.study.Explanation;
 import greyspell.study.Explanation.MonthLine;
@@ -235,7 +236,12 @@ final class ClientPage {
       return;
     }
     sheet.text("client.remedies.tested");
-    sheet.items(paid.stream().limit(MOST_REMEDIES).map(r -> brief(r.said())).toList());
+    String currency = told.home().costs().currency();
+    sheet.items(
+        paid.stream()
+            .limit(MOST_REMEDIES)
+            .map(r -> RemedyCost.after(brief(r.said()), r.cost(), currency, words))
+            .toList());
     if (paid.size() > MOST_REMEDIES) {
       sheet.text("client.remedies.see");
     }

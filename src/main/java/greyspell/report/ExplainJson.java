@@ -7,6 +7,7 @@ import greyspell.cause.Said;
 import greyspell.cause.SaidValue.Amount;
 import greyspell.cause.SpellDay;
 import greyspell.study.Explanation;
+import greyspell.study.Explanation.Cost;
 import greyspell.study.Explanation.MonthLine;
 import greyspell.study.Explanation.Part;
 import greyspell.study.Explanation.Remedy;
@@ -44,6 +45,9 @@ public final class ExplainJson {
     json.writeStartObject();
     json.writeStringField("home", told.home().name());
     said("weather", told.weather());
+    if (!told.home().costs().currency().isEmpty()) {
+      json.writeStringField("currency", told.home().costs().currency());
+    }
     json.writeObjectFieldStart("verdict");
     said("said", told.verdict().said());
     json.writeNumberField("winters", told.verdict().winters());
@@ -189,6 +193,7 @@ public final class ExplainJson {
       kwh("unmet_kwh_after", remedy.afterUnmetWh());
       json.writeNumberField("unmet_hours_after", remedy.afterUnmetHours());
       json.writeNumberField("dark_winters_after", remedy.afterDarkWinters());
+      cost(remedy.cost());
       json.writeArrayFieldStart("edits");
       for (Explanation.Edit edit : remedy.edits()) {
         json.writeString(edit.path() + "=" + (edit.value() == null ? "" : edit.value()));
@@ -209,6 +214,21 @@ public final class ExplainJson {
 
   private void said(String name, Said said) throws IOException {
     json.writeStringField(name, words.say(said));
+  }
+
+  private void cost(Cost cost) throws IOException {
+    json.writeNumberField("once_cost", cost.onceCost());
+    if (!cost.unpriced().isEmpty()) {
+      json.writeArrayFieldStart("unpriced");
+      for (String key : cost.unpriced()) {
+        json.writeString(key);
+      }
+      json.writeEndArray();
+    }
+    Double moreYearly = cost.moreYearlyCost();
+    if (moreYearly != null) {
+      json.writeNumberField("more_yearly_cost", moreYearly);
+    }
   }
 
   private void kwh(String name, double wh) throws IOException {

@@ -207,7 +207,12 @@ public final class ExplainText {
     if (!remedies.isEmpty()) {
       head(key);
       for (Remedy remedy : remedies.subList(0, Math.min(most, remedies.size()))) {
-        Columns.wrap(out, "- ", words.say(remedy.said()) + " " + words.say(remedy.effect()));
+        String said = words.say(remedy.said()) + " " + words.say(remedy.effect());
+        String currency = told.home().costs().currency();
+        Columns.wrap(
+            out,
+            "- ",
+            remedy.isFound() ? RemedyCost.after(said, remedy.cost(), currency, words) : said);
       }
       if (remedies.size() > most) {
         Columns.wrap(

@@ -211,6 +211,7 @@ public record Explanation(
    *
    * @param said the change, a sentence
    * @param effect what it comes to, a sentence
+   * @param cost by the scenario's prices
    * @param edits what to write in the scenario to have it run; empty where nothing was found
    * @param isFound whether it prevents what it was asked to prevent
    * @param isFree costs nothing but doing it
@@ -222,6 +223,7 @@ public record Explanation(
       Kind kind,
       Said said,
       Said effect,
+      Cost cost,
       List<Edit> edits,
       boolean isFound,
       boolean isFree,
@@ -230,6 +232,20 @@ public record Explanation(
       int afterDarkWinters) {
     public Remedy {
       edits = List.copyOf(edits);
+    }
+  }
+
+  /**
+   * What a change costs, in the user's own money.
+   *
+   * @param onceCost all that has to be bought and has a price
+   * @param unpriced keys of what has to be bought and has none
+   * @param moreYearlyCost fuel and wear of a generator beyond what they are now, below 0 for less;
+   *     null where fuel has no price
+   */
+  public record Cost(double onceCost, List<String> unpriced, @Nullable Double moreYearlyCost) {
+    public Cost {
+      unpriced = List.copyOf(unpriced);
     }
   }
 

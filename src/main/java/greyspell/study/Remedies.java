@@ -10,7 +10,9 @@ import greyspell.cause.SaidValue.Hours;
 import greyspell.cause.SaidValue.Litres;
 import greyspell.power.FuelUse;
 import greyspell.scenario.Scenario;
+import greyspell.scenario.Scenario.Costs;
 import greyspell.scenario.ScenarioEdit;
+import greyspell.study.Explanation.Cost;
 import greyspell.study.Explanation.Kind;
 import greyspell.study.Explanation.Remedy;
 import java.nio.file.Path;
@@ -58,11 +60,16 @@ final class Remedies {
    *
    * @param spells within the dates of each, part after part
    * @param all of all hours
-   * @param isRefused no such home may stand
+   * @param buying what has to be bought, null where no such home may stand
    */
-  private record Outcome(List<Span> spells, Span all, int darkWinters, boolean isRefused) {
+  private record Outcome(
+      List<Span> spells, Span all, int darkWinters, @Nullable BuyingCost buying) {
     static final Outcome REFUSED =
-        new Outcome(List.of(), new Span(Double.MAX_VALUE, Integer.MAX_VALUE, 0, 0.0), 0, true);
+        new Outcome(List.of(), new Span(Double.MAX_VALUE, Integer.MAX_VALUE, 0, 0.0), 0, null);
+
+    boolean isRefused() {
+      return buying == null;
+    }
 
     /**
      * @param spell counted over all parts; below 0 for all hours
@@ -72,7 +79,7 @@ final class Remedies {
     }
 
     boolean prevents(int spell) {
-      return !isRefused && within(spell).unmetHours == 0;
+      return !isRefused() && within(spell).unmetHours == 0;
     }
   }
 
@@ -204,7 +211,7 @@ final class Remedies {
       Change first = family.get(0);
       Outcome after = outcome(first);
       boolean helps = now.all.unmetWh - after.all.unmetWh > LEAST_TOLD_SHARE * now.all.unmetWh;
-      if (first.isFree() && !after.isRefused && helps && now.all.unmetWh > 0.0) {
+      if (first.isFree() && !after.isRefused() && helps && now.all.unmetWh > 0.0) {
         found.add(told(first, ALL));
       }
     }
@@ -245,7 +252,7 @@ final class Remedies {
       Outcome after = known.get(change);
       boolean isBetter =
           after != null
-              && !after.isRefused
+              && !after.isRefused()
               && (best == null
                   || after.within(spell).unmetWh < outcome(best).within(spell).unmetWh);
       best = isBetter ? change : best;
@@ -313,12 +320,34 @@ final class Remedies {
         change.kind(),
         isFound ? change.said() : notEnough(change, spell),
         effect(change, after, spell, isFound),
+        cost(after),
         change.edits(),
         isFound,
         change.isFree(),
         after.within(spell).unmetWh / (spell < 0 ? trials.years() : 1.0),
         after.within(spell).unmetHours / (spell < 0 ? trials.years() : 1.0),
         after.darkWinters);
+  }
+
+  private Cost cost(Outcome after) {
+    BuyingCost buying = after.buying;
+    return buying == null
+        ? new Cost(0.0, List.of(), null)
+        : new Cost(buying.sumCost(), buying.unpriced(), moreYearlyCost(after));
+  }
+
+  /** Fuel and wear beyond those of the home as it stands; null where fuel has no price. */
+  private @Nullable Double moreYearlyCost(Outcome after) {
+    Costs costs = trials.home().costs();
+    Double fuel = costs.fuelPerLitreCost(), hour = costs.perGeneratorHourCost();
+    double moreL = after.all.fuelL - now.all.fuelL;
+    double moreHours = after.all.generatorHours - now.all.generatorHours;
+    if (moreL == 0.0 && moreHours == 0.0) {
+      return 0.0;
+    }
+    return fuel == null
+        ? null
+        : Double.valueOf((moreL * fuel + (hour == null ? 0.0 : moreHours * hour)) / trials.years());
   }
 
   /** How far was looked, where that is more than the best that was found. */
@@ -337,7 +366,7 @@ final class Remedies {
   }
 
   private Said effect(Change change, Outcome after, int spell, boolean isFound) {
-    if (change.kind() == Kind.GENERATOR && !after.isRefused) {
+    if (change.kind() == Kind.GENERATOR && !after.isRefused()) {
       double years = spell < 0 ? trials.years() : 1.0;
       Span span = after.within(spell);
       if (isFound && span.generatorHours == 0) {
@@ -396,7 +425,7 @@ final class Remedies {
         dark += winter.isWhole() && isDark ? 1 : 0;
       }
     }
-    return new Outcome(spells, all, dark, false);
+    return new Outcome(spells, all, dark, BuyingCost.of(trials.home(), variant));
   }
 
   private static Span within(Ledger ledger, @Nullable FuelUse fuel, int from, int to) {

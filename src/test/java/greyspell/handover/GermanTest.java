@@ -2,9 +2,13 @@ package greyspell.handover;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.scenario.ScenarioEdit;
+import greyspell.study.Study;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -84,7 +88,7 @@ class GermanTest {
           "served",
           "unmet");
 
-  private final HandedOver handed = new HandedOver("harrow-combe", "de");
+  private final HandedOver handed = HandedOver.german();
 
   @Test
   void theGeneratorsMonthsAddUpToItsYear() {
@@ -102,6 +106,31 @@ class GermanTest {
             / (double) handed.result.ledger().forcing().calendar().years();
     assertTrue(year > 10.0);
     assertEquals(year, hours, 12 * 0.05);
+  }
+
+  /** By a plain run of the changed file, at 1.80 a litre. */
+  @Test
+  void whatAnOptionBurnsMoreIsTheDifferenceOfTwoRuns() {
+    int seen = 0;
+    for (var remedy : handed.explanation.remedies()) {
+      ScenarioEdit changed = ScenarioEdit.of(Path.of("scenarios/harrow-combe.yaml"));
+      for (var edit : remedy.edits()) {
+        String value = edit.value();
+        changed = value == null ? changed.remove(edit.path()) : changed.set(edit.path(), value);
+      }
+      if (remedy.isFound()) {
+        var after = Study.run(changed.scenario(null), (w, d) -> {});
+        int hours = after.ledger().hours();
+        double moreL =
+            after.fuelBetween(0, hours).fuelL() - handed.result.fuelBetween(0, hours).fuelL();
+        Double more = remedy.cost().moreYearlyCost();
+        assertNotNull(more);
+        assertEquals(1.8 * moreL / 3.0, more, 0.01);
+        assertTrue(Math.abs(more) > 1.0);
+        seen++;
+      }
+    }
+    assertTrue(seen > 1);
   }
 
   @Test

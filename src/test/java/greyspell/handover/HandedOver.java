@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 /** The pages of a shipped home, written once for all tests of them. */
 final class HandedOver {
   private static @Nullable HandedOver kept;
+  private static @Nullable HandedOver keptGerman;
 
   final StudyResult result;
   final Explanation explanation;
@@ -34,6 +35,13 @@ final class HandedOver {
   static synchronized HandedOver english() {
     HandedOver made = kept == null ? new HandedOver("alder-fold", "en") : kept;
     kept = made;
+    return made;
+  }
+
+  /** A home with a generator, in German. */
+  static synchronized HandedOver german() {
+    HandedOver made = keptGerman == null ? new HandedOver("harrow-combe", "de") : keptGerman;
+    keptGerman = made;
     return made;
   }
 

@@ -1,0 +1,74 @@
+package greyspell.handover;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import greyspell.cause.Said;
+import greyspell.scenario.Scenario.Costs;
+import greyspell.study.Explanation.Cost;
+import greyspell.study.Explanation.Kind;
+import greyspell.study.Explanation.Remedy;
+import greyspell.words.Units;
+import greyspell.words.Words;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class OptionCostsTest {
+  private static final OptionCosts EN = new OptionCosts(Words.of("en", Units.METRIC));
+
+  private static Remedy remedy(
+      boolean isFound, double once, String unpriced, @Nullable Double more) {
+    var missing = unpriced.isEmpty() ? List.<String>of() : List.of(unpriced);
+    Said said = Said.of("remedy.clean");
+    return new Remedy(
+        Kind.STORAGE,
+        said,
+        said,
+        new Cost(once, missing, more),
+        List.of(),
+        isFound,
+        false,
+        0,
+        0,
+        0);
+  }
+
+  @Test
+  void whatIsKnownIsTold() {
+    assertEquals("14,500", EN.once(remedy(true, 14_500.0, "", 0.0)));
+    assertEquals("over 900", EN.once(remedy(true, 900.0, "costs.per_controller", 0.0)));
+    assertEquals("not stated", EN.once(remedy(true, 0.0, "costs.per_pack", 0.0)));
+    assertEquals("0", EN.once(remedy(true, 0.0, "", 0.0)));
+    assertEquals("-184", EN.moreYearly(remedy(true, 0.0, "", -184.02)));
+    assertEquals("not stated", EN.moreYearly(remedy(true, 0.0, "", null)));
+  }
+
+  @Test
+  void whatIsNotEnoughHasNoPrice() {
+    assertEquals("–", EN.once(remedy(false, 14_500.0, "", 5.0)));
+    assertEquals("–", EN.moreYearly(remedy(false, 14_500.0, "", 5.0)));
+    assertFalse(OptionCosts.doesRun(List.of(remedy(false, 0.0, "", 5.0))));
+    assertTrue(OptionCosts.doesRun(List.of(remedy(true, 0.0, "", 5.0))));
+  }
+
+  @Test
+  void theNoteNamesTheMoneyAndWhatHasNoPrice() {
+    var remedies =
+        List.of(remedy(true, 1.0, "costs.per_pack", 0.0), remedy(false, 1.0, "costs.other", 0.0));
+    String note = EN.note(remedies, "EUR");
+    assertTrue(note.contains("(EUR)") && note.endsWith("No price is stated for: costs.per_pack."));
+    assertFalse(EN.note(List.of(), "").contains("("));
+  }
+
+  @Test
+  void withoutPricesThereIsNoColumn() {
+    assertFalse(OptionCosts.areStated(Costs.NONE));
+    HandedOver handed = HandedOver.english();
+    assertTrue(OptionCosts.areStated(handed.result.scenario().costs()));
+    String pages = handed.pages.technical().toString();
+    assertTrue(pages.contains(handed.words.say("head.once")));
+    assertTrue(pages.contains("costs.per_controller"));
+  }
+}
