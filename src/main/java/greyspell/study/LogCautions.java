@@ -24,7 +24,7 @@ final class LogCautions {
           "The home has a generator and the log has no column of it: the hours in which it ran are"
               + " read as sun or as a light load. Map its power as \"generator\".");
     }
-    if (log.has(MonitorColumn.GENERATOR) && home.inverter().charger() == null) {
+    if (log.has(MonitorColumn.GENERATOR) && LogRun.charger(home) == null) {
       cautions.add(
           "The scenario states no charger: of what the generator gave "
               + Show.percent(LogRun.USUAL_CHARGER_EFFICIENCY)

@@ -15,6 +15,7 @@ import greyspell.weather.MonitorLog.LoadAt;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Runs the home through the hours of a log, from the charge that the log begins with, with
@@ -205,7 +206,7 @@ final class LogRun {
   }
 
   private void addGenerator(Forcing.Columns c) {
-    Charger charger = home.inverter().charger();
+    Charger charger = charger(home);
     double efficiency = charger == null ? USUAL_CHARGER_EFFICIENCY : charger.efficiency();
     boolean isAny = Arrays.stream(generatorWh).anyMatch(wh -> wh > 0.0);
     if (isAny && c.otherBusWh.length == 0) {
@@ -214,6 +215,12 @@ final class LogRun {
     for (int h = 0; h < hours && isAny; h++) {
       c.otherBusWh[h] += generatorWh[h] > 0.0 ? efficiency * generatorWh[h] : 0.0;
     }
+  }
+
+  /** The generator's own, else the inverter's; null where neither is stated. */
+  static @Nullable Charger charger(Scenario home) {
+    Scenario.Generator generator = home.generator();
+    return generator == null ? home.inverter().charger() : generator.rules().charger();
   }
 
   private double[] asked(double[] wh, LogChange change) {

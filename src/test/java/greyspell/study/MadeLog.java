@@ -42,6 +42,9 @@ final class MadeLog {
   boolean isLoadWritten = true;
   boolean isSolarWritten = true;
 
+  /** Whether the home's generator runs by its rules, and the log has a column of it. */
+  boolean hasGenerator;
+
   private final Scenario home;
   private final WeatherSeries weather;
 
@@ -52,6 +55,8 @@ final class MadeLog {
 
   /** How many hours of the truth were curtailed, for the tests to know. */
   int curtailedHours;
+
+  int generatorHours;
 
   String text(long seed) {
     var random = new Random(seed);
@@ -89,6 +94,11 @@ final class MadeLog {
     }
     BankSpec bank = truth.bank().withHealth(truth.bank().healthShare() * fault.bankFactor());
     Design design = trial.design(bank, fault);
+    if (hasGenerator) {
+      Design whole =
+          new HomeDesign(truth.withBank(bank), Without.NOTHING).make(weather, new ArrayList<>());
+      design = new Design(design.bank(), design.inverter(), whole.detail());
+    }
     Ledger ledger = Ledger.of(forcing, design);
     Balance.run(forcing, design, bank.aboveReserveWh(startShare), ledger);
     return write(ledger, forcing, bank, random);
@@ -104,14 +114,17 @@ final class MadeLog {
       Arrays.fill(isGap, at, at + 2 + random.nextInt(28), true);
     }
     var out = new StringBuilder("# invented\nlocal_end,charge_pct");
-    out.append(isSolarWritten ? ",solar_w" : "").append(isLoadWritten ? ",load_w\n" : "\n");
+    out.append(isSolarWritten ? ",solar_w" : "").append(isLoadWritten ? ",load_w" : "");
+    out.append(hasGenerator ? ",generator_w\n" : "\n");
+    double[] served = LedgerColumn.SERVED.of(ledger);
     double off = 0.0;
     double before = startShare;
     for (int h = 0; h < 24 * days; h++) {
       double end = bank.monitorShare(ledger.chargeWh()[h]);
       off = end > 0.995 ? 0.0 : off + driftPerDayShare / 24.0;
-      double servedShare = 1.0 - ledger.unmetWh(h) / Math.max(1e-9, ledger.askedWh(h));
+      double servedShare = served[h] / Math.max(1e-9, ledger.askedWh(h));
       double load = forcing.acAskedWh()[h] * servedShare;
+      generatorHours += ledger.isGeneratorOn(h) ? 1 : 0;
       curtailedHours += forcing.solarBusWh()[h] > used[h] + 1.0 ? 1 : 0;
       int rows = 60 / stepMinutes;
       for (int r = 1; r <= rows; r++) {
@@ -134,6 +147,9 @@ final class MadeLog {
         }
         if (isLoadWritten) {
           out.append(',').append(Math.round(loadW));
+        }
+        if (hasGenerator) {
+          out.append(',').append(Math.round(ledger.generatorWh(h)));
         }
         out.append('\n');
       }
