@@ -9,7 +9,9 @@ import java.util.Set;
  */
 final class LineBreaks implements FSTextBreaker {
   private static final Set<String> UNITS =
-      Set.of("kWh", "kW", "Wh", "W", "V", "A", "Ah", "%", "°C", "°F", "K", "m", "ft", "hp", "mm²");
+      Set.of(
+          "kWh", "kW", "Wh", "W", "V", "A", "Ah", "%", "°C", "°F", "K", "m", "ft", "hp", "PS",
+          "mm²");
 
   private String text = "";
   private int at;

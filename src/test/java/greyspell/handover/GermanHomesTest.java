@@ -519,7 +519,9 @@ class GermanHomesTest {
       for (String text : texts(block)) {
         rows++;
         var left = German.englishIn(text, NAMES);
-        if (!left.isEmpty() || text.contains(German.WORDS.say("only_english"))) {
+        boolean isWordOfTheFile = text.matches("[a-z_]+");
+        if ((!left.isEmpty() && !isWordOfTheFile)
+            || text.contains(German.WORDS.say("only_english"))) {
           wrong.add(left + ": " + text);
         }
       }

@@ -3,6 +3,9 @@ package greyspell.scenario;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.words.German;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -30,5 +33,20 @@ class GermanKeysTest {
     }
     assertTrue(sentences.size() > 60, sentences.size() + " sentences");
     German.check(sentences, List.of("stated", "resistance"));
+  }
+
+  /**
+   * Appliances are called what they are; modules, batteries and the like by their makers' names.
+   */
+  @Test
+  void theLibrarysAppliances() throws IOException {
+    Set<String> names = new LinkedHashSet<>();
+    for (String line : Files.readAllLines(Path.of("shared/appliances.yaml"))) {
+      if (line.startsWith("- name: ")) {
+        names.add(line.substring("- name: ".length()).replace("\"", ""));
+      }
+    }
+    assertTrue(names.size() > 90, names.size() + " appliances");
+    German.check(names, List.of());
   }
 }

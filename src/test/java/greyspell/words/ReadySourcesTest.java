@@ -133,6 +133,7 @@ class ReadySourcesTest {
         SourceTexts.of(file).all().forEach(text -> written.append(text).append('\n'));
       }
     }
+    written.append(Files.readString(Path.of("shared/appliances.yaml")));
     String all = written.toString().replace("%%", "%").toLowerCase(Locale.ROOT);
     var unknown = new TreeSet<String>();
     for (int k = 0; k < LINES.size(); k += 2) {

@@ -39,7 +39,7 @@ class ReadyWordsTest {
     List<String> lines = ReadyWords.lines("ready_de.txt");
     ReadyWords words = ReadyWords.of(lines);
     for (int k = 0; k < lines.size(); k += 2) {
-      for (String whatever : new String[] {"Q7", "-12.5 °C", "Well pump, 1/2 hp", "east (upper)"}) {
+      for (String whatever : new String[] {"Q7", "-12.5 °C", "Sow pump, 1/3 hp", "east (upper)"}) {
         String english = lines.get(k), german = lines.get(k + 1);
         for (int place : Pattern.places(english)) {
           english =
