@@ -6,6 +6,7 @@ import greyspell.outcome.Figures;
 import greyspell.outcome.Figures.Named;
 import greyspell.outcome.Odds;
 import greyspell.outcome.Outcome.MonthBooks;
+import greyspell.report.RemedyCost;
 import greyspell.scenario.Scenario.Costs;
 import greyspell.study.Explanation;
 import greyspell.study.Explanation.Remedy;
@@ -307,7 +308,8 @@ final class BooksPages {
     var rows = new ArrayList<Row>();
     for (Remedy r : why.remedies()) {
       var cells = new ArrayList<String>();
-      cells.add(words.say(r.said()));
+      String said = words.say(r.said());
+      cells.add(r.isFound() ? RemedyCost.withWires(said, r.wires(), words) : said);
       cells.add(words.say(r.isFound() ? "yes" : "no"));
       cells.add(sheet.kwh(r.afterUnmetWh()));
       cells.add(words.number(r.afterUnmetHours(), 0));

@@ -240,11 +240,16 @@ final class ClientPage {
     sheet.items(
         paid.stream()
             .limit(MOST_REMEDIES)
-            .map(r -> RemedyCost.after(brief(r.said()), r.cost(), currency, words))
+            .map(r -> RemedyCost.after(withWires(r), r.cost(), currency, words))
             .toList());
     if (paid.size() > MOST_REMEDIES) {
       sheet.text("client.remedies.see");
     }
+  }
+
+  private String withWires(Remedy remedy) {
+    String change = brief(remedy.said());
+    return remedy.wires().isEmpty() ? change : words.say("client.remedies.wires", change);
   }
 
   private void free() {

@@ -194,6 +194,13 @@ public final class ExplainJson {
       json.writeNumberField("unmet_hours_after", remedy.afterUnmetHours());
       json.writeNumberField("dark_winters_after", remedy.afterDarkWinters());
       cost(remedy.cost());
+      if (!remedy.wires().isEmpty()) {
+        json.writeArrayFieldStart("overloaded_wires");
+        for (String wire : remedy.wires()) {
+          json.writeString(wire);
+        }
+        json.writeEndArray();
+      }
       json.writeArrayFieldStart("edits");
       for (Explanation.Edit edit : remedy.edits()) {
         json.writeString(edit.path() + "=" + (edit.value() == null ? "" : edit.value()));

@@ -212,7 +212,10 @@ public final class ExplainText {
         Columns.wrap(
             out,
             "- ",
-            remedy.isFound() ? RemedyCost.after(said, remedy.cost(), currency, words) : said);
+            remedy.isFound()
+                ? RemedyCost.withWires(
+                    RemedyCost.after(said, remedy.cost(), currency, words), remedy.wires(), words)
+                : said);
       }
       if (remedies.size() > most) {
         Columns.wrap(

@@ -2,8 +2,9 @@ package greyspell.report;
 
 import greyspell.study.Explanation.Cost;
 import greyspell.words.Words;
+import java.util.List;
 
-/** A sentence on what a change costs, by prices that the scenario states. */
+/** A sentence on what a change costs, by prices that the scenario states, and on its wires. */
 public final class RemedyCost {
   private RemedyCost() {}
 
@@ -21,5 +22,10 @@ public final class RemedyCost {
         cost.unpriced().isEmpty() ? "remedy.costs" : "remedy.costs.over",
         told,
         currency.isEmpty() ? number : currency + " " + number);
+  }
+
+  /** Told and which wires it asks to be thicker; told alone where they bear it. */
+  public static String withWires(String told, List<String> wires, Words words) {
+    return wires.isEmpty() ? told : words.say("remedy.wires", told, String.join(", ", wires));
   }
 }

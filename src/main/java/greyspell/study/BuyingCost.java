@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** What has to be bought to make one home of another, by the user's own prices. */
 final class BuyingCost {
   private double sumCost;
+  private boolean isNothing = true;
   private final List<String> unpriced = new ArrayList<>();
 
   private BuyingCost(Scenario now, Scenario then) {
@@ -34,6 +35,11 @@ final class BuyingCost {
     return new BuyingCost(now, then);
   }
 
+  /** Whether nothing has to be bought. */
+  boolean isNothing() {
+    return isNothing;
+  }
+
   /** Of all that has a price. */
   double sumCost() {
     return sumCost;
@@ -45,6 +51,7 @@ final class BuyingCost {
   }
 
   private void add(int count, String key, @Nullable Double price) {
+    isNothing &= count <= 0;
     if (count > 0 && price == null) {
       unpriced.add(key);
     } else if (count > 0 && price != null) {

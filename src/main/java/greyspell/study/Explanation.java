@@ -212,6 +212,7 @@ public record Explanation(
    * @param said the change, a sentence
    * @param effect what it comes to, a sentence
    * @param cost by the scenario's prices
+   * @param wires names of those that no longer bear what then flows, and did before
    * @param edits what to write in the scenario to have it run; empty where nothing was found
    * @param isFound whether it prevents what it was asked to prevent
    * @param isFree costs nothing but doing it
@@ -224,6 +225,7 @@ public record Explanation(
       Said said,
       Said effect,
       Cost cost,
+      List<String> wires,
       List<Edit> edits,
       boolean isFound,
       boolean isFree,
@@ -231,6 +233,7 @@ public record Explanation(
       double afterUnmetHours,
       int afterDarkWinters) {
     public Remedy {
+      wires = List.copyOf(wires);
       edits = List.copyOf(edits);
     }
   }

@@ -46,6 +46,7 @@ final class Remedies {
   private final List<PartSpells> parts;
   private final Map<Change, Outcome> known = new ConcurrentHashMap<>();
   private final List<List<Change>> families = new ArrayList<>();
+  private final Set<String> failingNow;
   private final Outcome now;
 
   /** The spells of one part of the weather. */
@@ -61,11 +62,17 @@ final class Remedies {
    * @param spells within the dates of each, part after part
    * @param all of all hours
    * @param buying what has to be bought, null where no such home may stand
+   * @param wires that bear what flows now, and not what would flow then
    */
   private record Outcome(
-      List<Span> spells, Span all, int darkWinters, @Nullable BuyingCost buying) {
+      List<Span> spells,
+      Span all,
+      int darkWinters,
+      @Nullable BuyingCost buying,
+      List<String> wires) {
     static final Outcome REFUSED =
-        new Outcome(List.of(), new Span(Double.MAX_VALUE, Integer.MAX_VALUE, 0, 0.0), 0, null);
+        new Outcome(
+            List.of(), new Span(Double.MAX_VALUE, Integer.MAX_VALUE, 0, 0.0), 0, null, List.of());
 
     boolean isRefused() {
       return buying == null;
@@ -121,6 +128,7 @@ final class Remedies {
     this.file = file;
     this.library = library;
     this.parts = List.copyOf(parts);
+    failingNow = WireCheck.failing(trials.home());
     now = outcome(trials.home());
     var changes = new Changes(trials.home());
     changes.doing().forEach(c -> families.add(List.of(c)));
@@ -321,6 +329,7 @@ final class Remedies {
         isFound ? change.said() : notEnough(change, spell),
         effect(change, after, spell, isFound),
         cost(after),
+        after.wires,
         change.edits(),
         isFound,
         change.isFree(),
@@ -425,7 +434,13 @@ final class Remedies {
         dark += winter.isWhole() && isDark ? 1 : 0;
       }
     }
-    return new Outcome(spells, all, dark, BuyingCost.of(trials.home(), variant));
+    BuyingCost buying = BuyingCost.of(trials.home(), variant);
+    List<String> wires = buying.isNothing() ? List.of() : overloaded(variant);
+    return new Outcome(spells, all, dark, buying, wires);
+  }
+
+  private List<String> overloaded(Scenario variant) {
+    return WireCheck.failing(variant).stream().filter(w -> !failingNow.contains(w)).toList();
   }
 
   private static Span within(Ledger ledger, @Nullable FuelUse fuel, int from, int to) {

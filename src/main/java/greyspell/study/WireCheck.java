@@ -17,6 +17,8 @@ import greyspell.scenario.Scenario.Wire;
 import greyspell.study.ElectricalCheck.Run;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** The runs of wire of one home, each with what flows through it, judged. */
@@ -32,6 +34,18 @@ final class WireCheck {
   WireCheck(Scenario home, StringRules rules) {
     this.home = home;
     this.rules = rules;
+  }
+
+  /** Runs of wire that fail or cannot be judged, by their names; weather is not asked. */
+  static Set<String> failing(Scenario home) {
+    var check = new WireCheck(home, ElectricalCheck.rules(home, NO_RECORDS));
+    var failing = new TreeSet<String>();
+    for (Run run : check.runs(null)) {
+      if (run.judged().findings().stream().anyMatch(f -> f.severity().isRefused())) {
+        failing.add(run.judged().run().name());
+      }
+    }
+    return failing;
   }
 
   /** Losses of the year are those that {@link Wires} put into the books. */

@@ -28,6 +28,7 @@ class OptionCostsTest {
         said,
         new Cost(once, missing, more),
         List.of(),
+        List.of(),
         isFound,
         false,
         0,

@@ -219,6 +219,30 @@ final class ExplainStudyTest {
     return changed.scenario(null);
   }
 
+  /** Held against the whole electrical check of the changed home. */
+  @Test
+  void wiresThatAChangeOverloadsAreNamed() {
+    ScenarioEdit text = ScenarioEdit.of(HUT);
+    assertFalse(wiresFailing(text.scenario(null)).contains("array to controller"));
+    int overloaded = 0;
+    for (Remedy remedy : HUT_TOLD.spells().get(0).remedies()) {
+      String failing = wiresFailing(changed(text, remedy));
+      for (String wire : remedy.wires()) {
+        assertTrue(failing.contains(wire), failing);
+      }
+      overloaded += remedy.wires().size();
+      assertEquals(
+          failing.contains("array to controller"),
+          remedy.wires().contains("array to controller"),
+          remedy.said().key());
+    }
+    assertEquals(1, overloaded);
+  }
+
+  private static String wiresFailing(Scenario home) {
+    return ElectricalCheck.of(home, null).failing();
+  }
+
   @Test
   void everySentenceCanBeSaidInEveryLanguage() {
     for (Explanation told : List.of(MESA_TOLD, HUT_TOLD)) {
