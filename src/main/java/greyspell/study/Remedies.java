@@ -1,17 +1,15 @@
 package greyspell.study;
 
-import greyspell.balance.Ledger;
-import greyspell.calendar.Winter;
-import greyspell.cause.DarkSpell;
 import greyspell.cause.Said;
 import greyspell.cause.SaidValue.Count;
 import greyspell.cause.SaidValue.Energy;
 import greyspell.cause.SaidValue.Hours;
 import greyspell.cause.SaidValue.Litres;
-import greyspell.power.FuelUse;
-import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Costs;
 import greyspell.scenario.ScenarioEdit;
+import greyspell.study.ChangeRuns.Outcome;
+import greyspell.study.ChangeRuns.PartSpells;
+import greyspell.study.ChangeRuns.Span;
 import greyspell.study.Explanation.Cost;
 import greyspell.study.Explanation.Kind;
 import greyspell.study.Explanation.Remedy;
@@ -20,9 +18,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,76 +37,9 @@ final class Remedies {
       Set.of("remedy.snow", "remedy.move.all", "remedy.less.all");
 
   private final Trials trials;
-  private final ScenarioEdit file;
-  private final @Nullable Path library;
-  private final List<PartSpells> parts;
-  private final Map<Change, Outcome> known = new ConcurrentHashMap<>();
+  private final ChangeRuns runs;
   private final List<List<Change>> families = new ArrayList<>();
-  private final Set<String> failingNow;
   private final Outcome now;
-
-  /** The spells of one part of the weather. */
-  record PartSpells(int part, List<DarkSpell> spells) {
-    PartSpells {
-      spells = List.copyOf(spells);
-    }
-  }
-
-  /**
-   * What a change comes to.
-   *
-   * @param spells within the dates of each, part after part
-   * @param all of all hours
-   * @param buying what has to be bought, null where no such home may stand
-   * @param wires that bear what flows now, and not what would flow then
-   */
-  private record Outcome(
-      List<Span> spells,
-      Span all,
-      int darkWinters,
-      @Nullable BuyingCost buying,
-      List<String> wires) {
-    static final Outcome REFUSED =
-        new Outcome(
-            List.of(), new Span(Double.MAX_VALUE, Integer.MAX_VALUE, 0, 0.0), 0, null, List.of());
-
-    boolean isRefused() {
-      return buying == null;
-    }
-
-    /**
-     * @param spell counted over all parts; below 0 for all hours
-     */
-    Span within(int spell) {
-      return spell < 0 ? all : spells.get(spell);
-    }
-
-    boolean prevents(int spell) {
-      return !isRefused() && within(spell).unmetHours == 0;
-    }
-  }
-
-  /** Some hours. */
-  private record Span(double unmetWh, int unmetHours, int generatorHours, double fuelL) {
-    Span and(Span more) {
-      return new Span(
-          unmetWh + more.unmetWh,
-          unmetHours + more.unmetHours,
-          generatorHours + more.generatorHours,
-          fuelL + more.fuelL);
-    }
-
-    boolean runsLessThan(Span other) {
-      return hoursOrLast() == other.hoursOrLast()
-          ? fuelL < other.fuelL
-          : hoursOrLast() < other.hoursOrLast();
-    }
-
-    /** One that serves these hours by what it charged before them is the last choice. */
-    private int hoursOrLast() {
-      return generatorHours > 0 ? generatorHours : Integer.MAX_VALUE;
-    }
-  }
 
   /**
    * Runs all families.
@@ -125,11 +54,8 @@ final class Remedies {
       List<PartSpells> parts,
       List<Integer> months) {
     this.trials = trials;
-    this.file = file;
-    this.library = library;
-    this.parts = List.copyOf(parts);
-    failingNow = WireCheck.failing(trials.home());
-    now = outcome(trials.home());
+    runs = new ChangeRuns(trials, file, library, parts);
+    now = runs.now();
     var changes = new Changes(trials.home());
     changes.doing().forEach(c -> families.add(List.of(c)));
     changes.moving().forEach(c -> families.add(List.of(c)));
@@ -140,9 +66,9 @@ final class Remedies {
     families.add(changes.tilting());
     families.add(changes.panels());
     families.add(changes.storage());
-    families.add(changes.generator(file));
+    families.add(GeneratorChanges.of(trials.home(), file));
     families.removeIf(List::isEmpty);
-    if (now.all.unmetHours > 0) {
+    if (now.all().unmetHours() > 0) {
       families.parallelStream().forEach(this::run);
     }
   }
@@ -150,8 +76,8 @@ final class Remedies {
   /** Until all spells are prevented. */
   private void run(List<Change> family) {
     for (List<Change> next : steps(family)) {
-      next.parallelStream().forEach(this::outcome);
-      if (next.stream().anyMatch(c -> outcome(c).prevents(ALL))) {
+      next.parallelStream().forEach(runs::outcome);
+      if (next.stream().anyMatch(c -> runs.outcome(c).prevents(ALL))) {
         return;
       }
     }
@@ -203,7 +129,7 @@ final class Remedies {
     boolean isFound =
         found.stream()
             .anyMatch(r -> r.isFound() && (r.kind() == Kind.PANELS || r.kind() == Kind.STORAGE));
-    if (!isFound && now.all.unmetHours > 0) {
+    if (!isFound && now.all().unmetHours() > 0) {
       Change pair = pair();
       if (pair != null) {
         found.add(told(pair, ALL));
@@ -217,9 +143,10 @@ final class Remedies {
     var found = new ArrayList<Remedy>();
     for (List<Change> family : families) {
       Change first = family.get(0);
-      Outcome after = outcome(first);
-      boolean helps = now.all.unmetWh - after.all.unmetWh > LEAST_TOLD_SHARE * now.all.unmetWh;
-      if (first.isFree() && !after.isRefused() && helps && now.all.unmetWh > 0.0) {
+      Outcome after = runs.outcome(first);
+      boolean helps =
+          now.all().unmetWh() - after.all().unmetWh() > LEAST_TOLD_SHARE * now.all().unmetWh();
+      if (first.isFree() && !after.isRefused() && helps && now.all().unmetWh() > 0.0) {
         found.add(told(first, ALL));
       }
     }
@@ -235,14 +162,16 @@ final class Remedies {
     for (List<Change> step : steps(family)) {
       Change least = null;
       for (Change change : step) {
-        Outcome after = known.get(change);
+        Outcome after = runs.known(change);
         boolean prevents = after != null && after.prevents(spell);
         if (prevents && change.kind() != Kind.GENERATOR) {
           return change;
         }
         if (prevents
             && (least == null
-                || outcome(change).within(spell).runsLessThan(outcome(least).within(spell)))) {
+                || runs.outcome(change)
+                    .within(spell)
+                    .runsLessThan(runs.outcome(least).within(spell)))) {
           least = change;
         }
       }
@@ -257,15 +186,15 @@ final class Remedies {
   private void none(List<Change> family, int spell, List<Remedy> found) {
     Change best = null;
     for (Change change : family) {
-      Outcome after = known.get(change);
+      Outcome after = runs.known(change);
       boolean isBetter =
           after != null
               && !after.isRefused()
               && (best == null
-                  || after.within(spell).unmetWh < outcome(best).within(spell).unmetWh);
+                  || after.within(spell).unmetWh() < runs.outcome(best).within(spell).unmetWh());
       best = isBetter ? change : best;
     }
-    if (best != null && now.within(spell).unmetWh > 0.0) {
+    if (best != null && now.within(spell).unmetWh() > 0.0) {
       found.add(told(best, spell));
     }
   }
@@ -290,11 +219,11 @@ final class Remedies {
     }
     Change largest = storage.get(storage.size() - 1);
     for (Change more : panels) {
-      if (outcome(together(more, largest)).prevents(ALL)) {
+      if (runs.outcome(together(more, largest)).prevents(ALL)) {
         int low = -1, high = storage.size() - 1;
         while (high - low > 1) {
           int middle = (low + high) / 2;
-          if (outcome(together(more, storage.get(middle))).prevents(ALL)) {
+          if (runs.outcome(together(more, storage.get(middle))).prevents(ALL)) {
             high = middle;
           } else {
             low = middle;
@@ -322,24 +251,24 @@ final class Remedies {
   }
 
   private Remedy told(Change change, int spell) {
-    Outcome after = outcome(change);
-    boolean isFound = after.within(spell).unmetHours == 0;
+    Outcome after = runs.outcome(change);
+    boolean isFound = after.within(spell).unmetHours() == 0;
     return new Remedy(
         change.kind(),
         isFound ? change.said() : notEnough(change, spell),
         effect(change, after, spell, isFound),
         cost(after),
-        after.wires,
+        after.wires(),
         change.edits(),
         isFound,
         change.isFree(),
-        after.within(spell).unmetWh / (spell < 0 ? trials.years() : 1.0),
-        after.within(spell).unmetHours / (spell < 0 ? trials.years() : 1.0),
-        after.darkWinters);
+        after.within(spell).unmetWh() / (spell < 0 ? trials.years() : 1.0),
+        after.within(spell).unmetHours() / (spell < 0 ? trials.years() : 1.0),
+        after.darkWinters());
   }
 
   private Cost cost(Outcome after) {
-    BuyingCost buying = after.buying;
+    BuyingCost buying = after.buying();
     return buying == null
         ? new Cost(0.0, List.of(), null)
         : new Cost(buying.sumCost(), buying.unpriced(), moreYearlyCost(after));
@@ -349,8 +278,8 @@ final class Remedies {
   private @Nullable Double moreYearlyCost(Outcome after) {
     Costs costs = trials.home().costs();
     Double fuel = costs.fuelPerLitreCost(), hour = costs.perGeneratorHourCost();
-    double moreL = after.all.fuelL - now.all.fuelL;
-    double moreHours = after.all.generatorHours - now.all.generatorHours;
+    double moreL = after.all().fuelL() - now.all().fuelL();
+    double moreHours = after.all().generatorHours() - now.all().generatorHours();
     if (moreL == 0.0 && moreHours == 0.0) {
       return 0.0;
     }
@@ -378,21 +307,21 @@ final class Remedies {
     if (change.kind() == Kind.GENERATOR && !after.isRefused()) {
       double years = spell < 0 ? trials.years() : 1.0;
       Span span = after.within(spell);
-      if (isFound && span.generatorHours == 0) {
+      if (isFound && span.generatorHours() == 0) {
         return Said.of("effect.generator.before.spell");
       }
       String key = isFound ? "prevents" : "leaves";
       String of = spell < 0 ? "all" : "spell";
-      var hoursYear = new Hours(span.generatorHours / years);
-      var litres = new Litres(span.fuelL / years);
+      var hoursYear = new Hours(span.generatorHours() / years);
+      var litres = new Litres(span.fuelL() / years);
       return isFound
           ? Said.of("effect.generator." + key + "." + of, hoursYear, litres)
           : Said.of(
               "effect.generator." + key + "." + of,
               hoursYear,
               litres,
-              new Energy(span.unmetWh / years),
-              new Energy(now.within(spell).unmetWh / years));
+              new Energy(span.unmetWh() / years),
+              new Energy(now.within(spell).unmetWh() / years));
     }
     if (isFound) {
       return Said.of(spell < 0 ? "effect.prevents.all" : "effect.prevents.spell");
@@ -400,59 +329,11 @@ final class Remedies {
     double years = spell < 0 ? trials.years() : 1.0;
     return Said.of(
         spell < 0 ? "effect.leaves.all" : "effect.leaves.spell",
-        new Energy(after.within(spell).unmetWh / years),
-        new Hours(after.within(spell).unmetHours / years),
-        new Energy(now.within(spell).unmetWh / years),
-        new Hours(now.within(spell).unmetHours / years),
-        new Count(after.darkWinters),
+        new Energy(after.within(spell).unmetWh() / years),
+        new Hours(after.within(spell).unmetHours() / years),
+        new Energy(now.within(spell).unmetWh() / years),
+        new Hours(now.within(spell).unmetHours() / years),
+        new Count(after.darkWinters()),
         new Count(trials.winters().size()));
-  }
-
-  private Outcome outcome(Change change) {
-    Outcome before = known.get(change);
-    if (before == null) {
-      Scenario variant = change.of(file, library);
-      before = variant == null ? Outcome.REFUSED : outcome(variant);
-      known.put(change, before);
-    }
-    return before;
-  }
-
-  private Outcome outcome(Scenario variant) {
-    var spells = new ArrayList<Span>();
-    Span all = new Span(0.0, 0, 0, 0.0);
-    int dark = 0;
-    for (PartSpells part : parts) {
-      Ledger ledger = trials.brief(part.part, variant, Set.of(), null);
-      FuelUse fuel = Again.fuel(variant, ledger);
-      for (DarkSpell spell : part.spells) {
-        spells.add(within(ledger, fuel, spell.fromHour(), spell.toHour()));
-      }
-      all = all.and(within(ledger, fuel, 0, ledger.hours()));
-      for (Winter winter : ledger.forcing().calendar().winters(variant.site().isNorthern())) {
-        boolean isDark = within(ledger, null, winter.fromHour(), winter.toHour()).unmetHours > 0;
-        dark += winter.isWhole() && isDark ? 1 : 0;
-      }
-    }
-    BuyingCost buying = BuyingCost.of(trials.home(), variant);
-    List<String> wires = buying.isNothing() ? List.of() : overloaded(variant);
-    return new Outcome(spells, all, dark, buying, wires);
-  }
-
-  private List<String> overloaded(Scenario variant) {
-    return WireCheck.failing(variant).stream().filter(w -> !failingNow.contains(w)).toList();
-  }
-
-  private static Span within(Ledger ledger, @Nullable FuelUse fuel, int from, int to) {
-    double unmetWh = 0.0, fuelL = 0.0;
-    int unmetHours = 0, generatorHours = 0;
-    for (int h = from; h < to; h++) {
-      int at = h % ledger.hours();
-      unmetWh += ledger.unmetWh(at);
-      unmetHours += ledger.isUnmet(at) ? 1 : 0;
-      generatorHours += ledger.isGeneratorOn(at) ? 1 : 0;
-      fuelL += fuel == null ? 0.0 : fuel.litresL()[at];
-    }
-    return new Span(unmetWh, unmetHours, generatorHours, fuelL);
   }
 }

@@ -18,10 +18,10 @@ import greyspell.power.GeneratorRules;
 import greyspell.power.RunTimes;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
+import greyspell.study.ChangeRuns.PartSpells;
 import greyspell.study.Explanation.Edit;
 import greyspell.study.Explanation.Kind;
 import greyspell.study.Explanation.Remedy;
-import greyspell.study.Remedies.PartSpells;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +47,7 @@ final class RemediesTest {
     }
 
     List<Change> changes() {
-      return new Changes(file.scenario(null)).generator(file);
+      return GeneratorChanges.of(file.scenario(null), file);
     }
   }
 
@@ -145,7 +145,7 @@ final class RemediesTest {
     Trials trials = Trials.of(home, (what, done) -> {});
     Ledger dark = trials.books(0, home, Set.of());
     var variants = new ArrayList<Ledger>();
-    for (Change change : new Changes(home).generator(file)) {
+    for (Change change : GeneratorChanges.of(home, file)) {
       Scenario variant = change.of(file, null);
       assertNotNull(variant);
       variants.add(trials.books(0, variant, Set.of()));
@@ -197,7 +197,7 @@ final class RemediesTest {
             .remove("generator.home_hours")
             .set("generator.policy", "auto")
             .set("generator.permitted_hours", "00:00-24:00");
-    List<Change> changes = new Changes(file.scenario(null)).generator(file);
+    List<Change> changes = GeneratorChanges.of(file.scenario(null), file);
     assertFalse(changes.isEmpty());
     for (Change change : changes) {
       assertEquals("remedy.generator.sooner", change.said().key());
