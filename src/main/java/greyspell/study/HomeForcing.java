@@ -15,21 +15,16 @@ import greyspell.load.LoadLog;
 import greyspell.load.LoadPlan;
 import greyspell.load.LoadWeather;
 import greyspell.load.Priority;
-import greyspell.power.Charger;
 import greyspell.power.InverterSpec.Search;
 import greyspell.power.SearchMode;
-import greyspell.power.SourceHours;
-import greyspell.power.SourceLogReader;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Place;
-import greyspell.quantity.Show;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.scenario.Scenario.OtherSource;
 import greyspell.sky.PlaneIrradiance;
 import greyspell.storage.Enclosure;
 import greyspell.weather.WeatherSeries;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -42,9 +37,6 @@ import org.jspecify.annotations.Nullable;
  * does to the bank. Straight down the page, in the order of the flow.
  */
 final class HomeForcing {
-  /** For a source on the sockets' side of an inverter whose charger is not stated. */
-  private static final double USUAL_CHARGER_EFFICIENCY = 0.9; // common practice, no source
-
   private final Scenario scenario;
   private final HomeLight light;
   private final WeatherSeries weather;
@@ -169,7 +161,9 @@ final class HomeForcing {
     put(asked, columns);
     OtherSource other = scenario.otherSource();
     if (other != null && !without.has(Effect.OTHER_SOURCE)) {
-      columns.otherBusWh = otherWh(other);
+      columns.otherBusWh =
+          OtherSourceHours.busWh(
+              scenario, other, weather.calendar(), light.keptUnderAnySky(), assumptions);
     }
   }
 
@@ -202,36 +196,6 @@ final class HomeForcing {
     return without.has(Effect.THAT_DAYS_LOAD)
         ? light.kept().get(new UsualKey(asked, part), () -> without.load(wh, weather.calendar()))
         : wh;
-  }
-
-  private double[] otherWh(OtherSource other) {
-    SourceHours hours =
-        light
-            .keptUnderAnySky()
-            .get(
-                new SourceKey(other),
-                () ->
-                    SourceLogReader.read(
-                            Path.of(other.resolvedPath()),
-                            other.file(),
-                            scenario.site().utcOffsetH())
-                        .on(weather.calendar()));
-    assumptions.add(new Assumption("other_source", other.name(), hours.told()));
-    double[] wh = hours.wh();
-    Charger charger = scenario.inverter().charger();
-    if (!other.isDirectCurrent()) {
-      double efficiency = charger == null ? USUAL_CHARGER_EFFICIENCY : charger.efficiency();
-      wh = wh.clone();
-      for (int h = 0; h < wh.length; h++) {
-        wh[h] *= efficiency;
-      }
-      assumptions.add(
-          new Assumption(
-              "other_source.bus",
-              "taken to the bus through the charger at " + Show.percent(efficiency),
-              "what it feeds straight to the sockets is not told apart, so its gain is on the low side"));
-    }
-    return wh;
   }
 
   /** What the system itself draws, and what cold does to the bank. */
@@ -325,8 +289,6 @@ final class HomeForcing {
   private record LightKey() {}
 
   private record AsleepKey(LoadHours asked, Search search) {}
-
-  private record SourceKey(OtherSource other) {}
 
   private record LoadWeatherKey() {}
 
