@@ -48,13 +48,14 @@ final class CausesPicture extends Picture {
   }
 
   static CausesPicture of(Shares shares, Words words, Span span) {
-    var parts = new ArrayList<Part>();
     double seasonShare = 0.0;
     var description = new StringBuilder();
     for (Part part : shares.parts()) {
       seasonShare += part.cause().isSeason() ? part.ofWholeShare() : 0.0;
+    }
+    List<Part> parts = fewer(shares.parts(), span.isColumn() ? LEAST_COLUMN_SHARE : LEAST_SHARE);
+    for (Part part : parts) {
       if (Math.abs(part.ofWholeShare()) >= LEAST_SHARE) {
-        parts.add(part);
         description.append(
             words.say(
                 "picture.causes.line",
@@ -67,19 +68,19 @@ final class CausesPicture extends Picture {
         words.say("picture.causes.title", words.percent(seasonShare)),
         words.say("picture.causes.note"),
         description.toString(),
-        span.isColumn() ? fewer(parts) : List.copyOf(parts),
+        parts,
         words,
         span);
   }
 
-  /** What is small and can be changed goes in with the small ones. */
-  private static List<Part> fewer(List<Part> parts) {
+  /** What is small and can be changed goes in with the small ones, before any is left out. */
+  private static List<Part> fewer(List<Part> parts, double leastShare) {
     var kept = new ArrayList<Part>();
     double wh = 0.0, share = 0.0;
     for (Part part : parts) {
       boolean isSmall =
           part.cause() == WinterCause.SMALLER_TOGETHER
-              || (!part.cause().isSeason() && Math.abs(part.ofWholeShare()) < LEAST_COLUMN_SHARE);
+              || (!part.cause().isSeason() && Math.abs(part.ofWholeShare()) < leastShare);
       wh += isSmall ? part.wh() : 0.0;
       share += isSmall ? part.ofWholeShare() : 0.0;
       if (!isSmall) {
@@ -89,6 +90,7 @@ final class CausesPicture extends Picture {
     if (wh != 0.0) {
       kept.add(new Part(WinterCause.SMALLER_TOGETHER, wh, 0.0, share, wh, List.of()));
     }
+    kept.removeIf(part -> Math.abs(part.ofWholeShare()) < LEAST_SHARE);
     return List.copyOf(kept);
   }
 

@@ -104,4 +104,9 @@ public final class Look {
     double round = part <= 1.3 ? 1.0 : part <= 2.7 ? 2.0 : part <= 6.5 ? 5.0 : 10.0;
     return round * power;
   }
+
+  /** So many that two neighbours on a scale of this step do not read alike. */
+  static int decimals(double step) {
+    return Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
+  }
 }

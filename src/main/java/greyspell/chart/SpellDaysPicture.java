@@ -32,15 +32,23 @@ final class SpellDaysPicture extends Picture {
   private final double left;
   private final Tall tall;
   private final double keyTall;
+  private final String sun;
 
   private SpellDaysPicture(
-      String title, String note, String description, List<Column> columns, Words words, Span span) {
-    super("worst-spell", title, note, description, tall(words, span), span);
+      String title,
+      String note,
+      String description,
+      List<Column> columns,
+      String sun,
+      Words words,
+      Span span) {
+    super("worst-spell", title, note, description, tall(sun, words, span), span);
+    this.sun = sun;
     this.columns = columns;
     this.words = words;
     left = span.isColumn() ? 40.0 : 46.0;
     tall = span.isColumn() ? IN_COLUMN : ON_PAGE;
-    keyTall = WordedKey.height(span, key(words));
+    keyTall = WordedKey.height(span, key(sun, words));
     double most = 1.0;
     for (Column c : columns) {
       most = Math.max(most, Math.max(c.sunWh, c.needWh));
@@ -48,18 +56,18 @@ final class SpellDaysPicture extends Picture {
     mostWh = most * 1.06;
   }
 
-  private static List<String> key(Words words) {
+  private static List<String> key(String sun, Words words) {
     return List.of(
-        words.say("picture.sun"),
+        sun,
         words.say("picture.need"),
         words.say("picture.unmet"),
         words.say("picture.charge"),
         words.say("picture.off"));
   }
 
-  private static double tall(Words words, Span span) {
+  private static double tall(String sun, Words words, Span span) {
     Tall t = span.isColumn() ? IN_COLUMN : ON_PAGE;
-    return WordedKey.height(span, key(words))
+    return WordedKey.height(span, key(sun, words))
         + t.unitPx
         + t.barsPx
         + t.gapPx
@@ -71,6 +79,7 @@ final class SpellDaysPicture extends Picture {
     DarkSpell dark = spell.spell();
     List<SpellDay> days = dark.days();
     int joined = (days.size() + MOST_COLUMNS - 1) / MOST_COLUMNS;
+    boolean hasOther = days.stream().anyMatch(d -> d.otherWh() > 0.0);
     var columns = new ArrayList<Column>();
     var description = new StringBuilder(words.say("picture.spell.describe"));
     for (int k = 0; k < days.size(); k += joined) {
@@ -79,12 +88,12 @@ final class SpellDaysPicture extends Picture {
     for (SpellDay d : days) {
       description.append(
           words.say(
-              "picture.spell.line",
+              hasOther ? "picture.spell.line.both" : "picture.spell.line",
               words.day(d.date()),
-              words.number(d.solarBusWh() / 1000.0, 1),
-              words.number(d.needWh() / 1000.0, 1),
+              words.kwh(d.solarBusWh() + d.otherWh()),
+              words.kwh(d.needWh()),
               words.percent(d.endChargeShare()),
-              words.number(d.unmetWh() / 1000.0, 1)));
+              words.kwh(d.unmetWh())));
     }
     SpellDay first = days.get(0), last = days.get(days.size() - 1);
     return new SpellDaysPicture(
@@ -99,6 +108,7 @@ final class SpellDaysPicture extends Picture {
             : words.say("picture.spell.note_joined", words.days(joined)),
         description.toString(),
         columns,
+        words.say(hasOther ? "picture.both" : "picture.sun"),
         words,
         span);
   }
@@ -122,7 +132,7 @@ final class SpellDaysPicture extends Picture {
   @Override
   void plot(Canvas canvas, double top, double height) {
     var key = new WordedKey(canvas, span(), top + 2.0);
-    key.filled(words.say("picture.sun"), Look.SUN);
+    key.filled(sun, Look.SUN);
     key.filled(words.say("picture.need"), Look.HOUSE);
     key.hatched(words.say("picture.unmet"), Look.UNMET_PALE, Look.UNMET, true);
     key.filled(words.say("picture.charge"), Look.CHARGE);
@@ -162,7 +172,7 @@ final class SpellDaysPicture extends Picture {
     for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
       double y = low - kwh * 1000.0 / mostWh * (low - high);
       canvas.line(left, y, span().right(), y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
-      String figure = words.number(kwh, stepKwh < 1.0 ? 1 : 0);
+      String figure = words.number(kwh, Look.decimals(stepKwh));
       canvas.text(left - 6.0, y + 4.0, figure, Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }
   }

@@ -33,18 +33,19 @@ final class SunNeedPicture extends Picture {
         title,
         note,
         description,
-        WordedKey.height(span, key(words)) + (span.isColumn() ? 164.0 : 262.0),
+        WordedKey.height(span, key(words, hasOther(months))) + (span.isColumn() ? 164.0 : 262.0),
         span);
     this.months = months;
     this.words = words;
-    left = span.isColumn() ? 26.0 : 46.0;
-    keyTall = WordedKey.height(span, key(words));
+    keyTall = WordedKey.height(span, key(words, hasOther(months)));
     double sunWh = 0.0, needWh = 1.0;
     for (MonthLine m : months) {
-      sunWh = Math.max(sunWh, m.solarWh() + m.otherWh());
+      sunWh = Math.max(sunWh, broughtWh(m));
       needWh = Math.max(needWh, m.needWh());
     }
     mostWh = 1.06 * Math.max(needWh, Math.min(sunWh, needWh * MOST_SUN_SHOWN));
+    boolean isFine = Look.decimals(Look.step(mostWh / 1000.0)) > 1;
+    left = !span.isColumn() ? 46.0 : isFine ? 36.0 : 26.0;
   }
 
   @Override
@@ -52,9 +53,18 @@ final class SunNeedPicture extends Picture {
     return true;
   }
 
-  private static List<String> key(Words words) {
+  private static boolean hasOther(List<MonthLine> months) {
+    return months.stream().anyMatch(m -> m.otherWh() > 0.0);
+  }
+
+  /** With the second source, whose energy is part of the bars. */
+  private static double broughtWh(MonthLine m) {
+    return m.solarWh() + m.otherWh();
+  }
+
+  private static List<String> key(Words words, boolean hasOther) {
     return List.of(
-        words.say("picture.sun_used"),
+        words.say(hasOther ? "picture.both_used" : "picture.sun_used"),
         words.say("picture.sun_left"),
         words.say("picture.need"),
         words.say("picture.unmet"));
@@ -69,25 +79,27 @@ final class SunNeedPicture extends Picture {
     }
     MonthLine dullest = months.get(0);
     for (MonthLine m : months) {
-      dullest = m.solarWh() / m.needWh() < dullest.solarWh() / dullest.needWh() ? m : dullest;
+      dullest = broughtWh(m) / m.needWh() < broughtWh(dullest) / dullest.needWh() ? m : dullest;
     }
+    String both = hasOther(months) ? ".both" : "";
     var description = new StringBuilder(words.say("picture.months.describe"));
     for (MonthLine m : months) {
       description.append(
           words.say(
-              "picture.months.line",
+              "picture.months.line" + both,
               words.month(m.month()),
-              words.number(m.solarWh() / 1000.0, 1),
-              words.number(m.needWh() / 1000.0, 1),
-              words.number(m.curtailedWh() / 1000.0, 1)));
+              words.kwh(broughtWh(m)),
+              words.kwh(m.needWh()),
+              words.kwh(m.curtailedWh())));
     }
     return new SunNeedPicture(
         words.say(
-            dullest.solarWh() > dullest.needWh() && dullest.unmetWh() > 0.0
-                ? "picture.months.title_enough"
-                : "picture.months.title",
+            (broughtWh(dullest) > dullest.needWh() && dullest.unmetWh() > 0.0
+                    ? "picture.months.title_enough"
+                    : "picture.months.title")
+                + both,
             words.month(dullest.month()),
-            words.energy(dullest.solarWh()),
+            words.energy(broughtWh(dullest)),
             words.energy(dullest.needWh())),
         words.say("picture.months.note"),
         description.toString(),
@@ -99,11 +111,11 @@ final class SunNeedPicture extends Picture {
   @Override
   void plot(Canvas canvas, double top, double height) {
     var key = new WordedKey(canvas, span(), top + 2.0);
-    key.filled(words.say("picture.sun_used"), Look.SUN);
+    key.filled(words.say(hasOther(months) ? "picture.both_used" : "picture.sun_used"), Look.SUN);
     key.hatched(words.say("picture.sun_left"), Look.PAPER, Look.SUN_EDGE, false);
     key.lined(words.say("picture.need"), Look.HOUSE);
     key.hatched(words.say("picture.unmet"), Look.UNMET_PALE, Look.UNMET, true);
-    double high = top + keyTall + (span().isColumn() ? 30.0 : 40.0);
+    double high = top + keyTall + (span().isColumn() ? 30.0 : 46.0);
     double low = top + height - (span().isColumn() ? AXIS - 8.0 : AXIS);
     scale(canvas, high, low);
     double slot = (span().right() - left) / 12.0;
@@ -120,7 +132,7 @@ final class SunNeedPicture extends Picture {
   private void scale(Canvas canvas, double high, double low) {
     canvas.text(
         span().margin,
-        high - (span().isColumn() ? 17.0 : 14.0),
+        high - (span().isColumn() ? 17.0 : 22.0),
         words.say("picture.kwh_day"),
         Look.TICK,
         false,
@@ -130,20 +142,21 @@ final class SunNeedPicture extends Picture {
     for (double kwh = 0.0; kwh * 1000.0 <= mostWh; kwh += stepKwh) {
       double y = y(kwh * 1000.0, high, low);
       canvas.line(left, y, span().right(), y, kwh == 0.0 ? Look.AXIS : Look.GRID, 1.0, false);
-      String figure = words.number(kwh, stepKwh < 1.0 ? 1 : 0);
+      String figure = words.number(kwh, Look.decimals(stepKwh));
       canvas.text(left - 6.0, y + 4.0, figure, Look.TICK, false, Look.FAINT_INK, Anchor.END);
     }
   }
 
   private void month(Canvas canvas, MonthLine m, double x, double slot, double high, double low) {
-    double sunWh = m.solarWh() + m.otherWh();
+    double sunWh = broughtWh(m);
     double usedWh = Math.max(0.0, sunWh - m.curtailedWh());
     double bar = x + slot * 0.16, wide = slot * 0.68;
     double used = y(usedWh, high, low), all = y(sunWh, high, low);
     canvas.rect(bar, used, wide, low - used, Look.SUN);
     canvas.hatch(bar, all, wide, used - all, 5.0, Look.SUN_EDGE, false);
     if (sunWh > mostWh) {
-      String figure = words.number(sunWh / 1000.0, 0);
+      double kwh = sunWh / 1000.0;
+      String figure = words.number(kwh, kwh >= 9.95 ? 0 : kwh >= 0.995 ? 1 : 2);
       canvas.text(
           bar + wide * 0.5, high - 4.0, figure, Look.TICK, false, Look.SUN_EDGE, Anchor.MIDDLE);
     }

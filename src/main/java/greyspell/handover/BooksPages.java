@@ -20,9 +20,6 @@ import java.util.Set;
 final class BooksPages {
   private static final int MOST_SPELLS = 20;
 
-  /** Half of a table's last digit. */
-  private static final double LEAST_SHOWN_WH = 50.0;
-
   /** Losses on the way from the light to the sun that is used, by name. */
   private static final Set<String> BEFORE_USE =
       Set.of(
@@ -65,7 +62,7 @@ final class BooksPages {
 
   private void months() {
     sheet.section("books");
-    boolean hasMore = told.hasGenerator() || told.home().otherSource() != null;
+    boolean hasMore = told.hasGenerator() || told.hasOther();
     var rows = new ArrayList<Row>();
     for (int month = 1; month <= 12; month++) {
       var figures = new ArrayList<Figures>();
@@ -91,7 +88,11 @@ final class BooksPages {
             "head.unmet",
             "head.hours"));
     sheet.table("section.books", head, rows, false);
-    sheet.small("books.note");
+    String note = words.say("books.note");
+    Figures total = told.result().outcome().total();
+    boolean isLetGo =
+        total.loadWh() - total.servedWh() - total.unmetWh() >= sheet.leastShownWh() * told.years();
+    sheet.add(Block.Text.small(isLetGo ? note + " " + words.say("books.let_go") : note));
   }
 
   private Row books(String name, List<Figures> figures, boolean hasMore) {
@@ -214,14 +215,18 @@ final class BooksPages {
       return;
     }
     var rows = new ArrayList<Row>();
-    for (Explanation.Spell s :
-        why.spells().subList(0, Math.min(MOST_SPELLS, why.spells().size()))) {
+    List<Explanation.Spell> spells = why.spells();
+    int most = Math.min(MOST_SPELLS, spells.size());
+    boolean hasHalf = false;
+    for (Explanation.Spell s : spells.subList(0, most)) {
+      boolean isHalf = !why.isInWholeWinter(s);
+      hasHalf |= isHalf;
       List<SpellDay> days = s.spell().days();
       rows.add(
           Row.of(
-              why.isInWholeWinter(s)
-                  ? sheet.winter(s.winter())
-                  : words.say("explain.text.of_half", s.winter()),
+              isHalf
+                  ? words.say("spells.half", sheet.winter(s.winter()))
+                  : sheet.winter(s.winter()),
               words.day(days.get(0).date()),
               words.number(days.size(), 0),
               words.number(s.spell().unmetHours(), 0),
@@ -236,8 +241,23 @@ final class BooksPages {
             "head.winter", "head.from", "head.days", "head.hours", "head.unmet", "head.main_cause"),
         rows,
         false);
-    worst(why.spells().get(0));
+    belowSpells(spells.subList(most, spells.size()), hasHalf);
+    worst(spells.get(0));
     causes();
+  }
+
+  private void belowSpells(List<Explanation.Spell> leftOut, boolean hasHalf) {
+    var notes = new ArrayList<String>();
+    if (hasHalf) {
+      notes.add(words.say("spells.half.note"));
+    }
+    if (!leftOut.isEmpty()) {
+      double wh = leftOut.stream().mapToDouble(s -> s.spell().unmetWh()).sum();
+      notes.add(words.say("spells.more", words.number(leftOut.size(), 0), words.energy(wh)));
+    }
+    if (!notes.isEmpty()) {
+      sheet.add(Block.Text.small(String.join(" ", notes)));
+    }
   }
 
   /** Of all that was missing: page one draws them, here they stand one by one. */
@@ -274,7 +294,7 @@ final class BooksPages {
 
   /** Never "0.0": drawn shares are never that sure. */
   private String error(double wh) {
-    return wh < LEAST_SHOWN_WH ? "< " + sheet.kwh(2.0 * LEAST_SHOWN_WH) : sheet.kwh(wh);
+    return wh < sheet.leastShownWh() ? "< " + sheet.kwh(2.0 * sheet.leastShownWh()) : sheet.kwh(wh);
   }
 
   private void worst(Explanation.Spell spell) {
@@ -292,7 +312,7 @@ final class BooksPages {
                   words.number(d.unmetHours(), 0)),
               d.unmetHours() > 0));
     }
-    sheet.table("client.worst", Keys.SPELL_DAYS, rows, false);
+    sheet.table("client.worst", Keys.spellDays(told.hasOther()), rows, false);
     sheet.add(
         Block.Text.of(
             String.join(" ", spell.story().stream().map(said -> words.say(said)).toList())));
@@ -309,7 +329,10 @@ final class BooksPages {
     for (Remedy r : why.remedies()) {
       var cells = new ArrayList<String>();
       String said = words.say(r.said());
-      cells.add(r.isFound() ? RemedyCost.withWires(said, r.wires(), words) : said);
+      cells.add(
+          r.isFound()
+              ? RemedyCost.withWires(RemedyCost.withRunning(said, r, words), r.wires(), words)
+              : said);
       cells.add(words.say(r.isFound() ? "yes" : "no"));
       cells.add(sheet.kwh(r.afterUnmetWh()));
       cells.add(words.number(r.afterUnmetHours(), 0));
@@ -361,6 +384,10 @@ final class BooksPages {
     rows.add(
         new Row(
             List.of(words.say("losses.used"), sheet.kwh(f.solarUsedWh() / told.years())), true));
+    double othersWh = f.beyond().generatorWh() + f.beyond().otherUsedWh();
+    if (othersWh > 0.0) {
+      rows.add(Row.of(words.say("losses.others"), sheet.kwh(othersWh / told.years())));
+    }
     losses(rows, f, false);
     rows.add(
         new Row(List.of(words.say("losses.served"), sheet.kwh(f.servedWh() / told.years())), true));
@@ -372,7 +399,7 @@ final class BooksPages {
   private void losses(List<Row> rows, Figures figures, boolean isBefore) {
     for (Named loss : figures.lossesWh()) {
       if (BEFORE_USE.contains(loss.name()) == isBefore
-          && Math.abs(loss.wh()) >= 50.0 * told.years()) {
+          && Math.abs(loss.wh()) >= sheet.leastShownWh() * told.years()) {
         rows.add(Row.of(words.say("loss." + loss.name()), sheet.kwh(loss.wh() / told.years())));
       }
     }

@@ -47,7 +47,7 @@ final class ClientPage {
     this.told = told;
     why = told.explanation();
     this.words = words;
-    sheet = new Sheet(words);
+    sheet = new Sheet(words, told.kwhDecimals());
   }
 
   static List<Block> of(Told told, Words words) {
@@ -142,7 +142,7 @@ final class ClientPage {
     sheet.add(
         new Figure(
             HandoverPictures.months(why, words),
-            sheet.made("client.sun_and_need", Keys.SUN_NEED, monthRows(), false)));
+            sheet.made("client.sun_and_need", Keys.sunNeed(told.hasOther()), monthRows(), false)));
   }
 
   private List<Row> monthRows() {
@@ -174,7 +174,7 @@ final class ClientPage {
     sheet.add(
         new Figure(
             HandoverPictures.spell(worst, words),
-            sheet.made("client.worst", Keys.SPELL_DAYS, spellRows(worst), false)));
+            sheet.made("client.worst", Keys.spellDays(told.hasOther()), spellRows(worst), false)));
   }
 
   private List<Row> spellRows(Explanation.Spell spell) {
@@ -240,15 +240,15 @@ final class ClientPage {
     sheet.items(
         paid.stream()
             .limit(MOST_REMEDIES)
-            .map(r -> RemedyCost.after(withWires(r), r.cost(), currency, words))
+            .map(r -> RemedyCost.after(changed(r), r.cost(), currency, words))
             .toList());
     if (paid.size() > MOST_REMEDIES) {
       sheet.text("client.remedies.see");
     }
   }
 
-  private String withWires(Remedy remedy) {
-    String change = brief(remedy.said());
+  private String changed(Remedy remedy) {
+    String change = RemedyCost.withRunning(brief(remedy.said()), remedy, words);
     return remedy.wires().isEmpty() ? change : words.say("client.remedies.wires", change);
   }
 

@@ -75,7 +75,7 @@ public final class Handover {
             PlayGrids.of(result),
             hash(home),
             version());
-    var technical = new Sheet(words);
+    var technical = new Sheet(words, told.kwhDecimals());
     SitePages.add(told, technical);
     EquipmentPages.add(told, technical);
     BooksPages.add(told, technical);

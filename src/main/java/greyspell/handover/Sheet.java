@@ -20,11 +20,13 @@ final class Sheet {
               + "|-?[0-9.]+ [A-Za-z0-9/²³%]+|[a-z_]+");
 
   private final Words words;
+  private final int kwhDecimals;
   private final List<Block> blocks = new ArrayList<>();
   private List<Fact> facts = new ArrayList<>();
 
-  Sheet(Words words) {
+  Sheet(Words words, int kwhDecimals) {
     this.words = words;
+    this.kwhDecimals = kwhDecimals;
   }
 
   Words words() {
@@ -94,7 +96,17 @@ final class Sheet {
 
   /** "29.3" in a table of kWh. */
   String kwh(double wh) {
-    return words.number(wh / 1000.0, 1);
+    return words.number(wh / 1000.0, kwhDecimals);
+  }
+
+  /** Of a single appliance: "0.61". */
+  String fineKwh(double wh) {
+    return words.number(wh / 1000.0, Math.max(2, kwhDecimals));
+  }
+
+  /** Half of the last digit of {@link #kwh}. */
+  double leastShownWh() {
+    return 500.0 * Math.pow(10.0, -kwhDecimals);
   }
 
   /** A winter's name: "2021/22" stays, "winter 18" is said in the language. */

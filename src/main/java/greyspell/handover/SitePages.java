@@ -174,12 +174,12 @@ final class SitePages {
               words.name(book.name()),
               words.say("priority." + book.priority().name().toLowerCase(Locale.ROOT)),
               evidence(book.evidence()),
-              words.number(audit.dayWh(book, dark) / 1000.0, 2),
-              words.number(audit.dayWh(book, bright) / 1000.0, 2),
+              sheet.fineKwh(audit.dayWh(book, dark)),
+              sheet.fineKwh(audit.dayWh(book, bright)),
               words.say(
                   "range",
-                  words.number(audit.daily(book.lowYearlyWh()) / 1000.0, 2),
-                  words.number(audit.daily(book.highYearlyWh()) / 1000.0, 2))));
+                  sheet.fineKwh(audit.daily(book.lowYearlyWh())),
+                  sheet.fineKwh(audit.daily(book.highYearlyWh())))));
     }
     sheet.table(
         "section.load",
@@ -219,7 +219,7 @@ final class SitePages {
             Row.of(
                 words.say("loss." + part.name()),
                 words.number(meanW, 1),
-                words.number(meanW * 24.0 / 1000.0, 2)));
+                sheet.fineKwh(meanW * 24.0)));
       }
     }
     sheet.table("load.always_on", List.of("head.part", "head.watts", "head.kwh_day"), rows, false);

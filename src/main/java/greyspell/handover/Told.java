@@ -48,6 +48,16 @@ record Told(
     return 18 - darkMonth();
   }
 
+  boolean hasOther() {
+    return home().otherSource() != null;
+  }
+
+  /** Of kWh in tables: so many that a day of this house does not read as nought. */
+  int kwhDecimals() {
+    double dayWh = audit.daily(audit.yearlyWh());
+    return dayWh < 300.0 ? 3 : dayWh < 1500.0 ? 2 : 1;
+  }
+
   boolean hasGenerator() {
     return home().generator() != null;
   }

@@ -108,6 +108,51 @@ class GermanTest {
     assertEquals(year, hours, 12 * 0.05);
   }
 
+  private static double kwh(Block.Row row) {
+    return Double.parseDouble(row.cells().get(1).replace(".", "").replace(',', '.'));
+  }
+
+  /** Its generator's energy stands among the losses, or what is served could not be added up. */
+  @Test
+  void lossesCloseWithWhatTheGeneratorGave() {
+    double left = 0.0;
+    boolean isClosed = false;
+    for (Block block : handed.pages.technical()) {
+      if (block instanceof Block.Table t
+          && t.caption().equals(handed.words.say("section.losses"))) {
+        for (Block.Row row : t.rows()) {
+          String name = row.cells().get(0);
+          if (name.equals(handed.words.say("losses.served"))) {
+            // what the bank gained stands in no row
+            assertEquals(kwh(row), left, 5.0);
+            isClosed = true;
+          } else if (name.equals(handed.words.say("losses.others"))) {
+            assertTrue(kwh(row) > 100.0);
+            left += kwh(row);
+          } else {
+            left = row.isMarked() ? kwh(row) : left - kwh(row);
+          }
+        }
+      }
+    }
+    assertTrue(isClosed);
+  }
+
+  @Test
+  void spellsThatTheTableLeavesOutAreCountedBelowIt() {
+    var spells = handed.explanation.spells();
+    assertTrue(spells.size() > 20);
+    double wh =
+        spells.subList(20, spells.size()).stream().mapToDouble(s -> s.spell().unmetWh()).sum();
+    String more =
+        handed.words.say(
+            "spells.more", handed.words.number(spells.size() - 20.0, 0), handed.words.energy(wh));
+    String half = handed.words.say("spells.half.note");
+    assertTrue(
+        handed.pages.technical().stream()
+            .anyMatch(b -> b instanceof Block.Text t && t.text().equals(half + " " + more)));
+  }
+
   /** By a plain run of the changed file, at 1.80 a litre. */
   @Test
   void whatAnOptionBurnsMoreIsTheDifferenceOfTwoRuns() {

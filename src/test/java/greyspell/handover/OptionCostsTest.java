@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.cause.Said;
+import greyspell.cause.SaidValue;
+import greyspell.cause.SaidValue.Hours;
+import greyspell.report.RemedyCost;
 import greyspell.scenario.Scenario.Costs;
 import greyspell.study.Explanation.Cost;
 import greyspell.study.Explanation.Kind;
@@ -52,6 +55,38 @@ class OptionCostsTest {
     assertEquals("–", EN.moreYearly(remedy(false, 14_500.0, "", 5.0)));
     assertFalse(OptionCosts.doesRun(List.of(remedy(false, 0.0, "", 5.0))));
     assertTrue(OptionCosts.doesRun(List.of(remedy(true, 0.0, "", 5.0))));
+  }
+
+  @Test
+  void aGeneratorThatIsEnoughTellsItsHoursAndLitres() {
+    Said said = Said.of("remedy.clean");
+    Said runs =
+        Said.of("effect.generator.prevents.all", new Hours(114.0), new SaidValue.Litres(164.0));
+    Remedy generator =
+        new Remedy(
+            Kind.GENERATOR,
+            said,
+            runs,
+            new Cost(0.0, List.of(), null),
+            List.of(),
+            List.of(),
+            true,
+            false,
+            0,
+            0,
+            0);
+    assertEquals(
+        "Start it. That is 114 hours and 164 litres a year.",
+        RemedyCost.withRunning("Start it.", generator, EN.words()));
+    assertEquals("Buy.", RemedyCost.withRunning("Buy.", remedy(true, 1.0, "", 0.0), EN.words()));
+  }
+
+  @Test
+  void wiresHaveTheNamesOfTheLanguage() {
+    Words german = Words.of("de", Units.METRIC);
+    String told =
+        RemedyCost.withWires("X.", List.of("array to controller, own plane", "own"), german);
+    assertTrue(told.contains("(Module zum Regler, own plane, own)"), told);
   }
 
   @Test

@@ -1,8 +1,11 @@
 package greyspell.handover;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import greyspell.cause.Said;
+import greyspell.chart.Pictures;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.ScenarioEdit;
 import greyspell.study.ElectricalCheck;
@@ -63,6 +66,34 @@ class PageOneTest {
       Pages pages = Handover.pages(result, why, check, words);
       for (Paper paper : Paper.values()) {
         assertNotEquals(TWO_PAGES, Pdf.fit(pages, words, paper), language + " " + paper);
+      }
+      noDaysNeedReadsAsNought(pages, words);
+      secondSourceIsNamed(pages, words, result.scenario().otherSource() != null);
+    }
+  }
+
+  /** A hut asks for a few Wh a day. */
+  private static void noDaysNeedReadsAsNought(Pages pages, Words words) {
+    int seen = 0;
+    for (Block block : pages.technical()) {
+      if (block instanceof Block.Table t && t.caption().equals(words.say("client.worst"))) {
+        for (Block.Row row : t.rows()) {
+          assertTrue(row.cells().get(2).matches(".*[1-9].*"), row.toString());
+          seen++;
+        }
+      }
+    }
+    assertTrue(seen > 0);
+  }
+
+  /** Its energy is part of the bars and of the first column. */
+  private static void secondSourceIsNamed(Pages pages, Words words, boolean hasOther) {
+    for (Block block : pages.client()) {
+      if (block instanceof Block.Figure f
+          && f.figures().caption().equals(words.say("client.sun_and_need"))) {
+        String svg = Pictures.svg(f.pictures().column());
+        assertEquals(hasOther, svg.contains(words.say("picture.both_used")));
+        assertEquals(hasOther, f.figures().head().contains(words.say("head.both")));
       }
     }
   }
