@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * Solar energy of one plane or of several, hour by hour: nominal minus all losses is available, to
@@ -31,6 +32,13 @@ public final class SolarHours {
     }
     cableHeatWh = rubbishWh;
     this.availableWh = availableWh;
+  }
+
+  private SolarHours(SolarHours other) {
+    nominalWh = other.nominalWh;
+    lossWh.putAll(other.lossWh);
+    cableHeatWh = other.cableHeatWh;
+    availableWh = other.availableWh.clone();
   }
 
   /**
@@ -108,6 +116,52 @@ public final class SolarHours {
       all.availableWh[h] = keptWh - allHeatWh;
     }
     return all;
+  }
+
+  /**
+   * As if some losses were not there: each is given back at the end, and the losses after it are
+   * not worked out anew. Only snow is, since it may take all: light that it keeps off does not come
+   * back with what was booked before it.
+   */
+  public SolarHours without(Set<ArrayLoss> out) {
+    if (out.isEmpty()) {
+      return this;
+    }
+    var rest = new SolarHours(this);
+    var none = new double[hours()];
+    double[] snowShare = out.contains(ArrayLoss.SNOW) ? none : snowShare();
+    double[] moreSnowWh = lossWh(ArrayLoss.SNOW).clone();
+    for (ArrayLoss loss : ArrayLoss.values()) {
+      if (!out.contains(loss)) {
+        continue;
+      }
+      double[] wh = lossWh(loss);
+      double[] heldShare = loss.compareTo(ArrayLoss.SNOW) < 0 ? snowShare : none;
+      for (int h = 0; h < wh.length; h++) {
+        double heldWh = wh[h] * heldShare[h];
+        moreSnowWh[h] += heldWh;
+        rest.availableWh[h] += wh[h] - heldWh;
+      }
+      rest.lossWh.put(loss, none);
+    }
+    if (!out.contains(ArrayLoss.SNOW)) {
+      rest.lossWh.put(ArrayLoss.SNOW, moreSnowWh);
+    }
+    return rest;
+  }
+
+  /** Of the light that comes as far. */
+  private double[] snowShare() {
+    double[] snowWh = lossWh(ArrayLoss.SNOW);
+    var share = new double[hours()];
+    for (int h = 0; h < share.length; h++) {
+      double upToWh = nominalWh[h];
+      for (ArrayLoss loss : ArrayLoss.values()) {
+        upToWh -= loss.compareTo(ArrayLoss.SNOW) < 0 ? lossWh(loss)[h] : 0.0;
+      }
+      share[h] = upToWh > 0.0 ? Math.min(1.0, snowWh[h] / upToWh) : 0.0;
+    }
+    return share;
   }
 
   private static void times(double[] from, int count, double[] to) {

@@ -137,12 +137,14 @@ public final class DarkSpells {
   private List<SpellDay> days(int from, int to) {
     var days = new ArrayList<SpellDay>();
     for (int day = from / 24; day * 24 < to; day++) {
-      days.add(day(day * 24 % hours));
+      days.add(day(day * 24, from, to));
     }
     return days;
   }
 
-  private SpellDay day(int from) {
+  /** What went unserved counts within the spell, all else of the whole day. */
+  private SpellDay day(int day, int spellFrom, int spellTo) {
+    int from = day % hours;
     HourCalendar calendar = ledger.forcing().calendar();
     double solarWh = 0.0, otherWh = 0.0, generatorWh = 0.0, need = 0.0;
     double askedWh = 0.0, unmetWh = 0.0, letGoWh = 0.0;
@@ -154,9 +156,12 @@ public final class DarkSpells {
       generatorWh += ledger.generatorWh(h);
       need += needWh[h];
       askedWh += ledger.askedWh(h);
-      unmetWh += ledger.unmetWh(h);
       letGoWh += ledger.letGoWh(h);
-      unmetHours += ledger.isUnmet(h) ? 1 : 0;
+      int counted = day + h - from;
+      if (counted >= spellFrom && counted < spellTo) {
+        unmetWh += ledger.unmetWh(h);
+        unmetHours += ledger.isUnmet(h) ? 1 : 0;
+      }
       lowestWh = Math.min(lowestWh, ledger.chargeWh()[h]);
     }
     double windowWh = ledger.windowWh();

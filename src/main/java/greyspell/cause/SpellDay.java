@@ -11,9 +11,9 @@ import java.time.LocalDate;
  * @param generatorWh from the generator, at its own terminals
  * @param needWh what the house needed on the bus: loads, inverter, always-on draw
  * @param askedWh asked for by the appliances themselves
- * @param unmetWh of it not served
+ * @param unmetWh of it not served, in hours of this spell: two may share a day
  * @param letGoWh let go by rule, not among the unserved
- * @param unmetHours hours in which something was not served
+ * @param unmetHours hours of this spell in which something was not served
  * @param endChargeShare of the usable bank at the day's end
  * @param lowestChargeShare of the usable bank at any hour's end
  */

@@ -21,6 +21,7 @@ public final class EffectsText {
       shows. What changes most stands first. Effects do not add up.
 
       - A loss of the panels is left out by giving back what was booked for it; the losses that come after it are not worked out anew.
+        Only what snow keeps off stays off, clean glass or not.
       - "Days shorter than midsummer's", "the season's usual cloud" and "cloud that differs from the usual" are nobody's fault. The usual
         cloud is the mean of the days within 15 of the day of the year, of all years of the weather; without what differs from it every
         day is such a mean day, without the usual cloud only what is duller than usual stays, without both the sky is clear. Without short

@@ -1,11 +1,13 @@
 package greyspell.study;
 
+import greyspell.array.ArrayLoss;
 import greyspell.array.ControllerChain;
 import greyspell.array.ControllerHours;
 import greyspell.array.SolarHours;
 import greyspell.balance.NamedHours;
 import greyspell.scenario.Scenario;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -38,12 +40,19 @@ final class PanelHours {
     for (int k = 0; k < planes.size(); k++) {
       books.add(StudyResult.PlaneBooks.of(scenario.arrays().get(k).name(), planes.get(k)));
     }
-    SolarHours solar = planes.size() == 1 ? planes.get(0) : SolarHours.sum(planes);
-    double[] availableWh = without.availableWh(solar);
+    List<SolarHours> rest = planes.stream().map(p -> p.without(without.arrayLosses())).toList();
+    SolarHours solar = rest.size() == 1 ? rest.get(0) : SolarHours.sum(rest);
     ControllerHours controller =
-        new ControllerChain(scenario.controller(), scenario.bank().nominalV()).run(availableWh);
+        new ControllerChain(scenario.controller(), scenario.bank().nominalV())
+            .run(solar.availableWh());
     without.giveBack(controller);
-    return new PanelHours(solar.nominalWh(), without.losses(solar), availableWh, controller, books);
+    return new PanelHours(solar.nominalWh(), losses(solar), solar.availableWh(), controller, books);
+  }
+
+  private static List<NamedHours> losses(SolarHours solar) {
+    return Arrays.stream(ArrayLoss.values())
+        .map(loss -> new NamedHours(loss.key(), solar.lossWh(loss)))
+        .toList();
   }
 
   double[] nominalWh() {

@@ -4,20 +4,18 @@ import greyspell.array.ArrayLoss;
 import greyspell.array.ControllerHours;
 import greyspell.array.ControllerKind;
 import greyspell.array.SolarHours;
-import greyspell.balance.NamedHours;
 import greyspell.calendar.HourCalendar;
 import greyspell.load.LoadPlan;
 import greyspell.load.LoadPolicy;
 import greyspell.sky.UsualSky;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
  * What a run leaves out. A loss of the array is left out by giving back at the controller's input
  * what was booked for it, so that losses which follow it are not worked out anew: they are small
- * beside one another.
+ * beside one another, but for snow ({@link SolarHours#without}).
  */
 record Without(Set<Effect> effects) {
   static final Without NOTHING = new Without(Set.of());
@@ -47,35 +45,15 @@ record Without(Set<Effect> effects) {
         .collect(Collectors.toUnmodifiableSet());
   }
 
-  /** The array's losses by name, none for what is left out. */
-  List<NamedHours> losses(SolarHours solar) {
-    var losses = new ArrayList<NamedHours>();
-    var none = new double[solar.hours()];
-    for (ArrayLoss loss : ArrayLoss.values()) {
-      double[] wh = solar.lossWh(loss);
-      losses.add(new NamedHours(loss.key(), isOut(loss) ? none : wh));
+  /** Losses of the array that are left out. */
+  Set<ArrayLoss> arrayLosses() {
+    var losses = EnumSet.noneOf(ArrayLoss.class);
+    for (Effect effect : effects) {
+      if (effect.arrayLoss() != null) {
+        losses.add(effect.arrayLoss());
+      }
     }
     return losses;
-  }
-
-  /** At the controller's input. */
-  double[] availableWh(SolarHours solar) {
-    double[] availableWh = solar.availableWh();
-    for (ArrayLoss loss : ArrayLoss.values()) {
-      if (isOut(loss)) {
-        availableWh = plus(availableWh, solar.lossWh(loss));
-      }
-    }
-    return availableWh;
-  }
-
-  private boolean isOut(ArrayLoss loss) {
-    for (Effect effect : effects) {
-      if (effect.arrayLoss() == loss) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Gives back what the controllers clip, and what they lose, in place. */
@@ -133,13 +111,5 @@ record Without(Set<Effect> effects) {
         isEven ? 0.0 : plan.hourlyVariationFraction(),
         has(Effect.GROWTH) ? 0.0 : plan.growthFraction(),
         has(Effect.LOAD_RULES) ? LoadPolicy.NONE : plan.policy());
-  }
-
-  private static double[] plus(double[] a, double[] b) {
-    var sum = new double[a.length];
-    for (int h = 0; h < sum.length; h++) {
-      sum[h] = a[h] + b[h];
-    }
-    return sum;
   }
 }

@@ -85,6 +85,22 @@ final class DarkSpellsTest {
     assertFalse(spell.holds(52 * 24 + 13, YEAR.hours()));
   }
 
+  /** The first ends at noon of day 52, the second begins an hour later. */
+  @Test
+  void whatTwoSpellsOfOneDayLackIsNotCountedTwice() {
+    List<DarkSpell> spells = spells(sunnyBut(50, 51, 53, 54));
+    assertEquals(2, spells.size());
+    assertEquals(52, spells.get(0).days().get(3).fromHour() / 24);
+    assertEquals(12, spells.get(0).days().get(3).unmetHours());
+    assertEquals(52, spells.get(1).days().get(0).fromHour() / 24);
+    assertEquals(0, spells.get(1).days().get(0).unmetHours());
+    for (DarkSpell spell : spells) {
+      assertEquals(
+          spell.unmetWh(), spell.days().stream().mapToDouble(SpellDay::unmetWh).sum(), 1e-6);
+      assertEquals(spell.unmetHours(), spell.days().stream().mapToInt(SpellDay::unmetHours).sum());
+    }
+  }
+
   @Test
   void spellsPartWhereTheBankComesBackAndADayPasses() {
     assertEquals(2, spells(sunnyBut(50, 51, 60, 61)).size());
