@@ -137,7 +137,7 @@ final class BooksPages {
   private void autonomy() {
     sheet.section("autonomy");
     var a = told.result().outcome().autonomy();
-    sheet.text("autonomy.dark");
+    sheet.text(told.hasOther() ? "autonomy.dark.other" : "autonomy.dark");
     var rows = new ArrayList<Row>();
     for (int m = 1; m <= 12; m++) {
       rows.add(Row.of(words.month(m), days(a.darkDays().in(m), a.longestD())));
@@ -148,6 +148,9 @@ final class BooksPages {
         days(a.greyP50Days(), a.longestD()),
         days(a.greyP10Days(), a.longestD()),
         days(a.greyWorstDays(), a.longestD()));
+    if (told.hasGenerator()) {
+      sheet.text("autonomy.no_generator");
+    }
   }
 
   private String days(double days, double longestD) {

@@ -13,6 +13,8 @@ final class LineBreaks implements FSTextBreaker {
           "kWh", "kW", "Wh", "W", "V", "A", "Ah", "%", "°C", "°F", "K", "m", "ft", "hp", "PS",
           "mm²");
 
+  private static final char NO_BREAK = '\u00a0';
+
   private String text = "";
   private int at;
 
@@ -33,6 +35,19 @@ final class LineBreaks implements FSTextBreaker {
       at++;
     }
     return at;
+  }
+
+  /** For the screen, whose lines end where they like: numbers and units joined. */
+  static String joined(String words) {
+    var breaks = new LineBreaks();
+    breaks.setText(words);
+    var out = new StringBuilder(words);
+    for (int place = 2; place < words.length(); place++) {
+      if (words.charAt(place - 1) == ' ' && breaks.isBeforeUnit(place)) {
+        out.setCharAt(place - 1, NO_BREAK);
+      }
+    }
+    return out.toString();
   }
 
   private boolean mayBreak(int place) {

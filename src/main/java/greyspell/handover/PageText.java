@@ -140,12 +140,12 @@ final class PageText {
     if (block instanceof Block.Heading b) {
       out.element("h" + b.level(), b.text(), "id", b.id());
     } else if (block instanceof Block.Text b) {
-      out.element("p", b.text(), "class", b.kind());
+      out.element("p", line(b.text()), "class", b.kind());
     } else if (block instanceof Block.Verdict b) {
       verdict(b);
     } else if (block instanceof Block.Items b) {
       out.open("ul");
-      b.items().forEach(item -> out.element("li", item));
+      b.items().forEach(item -> out.element("li", line(item)));
       out.close("ul");
     } else if (block instanceof Block.Facts b) {
       facts(b.facts());
@@ -164,10 +164,15 @@ final class PageText {
     }
   }
 
+  /** On paper {@link LineBreaks} sees to it. */
+  private String line(String words) {
+    return isPaper ? words : LineBreaks.joined(words);
+  }
+
   private void verdict(Block.Verdict verdict) {
     out.open("div", "class", verdict.isServed() ? "verdict served" : "verdict");
-    out.element("p", verdict.headline(), "class", "headline");
-    verdict.more().forEach(line -> out.element("p", line));
+    out.element("p", line(verdict.headline()), "class", "headline");
+    verdict.more().forEach(more -> out.element("p", line(more)));
     out.close("div");
   }
 

@@ -37,7 +37,7 @@ public final class RemedyCost {
       String own = words.translated(wire);
       names.add(own == null ? wire : own);
     }
-    return words.say("remedy.wires", told, String.join(", ", names));
+    return words.say("remedy.wires", told, String.join("; ", names));
   }
 
   /** Told and how long a generator that is enough runs a year; told alone for any other change. */

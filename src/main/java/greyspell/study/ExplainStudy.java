@@ -338,9 +338,9 @@ public final class ExplainStudy {
           Said.of(
               "unsure.load",
               new Percent(measuredWh / sumWh),
-              new Energy(lowWh / 365.25),
-              new Energy(highWh / 365.25),
-              new Energy(sumWh / 365.25)));
+              new Energy(lowWh / yearDays()),
+              new Energy(highWh / yearDays()),
+              new Energy(sumWh / yearDays())));
     }
     if (shares != null) {
       said.add(
@@ -363,6 +363,12 @@ public final class ExplainStudy {
     return said;
   }
 
+  /** Of the mean year of this weather, as everywhere else on the pages. */
+  private double yearDays() {
+    HourCalendar calendar = trials.calendar(0);
+    return (double) calendar.days() / calendar.years();
+  }
+
   /** The same house in three figures: what each is the mean of. */
   private Said need(List<LoadBook> books, double yearWh) {
     List<Integer> months = months();
@@ -374,7 +380,7 @@ public final class ExplainStudy {
             .average()
             .orElse(0.0);
     return Said.of(
-        "unsure.need", new Energy(yearWh / 365.25), new Energy(saveWh), new Energy(busWh));
+        "unsure.need", new Energy(yearWh / yearDays()), new Energy(saveWh), new Energy(busWh));
   }
 
   private boolean mayHaveMorePanels() {

@@ -138,6 +138,15 @@ class GermanTest {
     assertTrue(isClosed);
   }
 
+  /** Days of a leap year counted one way gave 2.68 on one page and 2.69 on another. */
+  @Test
+  void whatTheHouseAsksForIsOneFigureOnAllPages() {
+    var total = handed.result.outcome().total();
+    String use = handed.words.energy(total.loadWh() / total.days());
+    assertTrue(handed.pages.client().toString().contains("mit " + use + " am Tag über das Jahr"));
+    assertTrue(handed.pages.technical().toString().contains("am mittleren Tag des Jahres " + use));
+  }
+
   @Test
   void spellsThatTheTableLeavesOutAreCountedBelowIt() {
     var spells = handed.explanation.spells();

@@ -36,6 +36,14 @@ class LineBreaksTest {
   }
 
   @Test
+  void onTheScreenASpaceBeforeAUnitIsOneThatDoesNotBreak() {
+    assertEquals(
+        "Then 6.24\u00a0kWh a year, 28\u00a0%, 5 of 2 winters",
+        LineBreaks.joined("Then 6.24 kWh a year, 28 %, 5 of 2 winters"));
+    assertEquals("", LineBreaks.joined(""));
+  }
+
+  @Test
   void nothingBreaksNowhere() {
     assertEquals(List.of(), pieces(""));
     assertEquals(List.of("a  ", "b "), pieces("a  b "));

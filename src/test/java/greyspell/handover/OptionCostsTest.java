@@ -86,7 +86,7 @@ class OptionCostsTest {
     Words german = Words.of("de", Units.METRIC);
     String told =
         RemedyCost.withWires("X.", List.of("array to controller, own plane", "own"), german);
-    assertTrue(told.contains("(Module zum Regler, own plane, own)"), told);
+    assertTrue(told.contains("(Module zum Regler, own plane; own)"), told);
   }
 
   @Test

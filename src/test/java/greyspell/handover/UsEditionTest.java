@@ -25,7 +25,8 @@ class UsEditionTest {
     Pages pages = Handover.pages(handed.result, handed.explanation, check, words);
     return PageText.screen(pages, words)
         .replaceAll("(?s)<style>.*?</style>|<script.*?</script>", " ")
-        .replaceAll("<[^>]*>", " ");
+        .replaceAll("<[^>]*>", " ")
+        .replace('\u00a0', ' ');
   }
 
   @Test
