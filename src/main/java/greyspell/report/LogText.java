@@ -111,7 +111,7 @@ public final class LogText {
   private String noWeather() {
     return "The scenario's weather file ("
         + study.home().weather().file()
-        + ") does not hold these weeks, so the panels cannot be judged: only load, the system's own"
+        + ") does not hold a week or more of this log, so the panels cannot be judged: only load, the system's own"
         + " draw and the bank are. Give the scenario weather that holds them: a station or a"
         + " service near you for these dates, turned by \"greyspell weather convert\" if need be;"
         + " a whole calendar year is needed.";

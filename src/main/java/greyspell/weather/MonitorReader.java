@@ -32,6 +32,11 @@ public final class MonitorReader {
   private static final String PLAIN_TIME = "yyyy-MM-dd HH:mm:ss";
   private static final double MOST_W = 1e6;
 
+  /** In a log of a day or more no bank stays there. */
+  private static final double NO_CHARGE_SHARE = 0.0101;
+
+  private static final int LEAST_ROWS_OF_NO_CHARGE = 24;
+
   private final Lines lines;
   private final FaultList faults;
   private final double siteUtcOffsetH;
@@ -45,6 +50,8 @@ public final class MonitorReader {
   private int mostField;
   private MonitorRows rows;
   private int strays;
+  private final List<String> notRead = new ArrayList<>();
+  private double highestShare = Double.NaN;
 
   private MonitorReader(Lines lines, FaultList faults, MonitorMap map, double siteUtcOffsetH) {
     this.lines = lines;
@@ -187,6 +194,9 @@ public final class MonitorReader {
         if (map.columns.size() > before) {
           fieldOf = Arrays.copyOf(fieldOf, before + 1);
           fieldOf[before] = f;
+          refuseSecond(f);
+        } else if (!name.isEmpty()) {
+          notRead.add(lines.text(f));
         }
       }
     }
@@ -200,6 +210,22 @@ public final class MonitorReader {
           "Any other table is read with --columns MAP: docs/compare.md shows one.");
     }
     settleFields();
+  }
+
+  /** The last of two would be taken, and nobody knows which of them is right. */
+  private void refuseSecond(int field) {
+    Mapped last = map.columns.get(map.columns.size() - 1);
+    for (Mapped other : map.columns) {
+      if (other != last && other.column() == last.column()) {
+        faults.add(
+            lines.number(),
+            lines.column(field),
+            "a second column of the same: " + other.name() + " and " + last.name(),
+            "must be one column of " + last.column().words,
+            "Take one of them out, or name the right one in a map with --columns MAP.");
+        return;
+      }
+    }
   }
 
   private void takeMappedNames() {
@@ -339,6 +365,9 @@ public final class MonitorReader {
       strays++;
       return Double.NaN;
     }
+    if (mapped.kind() == MonitorColumn.Kind.SHARE && !(value <= highestShare)) {
+      highestShare = value;
+    }
     return value;
   }
 
@@ -369,6 +398,15 @@ public final class MonitorReader {
           "charge must be 0 to 100 % of the bank, power within 1000 kW",
           "Is a unit in the map the wrong one?");
     }
+    if (count >= LEAST_ROWS_OF_NO_CHARGE && highestShare <= NO_CHARGE_SHARE) {
+      throw faults.alone(
+          0,
+          0,
+          "a charge that is never above 1 %",
+          "must be in percent, or as the map says",
+          "Is 62 % written as 0.62? Name the column in a map with --columns MAP, as charge: NAME,"
+              + " share.");
+    }
     tellReading(step);
     int lead =
         switch (map.stamp) {
@@ -396,6 +434,9 @@ public final class MonitorReader {
     }
     if (strays > 0) {
       notes.add(strays + " values that cannot be count as missing");
+    }
+    if (!notRead.isEmpty()) {
+      notes.add("not read, since their names say nothing here: " + String.join(", ", notRead));
     }
     if (!isUtc && map.utcOffsetH == null) {
       notes.add("the log's clock is taken as the site's standard time, " + clock());

@@ -204,6 +204,35 @@ class MonitorReaderTest {
   }
 
   @Test
+  void twoColumnsOfOneThingAreRefused() {
+    String rows = "2024-10-27T00:00,5,7\n2024-10-27T01:00,5,8\n";
+    assertTrue(
+        refusal(null, "local_start,solar_w,solar_w\n" + rows)
+            .contains("log.csv:1:21  a second column of the same: solar_w and solar_w"));
+    assertTrue(refusal(null, "local_start,load_w,load_kw\n" + rows).contains("load_w and load_kw"));
+  }
+
+  @Test
+  void columnsThatAreNotReadAreTold() throws IOException {
+    MonitorLog log =
+        read(null, "local_start,load_w,charge\n2024-10-27T00:00,5,7\n2024-10-27T01:00,5,8\n");
+    assertTrue(log.notes().contains("not read, since their names say nothing here: charge"));
+  }
+
+  @Test
+  void aChargeWrittenAsAShareOfOneIsNoEmptyBank() throws IOException {
+    var shares = new StringBuilder("local_start,charge_pct\n");
+    var percents = new StringBuilder(shares);
+    for (int h = 0; h < 24; h++) {
+      String at = "2024-10-27T" + (h < 10 ? "0" : "") + h + ":00,";
+      shares.append(at).append("0.").append(40 + h).append('\n');
+      percents.append(at).append(40 + h).append('\n');
+    }
+    assertTrue(refusal(null, shares.toString()).contains("never above 1 %"));
+    assertEquals(0.4, read(null, percents.toString()).value(MonitorColumn.CHARGE, 0), 1e-9);
+  }
+
+  @Test
   void columnsMayBeNamedByNumber() throws IOException {
     String map = "time: \"#1\"\ntime_format: yyyy-MM-dd HH:mm\nload: \"#3, W\"   # the house\n";
     MonitorLog log = read(map, "t,a,b\n2024-10-27 00:00,5,7\n2024-10-27 01:00,5,8\n");
