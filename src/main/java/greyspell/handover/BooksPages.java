@@ -19,6 +19,7 @@ import java.util.Set;
 /** Energy books, autonomy, reliability, spells, options, losses. */
 final class BooksPages {
   private static final int MOST_SPELLS = 20;
+  private static final double LEAST_SHARE = 0.005;
 
   /** Losses on the way from the light to the sun that is used, by name. */
   private static final Set<String> BEFORE_USE =
@@ -284,6 +285,9 @@ final class BooksPages {
       cells.add(sheet.kwh(part.aloneWh()));
       rows.add(new Row(cells, false));
     }
+    if (shares.wholeWh() > 0.0 && shares.restWh() >= LEAST_SHARE * shares.wholeWh()) {
+      rows.add(rest(shares, isDrawn));
+    }
     var head = new ArrayList<String>(List.of("head.cause", "head.whose", "head.kwh_all"));
     if (isDrawn) {
       head.add("head.error");
@@ -293,6 +297,18 @@ final class BooksPages {
     String note = words.say("causes.note");
     sheet.add(Block.Text.small(isDrawn ? note + " " + words.say("causes.drawn") : note));
     shares.helped().forEach(sheet::said);
+  }
+
+  /** What is missing without any of the causes, or the shares would not reach the whole. */
+  private Row rest(Explanation.Shares shares, boolean isDrawn) {
+    var cells = new ArrayList<String>(List.of(words.say("explain.text.rest"), "–"));
+    cells.add(sheet.kwh(shares.restWh()));
+    if (isDrawn) {
+      cells.add("–");
+    }
+    cells.add(words.percent(shares.restWh() / shares.wholeWh()));
+    cells.add("–");
+    return new Row(cells, false);
   }
 
   /** Never "0.0": drawn shares are never that sure. */

@@ -217,6 +217,10 @@ final class ClientPage {
             words.percent(shares.seasonShare()),
             words.percent(shares.fixableShare()));
     boolean hasMinus = shares.parts().stream().anyMatch(p -> p.ofWholeShare() <= -LEAST_SHARE);
+    double restShare = shares.wholeWh() > 0.0 ? shares.restWh() / shares.wholeWh() : 0.0;
+    if (restShare >= LEAST_SHARE) {
+      split += " " + words.say("client.causes.rest", words.percent(restShare));
+    }
     sheet.add(Block.Text.of(hasMinus ? split + " " + words.say("client.causes.minus") : split));
     sheet.add(
         new Figure(

@@ -126,6 +126,29 @@ class TechnicalPagesTest {
   }
 
   @Test
+  void whatIsMissingWithoutAnyCauseStandsWithThem() {
+    var part = new Part(WinterCause.WIRING, 900.0, 3.0, 0.9, 900.0, List.of());
+    for (boolean isExact : new boolean[] {false, true}) {
+      String rest = handed.words.say("explain.text.rest");
+      var with = new Shares(1000.0, List.of(part), 100.0, isExact, 40);
+      var row =
+          causesOf(with).stream()
+              .filter(b -> b instanceof Table t && t.rows().toString().contains(rest))
+              .flatMap(b -> ((Table) b).rows().stream())
+              .filter(r -> r.cells().get(0).equals(rest))
+              .findFirst()
+              .orElseThrow();
+      assertEquals(isExact ? 5 : 6, row.cells().size());
+      assertEquals("10 %", row.cells().get(row.cells().size() - 2));
+      var without = new Shares(900.0, List.of(part), 0.0, isExact, 40);
+      assertFalse(causesOf(without).toString().contains(rest));
+      String told = handed.words.say("client.causes.rest", "10 %");
+      assertTrue(pagesOf(with).client().toString().contains(told));
+      assertFalse(pagesOf(without).client().toString().contains("without any of them"));
+    }
+  }
+
+  @Test
   void whatHelpedIsSaid() {
     var part = new Part(WinterCause.MORE_CLOUD, -400.0, 10.0, -0.4, -2000.0, List.of());
     var shares = new Shares(1000.0, List.of(part), 1400.0, false, 40);
@@ -137,6 +160,10 @@ class TechnicalPagesTest {
 
   /** The technical pages of the home with other shares. */
   private List<Block> causesOf(Shares shares) {
+    return pagesOf(shares).technical();
+  }
+
+  private Pages pagesOf(Shares shares) {
     Explanation e = handed.explanation;
     var other =
         new Explanation(
@@ -152,8 +179,7 @@ class TechnicalPagesTest {
             e.uncertainties(),
             e.cautions());
     return Handover.pages(
-            handed.result, other, ElectricalCheck.of(other.home(), handed.result), handed.words)
-        .technical();
+        handed.result, other, ElectricalCheck.of(other.home(), handed.result), handed.words);
   }
 
   @Test
