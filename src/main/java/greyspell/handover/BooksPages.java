@@ -175,9 +175,18 @@ final class BooksPages {
           words.percent(odds.highShare()));
     }
     Figures total = told.result().outcome().total();
-    sheet.fact("reliability.lost_hours", words.percent(total.lossOfLoadProbabilityHours()));
-    sheet.fact("reliability.lost_days", words.percent(total.lossOfLoadProbabilityDays()));
-    sheet.fact("reliability.unmet", words.energy(total.unmetWh() / told.years()));
+    double hoursShare = total.lossOfLoadProbabilityHours();
+    double daysShare = total.lossOfLoadProbabilityDays();
+    if (told.isDrawn()) {
+      // the books are of the file, the winters below are not; each has a year of hours
+      double yearDays = total.days() / told.years();
+      hoursShare = why.verdict().meanUnmetHours() / (24.0 * yearDays);
+      daysShare =
+          why.winters().stream().mapToInt(WinterLine::unmetDays).average().orElse(0.0) / yearDays;
+    }
+    sheet.fact("reliability.lost_hours", words.percent(hoursShare));
+    sheet.fact("reliability.lost_days", words.percent(daysShare));
+    sheet.fact("reliability.unmet", words.energy(why.verdict().meanUnmetWh()));
     var rows = new ArrayList<Row>();
     for (WinterLine w : why.winters()) {
       rows.add(

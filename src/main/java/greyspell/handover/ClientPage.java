@@ -105,7 +105,7 @@ final class ClientPage {
     String off = words.hours((double) Math.round(why.verdict().meanUnmetHours()));
     if (why.verdict().meanUnmetHours() == 0.0) {
       sheet.text("client.all_served");
-    } else if (hours == 0) {
+    } else if (hours == 0 || told.isDrawn()) {
       sheet.text("client.hours_only", off);
     } else {
       sheet.text(

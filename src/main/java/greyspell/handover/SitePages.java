@@ -126,7 +126,7 @@ final class SitePages {
 
   private void weather() {
     sheet.section("weather");
-    if (told.explanation().weather().key().equals("weather.drawn")) {
+    if (told.isDrawn()) {
       sheet.said(told.explanation().weather());
       sheet.text("weather.two");
     }

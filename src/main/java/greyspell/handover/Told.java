@@ -48,6 +48,11 @@ record Told(
     return 18 - darkMonth();
   }
 
+  /** Whether verdict and winters are of drawn weather, while the books are of the file's. */
+  boolean isDrawn() {
+    return explanation.weather().key().equals("weather.drawn");
+  }
+
   boolean hasOther() {
     return home().otherSource() != null;
   }

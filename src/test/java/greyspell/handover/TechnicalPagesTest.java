@@ -5,12 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import greyspell.cause.Said;
+import greyspell.cause.SaidValue.Count;
+import greyspell.cause.SaidValue.Name;
 import greyspell.handover.Block.Row;
 import greyspell.handover.Block.Table;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.Explanation;
 import greyspell.study.Explanation.Part;
 import greyspell.study.Explanation.Shares;
+import greyspell.study.Explanation.Verdict;
 import greyspell.study.WinterCause;
 import java.util.List;
 import java.util.Set;
@@ -165,11 +169,36 @@ class TechnicalPagesTest {
 
   private Pages pagesOf(Shares shares) {
     Explanation e = handed.explanation;
+    return pagesOf(shares, e.weather(), e.verdict());
+  }
+
+  /** Winters may be drawn while the books are of the file: page one and reliability are of them. */
+  @Test
+  void whatTheVerdictIsOfIsWhatReliabilityTells() {
+    var shares = handed.explanation.shares();
+    assertNotNull(shares);
+    Said drawn = Said.of("weather.drawn", new Count(20), new Name("made"));
+    var verdict = new Verdict(handed.explanation.verdict().said(), 20, 20, 3210.0, 876.6, null);
+    Pages pages = pagesOf(shares, drawn, verdict);
+    var facts =
+        pages.technical().stream()
+            .filter(b -> b instanceof Block.Facts)
+            .flatMap(b -> ((Block.Facts) b).facts().stream())
+            .collect(Collectors.toMap(Block.Fact::word, Block.Fact::text, (a, b) -> a));
+    assertEquals("3.21 kWh", facts.get(handed.words.say("reliability.unmet")));
+    assertEquals("10 %", facts.get(handed.words.say("reliability.lost_hours")));
+    String night = "between six in the evening";
+    assertFalse(pages.client().toString().contains(night));
+    assertTrue(handed.pages.client().toString().contains(night));
+  }
+
+  private Pages pagesOf(Shares shares, Said weather, Verdict verdict) {
+    Explanation e = handed.explanation;
     var other =
         new Explanation(
             e.home(),
-            e.weather(),
-            e.verdict(),
+            weather,
+            verdict,
             e.winters(),
             e.months(),
             e.spells(),
