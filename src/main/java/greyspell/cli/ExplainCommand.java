@@ -92,6 +92,7 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   private Explanation explain(Scenario home, Progress progress) {
+    winters.atMost(MOST_WINTERS);
     WintersWanted wanted = winters.find(home);
     Trials trials;
     Said weather;

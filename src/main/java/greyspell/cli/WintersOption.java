@@ -45,6 +45,17 @@ final class WintersOption {
     return isAsked ? wanted(home) : null;
   }
 
+  /** Refuses more that are asked for here; what the scenario says is for all commands. */
+  void atMost(int most) {
+    if (winters != null && winters > most) {
+      throw BadInput.of(
+          Place.of("--winters"),
+          "found " + winters,
+          "must be 1 to " + most + " here",
+          "Each is run several hundred times; 30 to 100 tell enough.");
+    }
+  }
+
   /** Weather in which variants of a home are tried: its own years, or the winters asked for. */
   Trials trials(Scenario home, Steps steps) {
     WintersWanted wanted = find(home);

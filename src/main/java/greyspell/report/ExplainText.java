@@ -153,7 +153,7 @@ public final class ExplainText {
               + ", "
               + words.say(
                   told.isInWholeWinter(spell) ? "explain.text.of_winter" : "explain.text.of_half",
-                  spell.winter()));
+                  spell.winter().replaceFirst("^winter ", ""))); // drawn ones are numbered
     }
     table.write(out, true);
     if (spells.size() > SPELLS_LISTED) {

@@ -51,6 +51,20 @@ final class ExplainCommandTest {
   }
 
   @Test
+  void refusesMoreWintersThanItRuns() {
+    Cli ran = Cli.run("explain", MESA, "--winters", "101");
+    assertEquals(2, ran.code);
+    assertTrue(ran.err.contains("--winters  found 101"), ran.err);
+  }
+
+  @Test
+  void numbersDrawnWintersOnce() {
+    Cli ran = Cli.run("explain", "scenarios/whin-cabin.yaml", "--winters", "2");
+    assertFalse(ran.out.contains("winter winter"), ran.out);
+    assertTrue(ran.out.contains(", winter "), ran.out);
+  }
+
+  @Test
   void refusesALanguageThatIsNotThere() {
     Cli ran = Cli.run("explain", MESA, "--language", "xx");
     assertEquals(2, ran.code);
