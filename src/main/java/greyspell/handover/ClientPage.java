@@ -113,12 +113,10 @@ final class ClientPage {
     }
     needed();
     if (told.hasGenerator()) {
-      var total = told.result().outcome().total().beyond();
-      double fuelL = told.result().fuelBetween(0, ledger.hours()).fuelL() / told.years();
       sheet.text(
           "client.generator",
-          words.hours(total.generatorHours() / told.years()),
-          words.fuel(fuelL));
+          words.hours(why.verdict().meanGeneratorHours()),
+          words.fuel(why.verdict().meanFuelL()));
     }
   }
 

@@ -194,13 +194,7 @@ public final class ExplainJson {
       json.writeNumberField("unmet_hours_after", remedy.afterUnmetHours());
       json.writeNumberField("dark_winters_after", remedy.afterDarkWinters());
       cost(remedy.cost());
-      if (!remedy.wires().isEmpty()) {
-        json.writeArrayFieldStart("overloaded_wires");
-        for (String wire : remedy.wires()) {
-          json.writeString(wire);
-        }
-        json.writeEndArray();
-      }
+      strings("overloaded_wires", remedy.wires());
       json.writeArrayFieldStart("edits");
       for (Explanation.Edit edit : remedy.edits()) {
         json.writeString(edit.path() + "=" + (edit.value() == null ? "" : edit.value()));
@@ -223,15 +217,17 @@ public final class ExplainJson {
     json.writeStringField(name, words.say(said));
   }
 
+  private void strings(String name, List<String> values) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String value : values) {
+      json.writeString(value);
+    }
+    json.writeEndArray();
+  }
+
   private void cost(Cost cost) throws IOException {
     json.writeNumberField("once_cost", cost.onceCost());
-    if (!cost.unpriced().isEmpty()) {
-      json.writeArrayFieldStart("unpriced");
-      for (String key : cost.unpriced()) {
-        json.writeString(key);
-      }
-      json.writeEndArray();
-    }
+    strings("unpriced", cost.unpriced());
     Double moreYearly = cost.moreYearlyCost();
     if (moreYearly != null) {
       json.writeNumberField("more_yearly_cost", moreYearly);

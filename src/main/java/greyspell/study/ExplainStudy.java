@@ -176,7 +176,8 @@ public final class ExplainStudy {
                   new Energy(unmetWh),
                   new Hours(hours));
     }
-    return new Verdict(said, winters, dark, unmetWh, hours, mayStill);
+    return new Verdict(
+        said, winters, dark, unmetWh, hours, trial.generatorHours(), trial.fuelL(), mayStill);
   }
 
   private List<WinterLine> winterLines(@Nullable CauseRuns causes, List<PartBooks> dark) {

@@ -64,6 +64,8 @@ public record Explanation(
    * @param darkWinters of them with something unserved
    * @param meanUnmetWh a year, over all hours
    * @param meanUnmetHours a year, over all hours
+   * @param meanGeneratorHours a year, over all hours; 0 without a generator
+   * @param meanFuelL a year, over all hours
    * @param mayStillFailShare where nothing at all was unserved: up to this share of winters may be,
    *     with 95 % confidence; null where something was
    */
@@ -73,6 +75,8 @@ public record Explanation(
       int darkWinters,
       double meanUnmetWh,
       double meanUnmetHours,
+      double meanGeneratorHours,
+      double meanFuelL,
       @Nullable Double mayStillFailShare) {}
 
   /**

@@ -221,6 +221,21 @@ class GermanTest {
   }
 
   /** The user's own words and those of the library, as the page escapes them. */
+  /** The explanation has its own runs; in the file's own weather they burn what the run burns. */
+  @Test
+  void theGeneratorOfPageOneIsTheRuns() {
+    var result = handed.result;
+    double years = result.ledger().forcing().calendar().years();
+    double hours = result.outcome().total().beyond().generatorHours() / years;
+    double fuelL = result.fuelBetween(0, result.ledger().hours()).fuelL() / years;
+    assertTrue(hours > 1.0 && fuelL > 1.0);
+    assertEquals(hours, handed.explanation.verdict().meanGeneratorHours(), 1e-9);
+    assertEquals(fuelL, handed.explanation.verdict().meanFuelL(), 1e-6);
+    String told =
+        handed.words.say("client.generator", handed.words.hours(hours), handed.words.fuel(fuelL));
+    assertTrue(handed.pages.client().toString().contains(told), told);
+  }
+
   private static List<String> names(HandedOver handed) {
     var home = handed.result.scenario();
     var names = new ArrayList<String>();

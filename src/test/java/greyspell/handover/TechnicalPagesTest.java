@@ -178,7 +178,8 @@ class TechnicalPagesTest {
     var shares = handed.explanation.shares();
     assertNotNull(shares);
     Said drawn = Said.of("weather.drawn", new Count(20), new Name("made"));
-    var verdict = new Verdict(handed.explanation.verdict().said(), 20, 20, 3210.0, 876.6, null);
+    var verdict =
+        new Verdict(handed.explanation.verdict().said(), 20, 20, 3210.0, 876.6, 77.0, 88.0, null);
     Pages pages = pagesOf(shares, drawn, verdict);
     var facts =
         pages.technical().stream()
