@@ -1,10 +1,10 @@
 package greyspell.array;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 
 /**
  * Solar energy of one plane or of several, hour by hour: nominal minus all losses is available, to
@@ -122,46 +122,62 @@ public final class SolarHours {
    * As if some losses were not there: each is given back at the end, and the losses after it are
    * not worked out anew. Only snow is, since it may take all: light that it keeps off does not come
    * back with what was booked before it.
+   *
+   * @param out in the order of {@link ArrayLoss}
    */
-  public SolarHours without(Set<ArrayLoss> out) {
+  public SolarHours without(EnumSet<ArrayLoss> out) {
     if (out.isEmpty()) {
       return this;
     }
     var rest = new SolarHours(this);
     var none = new double[hours()];
-    double[] snowShare = out.contains(ArrayLoss.SNOW) ? none : snowShare();
-    double[] moreSnowWh = lossWh(ArrayLoss.SNOW).clone();
-    for (ArrayLoss loss : ArrayLoss.values()) {
-      if (!out.contains(loss)) {
-        continue;
-      }
+    boolean isHeld = !out.contains(ArrayLoss.SNOW) && hasSnow();
+    double[] shareOfSnow = isHeld ? snowShare() : none;
+    double[] snowWh = isHeld ? lossWh(ArrayLoss.SNOW).clone() : none;
+    for (ArrayLoss loss : out) {
       double[] wh = lossWh(loss);
-      double[] heldShare = loss.compareTo(ArrayLoss.SNOW) < 0 ? snowShare : none;
-      for (int h = 0; h < wh.length; h++) {
-        double heldWh = wh[h] * heldShare[h];
-        moreSnowWh[h] += heldWh;
-        rest.availableWh[h] += wh[h] - heldWh;
+      if (isHeld && loss.compareTo(ArrayLoss.SNOW) < 0) {
+        for (int h = 0; h < wh.length; h++) {
+          double heldWh = wh[h] * shareOfSnow[h];
+          snowWh[h] += heldWh;
+          rest.availableWh[h] += wh[h] - heldWh;
+        }
+      } else {
+        add(wh, rest.availableWh);
       }
       rest.lossWh.put(loss, none);
     }
-    if (!out.contains(ArrayLoss.SNOW)) {
-      rest.lossWh.put(ArrayLoss.SNOW, moreSnowWh);
+    if (isHeld) {
+      rest.lossWh.put(ArrayLoss.SNOW, snowWh);
     }
     return rest;
+  }
+
+  private boolean hasSnow() {
+    for (double wh : lossWh(ArrayLoss.SNOW)) {
+      if (wh > 0.0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Of the light that comes as far. */
   private double[] snowShare() {
     double[] snowWh = lossWh(ArrayLoss.SNOW);
-    var share = new double[hours()];
-    for (int h = 0; h < share.length; h++) {
-      double upToWh = nominalWh[h];
-      for (ArrayLoss loss : ArrayLoss.values()) {
-        upToWh -= loss.compareTo(ArrayLoss.SNOW) < 0 ? lossWh(loss)[h] : 0.0;
+    var upToWh = nominalWh.clone();
+    for (ArrayLoss loss : ArrayLoss.values()) {
+      if (loss.compareTo(ArrayLoss.SNOW) < 0) {
+        double[] wh = lossWh(loss);
+        for (int h = 0; h < upToWh.length; h++) {
+          upToWh[h] -= wh[h];
+        }
       }
-      share[h] = upToWh > 0.0 ? Math.min(1.0, snowWh[h] / upToWh) : 0.0;
     }
-    return share;
+    for (int h = 0; h < upToWh.length; h++) {
+      upToWh[h] = upToWh[h] > 0.0 ? Math.min(1.0, snowWh[h] / upToWh[h]) : 0.0;
+    }
+    return upToWh;
   }
 
   private static void times(double[] from, int count, double[] to) {

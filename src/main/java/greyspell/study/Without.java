@@ -46,7 +46,7 @@ record Without(Set<Effect> effects) {
   }
 
   /** Losses of the array that are left out. */
-  Set<ArrayLoss> arrayLosses() {
+  EnumSet<ArrayLoss> arrayLosses() {
     var losses = EnumSet.noneOf(ArrayLoss.class);
     for (Effect effect : effects) {
       if (effect.arrayLoss() != null) {
