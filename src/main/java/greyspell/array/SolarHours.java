@@ -34,11 +34,11 @@ public final class SolarHours {
     this.availableWh = availableWh;
   }
 
-  private SolarHours(SolarHours other) {
+  private SolarHours(SolarHours other, double[] availableWh) {
     nominalWh = other.nominalWh;
     lossWh.putAll(other.lossWh);
     cableHeatWh = other.cableHeatWh;
-    availableWh = other.availableWh.clone();
+    this.availableWh = availableWh;
   }
 
   /**
@@ -129,28 +129,47 @@ public final class SolarHours {
     if (out.isEmpty()) {
       return this;
     }
-    var rest = new SolarHours(this);
+    var rest = new SolarHours(this, availableWithoutWh(out));
     var none = new double[hours()];
-    boolean isHeld = !out.contains(ArrayLoss.SNOW) && hasSnow();
-    double[] shareOfSnow = isHeld ? snowShare() : none;
-    double[] snowWh = isHeld ? lossWh(ArrayLoss.SNOW).clone() : none;
+    double[] snowWh = lossWh(ArrayLoss.SNOW).clone();
+    double[] shareOfSnow = snowShare(out);
     for (ArrayLoss loss : out) {
-      double[] wh = lossWh(loss);
-      if (isHeld && loss.compareTo(ArrayLoss.SNOW) < 0) {
+      if (isBeforeSnow(loss) && shareOfSnow.length > 0) {
+        double[] wh = lossWh(loss);
         for (int h = 0; h < wh.length; h++) {
-          double heldWh = wh[h] * shareOfSnow[h];
-          snowWh[h] += heldWh;
-          rest.availableWh[h] += wh[h] - heldWh;
+          snowWh[h] += wh[h] * shareOfSnow[h];
         }
-      } else {
-        add(wh, rest.availableWh);
       }
       rest.lossWh.put(loss, none);
     }
-    if (isHeld) {
+    if (!out.contains(ArrayLoss.SNOW)) {
       rest.lossWh.put(ArrayLoss.SNOW, snowWh);
     }
     return rest;
+  }
+
+  /** What {@link #without} leaves available, sooner; the array is not to be written. */
+  public double[] availableWithoutWh(EnumSet<ArrayLoss> out) {
+    if (out.isEmpty()) {
+      return availableWh;
+    }
+    double[] restWh = availableWh.clone();
+    double[] shareOfSnow = snowShare(out);
+    for (ArrayLoss loss : out) {
+      double[] wh = lossWh(loss);
+      if (isBeforeSnow(loss) && shareOfSnow.length > 0) {
+        for (int h = 0; h < wh.length; h++) {
+          restWh[h] += wh[h] - wh[h] * shareOfSnow[h];
+        }
+      } else {
+        add(wh, restWh);
+      }
+    }
+    return restWh;
+  }
+
+  private static boolean isBeforeSnow(ArrayLoss loss) {
+    return loss.compareTo(ArrayLoss.SNOW) < 0;
   }
 
   private boolean hasSnow() {
@@ -162,12 +181,15 @@ public final class SolarHours {
     return false;
   }
 
-  /** Of the light that comes as far. */
-  private double[] snowShare() {
+  /** Of the light that comes as far; empty where no snow lies, or none is to lie. */
+  private double[] snowShare(EnumSet<ArrayLoss> out) {
+    if (out.contains(ArrayLoss.SNOW) || !hasSnow()) {
+      return new double[0];
+    }
     double[] snowWh = lossWh(ArrayLoss.SNOW);
     var upToWh = nominalWh.clone();
     for (ArrayLoss loss : ArrayLoss.values()) {
-      if (loss.compareTo(ArrayLoss.SNOW) < 0) {
+      if (isBeforeSnow(loss)) {
         double[] wh = lossWh(loss);
         for (int h = 0; h < upToWh.length; h++) {
           upToWh[h] -= wh[h];

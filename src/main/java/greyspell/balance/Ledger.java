@@ -147,7 +147,12 @@ public final class Ledger {
 
   /** Whether something was asked for and not served; less than a billionth of a Wh is rounding. */
   public boolean isUnmet(int hour) {
-    return unmetWh(hour) > UnmetLoop.LEAST_UNMET_WH;
+    return isUnmet(unmetWh(hour));
+  }
+
+  /** The same of an hour's {@link #unmetWh}. */
+  public static boolean isUnmet(double unmetWh) {
+    return unmetWh > UnmetLoop.LEAST_UNMET_WH;
   }
 
   /**

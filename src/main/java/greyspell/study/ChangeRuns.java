@@ -129,13 +129,15 @@ final class ChangeRuns {
     int dark = 0;
     for (PartSpells part : parts) {
       Ledger ledger = trials.brief(part.part, variant, Set.of(), null);
+      double[] unmetWh = ledger.unmetWh();
       FuelUse fuel = Again.fuel(variant, ledger);
       for (DarkSpell spell : part.spells) {
-        spells.add(within(ledger, fuel, spell.fromHour(), spell.toHour()));
+        spells.add(within(ledger, unmetWh, fuel, spell.fromHour(), spell.toHour()));
       }
-      all = all.and(within(ledger, fuel, 0, ledger.hours()));
+      all = all.and(within(ledger, unmetWh, fuel, 0, ledger.hours()));
       for (Winter winter : ledger.forcing().calendar().winters(variant.site().isNorthern())) {
-        boolean isDark = within(ledger, null, winter.fromHour(), winter.toHour()).unmetHours > 0;
+        boolean isDark =
+            within(ledger, unmetWh, null, winter.fromHour(), winter.toHour()).unmetHours > 0;
         dark += winter.isWhole() && isDark ? 1 : 0;
       }
     }
@@ -148,16 +150,17 @@ final class ChangeRuns {
     return WireCheck.failing(variant).stream().filter(w -> !failingNow.contains(w)).toList();
   }
 
-  private static Span within(Ledger ledger, @Nullable FuelUse fuel, int from, int to) {
-    double unmetWh = 0.0, fuelL = 0.0;
+  private static Span within(
+      Ledger ledger, double[] unmetWh, @Nullable FuelUse fuel, int from, int to) {
+    double sumWh = 0.0, fuelL = 0.0;
     int unmetHours = 0, generatorHours = 0;
     for (int h = from; h < to; h++) {
       int at = h % ledger.hours();
-      unmetWh += ledger.unmetWh(at);
-      unmetHours += ledger.isUnmet(at) ? 1 : 0;
+      sumWh += unmetWh[at];
+      unmetHours += Ledger.isUnmet(unmetWh[at]) ? 1 : 0;
       generatorHours += ledger.isGeneratorOn(at) ? 1 : 0;
       fuelL += fuel == null ? 0.0 : fuel.litresL()[at];
     }
-    return new Span(unmetWh, unmetHours, generatorHours, fuelL);
+    return new Span(sumWh, unmetHours, generatorHours, fuelL);
   }
 }

@@ -8,6 +8,7 @@ import greyspell.array.PowerModel;
 import greyspell.array.SolarChain;
 import greyspell.array.SolarHours;
 import greyspell.balance.Forcing;
+import greyspell.balance.Ledger;
 import greyspell.balance.NamedHours;
 import greyspell.load.ApplianceSpec;
 import greyspell.load.LoadHours;
@@ -47,6 +48,7 @@ final class HomeForcing {
 
   private final Without without;
   private boolean isByStrings;
+  private boolean isBrief;
   private @Nullable LoadHours load;
   private @Nullable LoadLog log;
   private @Nullable LoadWeather loadWeather;
@@ -95,6 +97,12 @@ final class HomeForcing {
     return make();
   }
 
+  /** The same without the single losses of the panels, for {@link Ledger#brief} books. */
+  Forcing makeBrief() {
+    isBrief = true;
+    return make();
+  }
+
   /** The same home, panels and wires at each hour's bank voltage; once {@link #make} has run. */
   Forcing atVoltage(double[] bankV, Forcing forcing) {
     Forcing.Columns columns = forcing.columns();
@@ -131,7 +139,9 @@ final class HomeForcing {
     for (int k = 0; k < models.size(); k++) {
       planes.add(plane(scenario.arrays().get(k), models.get(k), wires, bankV));
     }
-    return PanelHours.of(scenario, planes, without);
+    return isBrief
+        ? PanelHours.brief(scenario, planes, without)
+        : PanelHours.of(scenario, planes, without);
   }
 
   private PanelsKey panelsKey(Wires wires) {
@@ -141,7 +151,8 @@ final class HomeForcing {
         scenario.controller(),
         scenario.bank().nominalV(),
         wiresOhm,
-        without.ofPanels());
+        without.ofPanels(),
+        isBrief);
   }
 
   /** What the house asks for, and what else feeds it. */
@@ -283,7 +294,8 @@ final class HomeForcing {
       ControllerSpec controller,
       double nominalV,
       List<Double> wiresOhm,
-      Set<Effect> leftOut) {}
+      Set<Effect> leftOut,
+      boolean isBrief) {}
 
   /** What is said of the light is the same for every variant in it. */
   private record LightKey() {}

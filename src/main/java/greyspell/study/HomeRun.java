@@ -45,7 +45,7 @@ record HomeRun(HomeForcing home, Forcing forcing, Design design, Laps laps) {
       Scenario scenario, HomeLight light, Without without, @Nullable Double guessWh) {
     Design design = new HomeDesign(scenario, without).make(light, new ArrayList<>());
     var home = new HomeForcing(scenario, light, without, new ArrayList<>(), new ArrayList<>());
-    Forcing forcing = home.make();
+    Forcing forcing = home.makeBrief();
     double firstWh = guessWh == null ? design.bank().windowWh() : guessWh;
     if (isAgain(scenario, design, without)) {
       forcing = again(scenario, home, forcing, design, firstWh);

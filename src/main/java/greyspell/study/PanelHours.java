@@ -8,6 +8,7 @@ import greyspell.balance.NamedHours;
 import greyspell.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 
 /**
@@ -47,6 +48,24 @@ final class PanelHours {
             .run(solar.availableWh());
     without.giveBack(controller);
     return new PanelHours(solar.nominalWh(), losses(solar), solar.availableWh(), controller, books);
+  }
+
+  /** The same for who asks for no more than what comes to the bus: no losses and no books. */
+  static PanelHours brief(Scenario scenario, List<SolarHours> planes, Without without) {
+    EnumSet<ArrayLoss> out = without.arrayLosses();
+    double[] availableWh = planes.get(0).availableWithoutWh(out);
+    for (int k = 1; k < planes.size(); k++) {
+      double[] more = planes.get(k).availableWithoutWh(out);
+      var sum = new double[more.length];
+      for (int h = 0; h < sum.length; h++) {
+        sum[h] = availableWh[h] + more[h];
+      }
+      availableWh = sum;
+    }
+    ControllerHours controller =
+        new ControllerChain(scenario.controller(), scenario.bank().nominalV()).run(availableWh);
+    without.giveBack(controller);
+    return new PanelHours(new double[0], List.of(), availableWh, controller, List.of());
   }
 
   private static List<NamedHours> losses(SolarHours solar) {
