@@ -7,6 +7,8 @@ import greyspell.quantity.Place;
 import greyspell.scenario.Scenario;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.Explanation;
+import greyspell.study.PlayGrid;
+import greyspell.study.PlayGrids;
 import greyspell.study.Study;
 import greyspell.study.StudyResult;
 import greyspell.words.Units;
@@ -38,7 +40,7 @@ final class HandoverOption {
       description = "Of the PDF: a4 (default) or letter.")
   private String paper = "a4";
 
-  private @Nullable FutureTask<StudyResult> running;
+  private @Nullable FutureTask<Ran> running;
 
   Units units() {
     return switch (units) {
@@ -60,6 +62,13 @@ final class HandoverOption {
     return BadInput.of(Place.of(option), "found \"" + found + '"', "must be " + allowed, mend);
   }
 
+  /** The home as it stands, and what its sliders answer. */
+  private record Ran(StudyResult result, PlayGrid grid) {
+    static Ran of(StudyResult result) {
+      return new Ran(result, PlayGrids.of(result));
+    }
+  }
+
   /** Runs the home beside the explanation: the pages tell of its books too. */
   void start(Scenario home) {
     paper();
@@ -67,7 +76,7 @@ final class HandoverOption {
       return;
     }
     Handover.prepare();
-    var task = new FutureTask<>(() -> Study.run(home, (what, done) -> {}));
+    var task = new FutureTask<>(() -> Ran.of(Study.run(home, (what, done) -> {})));
     var thread = new Thread(task, "run");
     thread.setDaemon(true);
     thread.start();
@@ -76,19 +85,26 @@ final class HandoverOption {
 
   /** The files, none where none were asked for. */
   List<Path> write(Explanation told, Words words, Progress progress) {
-    FutureTask<StudyResult> task = running;
+    FutureTask<Ran> task = running;
     Path folder = out;
     if (task == null || folder == null) {
       return List.of();
     }
     progress.step("pages", 0.9);
-    StudyResult result = finished(task);
-    ElectricalCheck check = ElectricalCheck.of(told.home(), result);
+    Ran ran = finished(task);
+    ElectricalCheck check = ElectricalCheck.of(told.home(), ran.result);
     return Handover.write(
-        result, told, check, words, paper(), folder, what -> progress.step(what, 0.95));
+        ran.result,
+        ran.grid,
+        told,
+        check,
+        words,
+        paper(),
+        folder,
+        what -> progress.step(what, 0.95));
   }
 
-  private static StudyResult finished(FutureTask<StudyResult> task) {
+  private static Ran finished(FutureTask<Ran> task) {
     try {
       return task.get();
     } catch (ExecutionException e) {

@@ -9,6 +9,7 @@ import greyspell.scenario.WeatherChoice.WeatherPath;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.Explanation;
 import greyspell.study.LoadAudit;
+import greyspell.study.PlayGrid;
 import greyspell.study.PlayGrids;
 import greyspell.study.StudyResult;
 import greyspell.words.Words;
@@ -41,18 +42,20 @@ public final class Handover {
   /**
    * Both files, or a {@link BadInput} that says why not.
    *
+   * @param grid of the run, {@link PlayGrids#of}
    * @param check of the run
    * @param progress told each file's name
    */
   public static List<Path> write(
       StudyResult result,
+      PlayGrid grid,
       Explanation explanation,
       ElectricalCheck check,
       Words words,
       Paper paper,
       Path dir,
       Consumer<String> progress) {
-    Pages pages = pages(result, explanation, check, words);
+    Pages pages = pages(result, grid, explanation, check, words);
     try (var deliver = new Deliver(dir)) {
       var pdf = CompletableFuture.supplyAsync(() -> Pdf.of(pages, words, paper));
       deliver.write(PAGE, PageText.screen(pages, words).getBytes(StandardCharsets.UTF_8));
@@ -65,6 +68,15 @@ public final class Handover {
 
   static Pages pages(
       StudyResult result, Explanation explanation, ElectricalCheck check, Words words) {
+    return pages(result, PlayGrids.of(result), explanation, check, words);
+  }
+
+  private static Pages pages(
+      StudyResult result,
+      PlayGrid grid,
+      Explanation explanation,
+      ElectricalCheck check,
+      Words words) {
     Scenario home = result.scenario();
     var told =
         new Told(
@@ -72,7 +84,7 @@ public final class Handover {
             explanation,
             check,
             LoadAudit.of(home, result.weather()),
-            PlayGrids.of(result),
+            grid,
             hash(home),
             version());
     var technical = new Sheet(words, told.kwhDecimals());

@@ -9,6 +9,7 @@ import greyspell.scenario.ScenarioReader;
 import greyspell.study.ElectricalCheck;
 import greyspell.study.ExplainStudy;
 import greyspell.study.Explanation;
+import greyspell.study.PlayGrids;
 import greyspell.study.Study;
 import greyspell.study.StudyResult;
 import greyspell.study.Trials;
@@ -64,7 +65,7 @@ final class HandedOver {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    Handover.write(result, explanation, check, words, Paper.A4, dir, w -> {});
+    Handover.write(result, PlayGrids.of(result), explanation, check, words, Paper.A4, dir, w -> {});
     ReportFiles.write(result, dir, false, w -> {});
   }
 
