@@ -1,6 +1,7 @@
 package greyspell.handover;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -78,6 +79,35 @@ class PdfTest {
       }
       assertTrue(first.contains(handed.words.say("client.words")), first);
       assertTrue(text(document, 2, 2).contains(handed.words.say("technical.title")));
+    }
+  }
+
+  /** A head whose rows stand on the next page is read as an empty table. */
+  @Test
+  void noPageEndsWithATablesHead() throws IOException {
+    noPageEndsWithAHead(HandedOver.english(), Paper.A4);
+    noPageEndsWithAHead(HandedOver.german(), Paper.A4);
+    noPageEndsWithAHead(HandedOver.german(), Paper.LETTER);
+  }
+
+  private static void noPageEndsWithAHead(HandedOver handed, Paper paper) throws IOException {
+    var heads = new ArrayList<String>();
+    for (Block block : handed.pages.technical()) {
+      if (block instanceof Block.Table table) {
+        heads.add(String.join("", table.head()).replaceAll("[\\s\u00a0]+", ""));
+      }
+    }
+    assertTrue(heads.size() > 10);
+    String foot = handed.words.say("figure.sheet", handed.result.scenario().name());
+    try (var document = Loader.loadPDF(Pdf.of(handed.pages, handed.words, paper))) {
+      for (int page = 2; page <= document.getNumberOfPages(); page++) {
+        String text = text(document, page, page).replaceAll("[\\s\u00a0]+", "");
+        String body = text.replace(foot.replaceAll("[\\s\u00a0]+", ""), "");
+        body = body.replaceAll(page + "/" + document.getNumberOfPages() + "$", "");
+        for (String head : heads) {
+          assertFalse(body.endsWith(head), "page " + page + " ends with " + head);
+        }
+      }
     }
   }
 
