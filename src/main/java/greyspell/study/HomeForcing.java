@@ -1,12 +1,7 @@
 package greyspell.study;
 
 import greyspell.array.ArraySpec;
-import greyspell.array.ControllerInput;
-import greyspell.array.ControllerKind;
-import greyspell.array.ControllerSpec;
 import greyspell.array.PowerModel;
-import greyspell.array.SolarChain;
-import greyspell.array.SolarHours;
 import greyspell.balance.Forcing;
 import greyspell.balance.Ledger;
 import greyspell.balance.NamedHours;
@@ -18,18 +13,14 @@ import greyspell.load.LoadWeather;
 import greyspell.load.Priority;
 import greyspell.power.InverterSpec.Search;
 import greyspell.power.SearchMode;
-import greyspell.quantity.BadInput;
-import greyspell.quantity.Place;
 import greyspell.scenario.Scenario;
 import greyspell.scenario.Scenario.Assumption;
 import greyspell.scenario.Scenario.OtherSource;
-import greyspell.sky.PlaneIrradiance;
 import greyspell.storage.Enclosure;
 import greyspell.weather.WeatherSeries;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,8 +38,7 @@ final class HomeForcing {
   private List<StudyResult.PlaneBooks> planeBooks = List.of();
 
   private final Without without;
-  private boolean isByStrings;
-  private boolean isBrief;
+  private HomePanels.Detail detail = HomePanels.Detail.WHOLE;
   private @Nullable LoadHours load;
   private @Nullable LoadLog log;
   private @Nullable LoadWeather loadWeather;
@@ -73,7 +63,9 @@ final class HomeForcing {
    * the bank at its nominal voltage.
    */
   Forcing make() {
-    if (!isByStrings) { // many times in the same weather: said once, by the home as it stands
+    if (detail
+        != HomePanels.Detail
+            .BY_STRINGS) { // many times in the same weather: said once, by the home as it stands
       cautions.addAll(WeatherNotes.cautions(scenario.site(), weather));
       cautions.addAll(0, lightCautions());
       assumptions.addAll(WeatherNotes.assumptions(weather, light.radiation()));
@@ -93,13 +85,13 @@ final class HomeForcing {
 
   /** The same to rounding, much sooner where only the numbers of strings change: for sizing. */
   Forcing makeByStrings() {
-    isByStrings = true;
+    detail = HomePanels.Detail.BY_STRINGS;
     return make();
   }
 
   /** The same without the single losses of the panels, for {@link Ledger#brief} books. */
   Forcing makeBrief() {
-    isBrief = true;
+    detail = HomePanels.Detail.BRIEF;
     return make();
   }
 
@@ -112,12 +104,8 @@ final class HomeForcing {
 
   private void panels(Forcing.Columns columns, double @Nullable [] bankV) {
     var wires = new Wires(scenario);
-    // one that tracks works the panels at their own best voltage, whatever the bank's
-    boolean isHeld = bankV != null && scenario.controller().kind() == ControllerKind.PWM;
     PanelHours panels =
-        isHeld || isByStrings
-            ? fields(wires, isHeld ? bankV : null)
-            : light.keptPanels().get(panelsKey(wires), () -> fields(wires, null));
+        new HomePanels(scenario, light, without, models).hours(wires, bankV, detail);
     planeBooks = panels.planes();
     columns.solarNominalWh = panels.nominalWh();
     columns.arrayLosses = panels.losses();
@@ -132,27 +120,6 @@ final class HomeForcing {
             new NamedHours("controller_wiring", wiresWh));
     columns.controllerLossWh = sum(columns.controllerParts);
     columns.solarBusWh = less(busWh, wiresWh);
-  }
-
-  private PanelHours fields(Wires wires, double @Nullable [] bankV) {
-    var planes = new ArrayList<SolarHours>();
-    for (int k = 0; k < models.size(); k++) {
-      planes.add(plane(scenario.arrays().get(k), models.get(k), wires, bankV));
-    }
-    return isBrief
-        ? PanelHours.brief(scenario, planes, without)
-        : PanelHours.of(scenario, planes, without);
-  }
-
-  private PanelsKey panelsKey(Wires wires) {
-    List<Double> wiresOhm = scenario.arrays().stream().map(wires::arrayOhm).toList();
-    return new PanelsKey(
-        scenario.arrays(),
-        scenario.controller(),
-        scenario.bank().nominalV(),
-        wiresOhm,
-        without.ofPanels(),
-        isBrief);
   }
 
   /** What the house asks for, and what else feeds it. */
@@ -284,19 +251,6 @@ final class HomeForcing {
     return planeBooks;
   }
 
-  /** What a plane brings in this light depends on no more than this. */
-  private record PlaneKey(
-      ArraySpec array, ControllerSpec controller, double nominalV, double wireOhm) {}
-
-  /** The same of all planes together and their controllers. */
-  private record PanelsKey(
-      List<ArraySpec> arrays,
-      ControllerSpec controller,
-      double nominalV,
-      List<Double> wiresOhm,
-      Set<Effect> leftOut,
-      boolean isBrief) {}
-
   /** What is said of the light is the same for every variant in it. */
   private record LightKey() {}
 
@@ -308,57 +262,6 @@ final class HomeForcing {
   private record UsualKey(LoadHours asked, String part) {}
 
   private record LoadKey(LoadPlan plan, long seed) {}
-
-  private SolarHours plane(
-      ArraySpec array, PowerModel model, Wires wires, double @Nullable [] bankV) {
-    if (bankV != null) {
-      return inLight(array, model, wires, bankV);
-    }
-    if (isByStrings) {
-      // one string is worked out in this light, and serves any number of them
-      ArraySpec string = array.withStrings(array.module(), array.inSeries(), 1);
-      double stringOhm = wires.arrayOhm(string);
-      double ohmShare = stringOhm > 0.0 ? wires.arrayOhm(array) / stringOhm : 1.0;
-      return kept(string, model, wires).strings(array.inParallel(), ohmShare);
-    }
-    return kept(array, model, wires);
-  }
-
-  private SolarHours kept(ArraySpec array, PowerModel model, Wires wires) {
-    var key =
-        new PlaneKey(
-            array,
-            scenario.controller().withCount(1),
-            scenario.bank().nominalV(),
-            wires.arrayOhm(array));
-    return light.kept().get(key, () -> inLight(array, model, wires, null));
-  }
-
-  private SolarHours inLight(
-      ArraySpec array, PowerModel model, Wires wires, double @Nullable [] bankV) {
-    PlaneIrradiance onPlane = light.on(array);
-    if (scenario.controller().kind() == ControllerKind.PWM
-        && !SolarChain.isVoltageKnown(array.module())) {
-      throw BadInput.of(
-          Place.of(scenario.file()),
-          "module " + array.module().name() + " on a controller that does not track",
-          "needs a data sheet from which the panel's curve can be worked out",
-          "Look at its voltages, currents and coefficients, or choose a controller with tracking: mppt.");
-    }
-    return SolarChain.run(
-        array,
-        model.power(),
-        weather.calendar(),
-        onPlane.frontWm2(),
-        onPlane.absorbedWm2(),
-        weather.airTemperatureC(),
-        weather.windMs(),
-        SnowOn.share(array, weather, onPlane.frontWm2()),
-        bankV != null
-            ? ControllerInput.atBankVoltage(bankV)
-            : ControllerInput.of(scenario.controller(), scenario.bank().nominalV()),
-        wires.arrayOhm(array));
-  }
 
   /** What the system itself draws day and night, by part. */
   private List<NamedHours> standing(BankWarmth bank, boolean[] asleep) {
