@@ -1,6 +1,6 @@
 package greyspell.load;
 
-import greyspell.calendar.UtcOffset;
+import greyspell.calendar.SiteClock;
 import greyspell.calendar.WrittenTime;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Fault;
@@ -52,13 +52,14 @@ public final class LoadLogReader {
   private int valueColumn = -1;
   private String timeName = "";
   private String valueName = "";
-  private @Nullable Fault otherClock;
+  private final SiteClock clock;
 
   private final LogRows rows;
 
   private LoadLogReader(String file, double utcOffsetH, @Nullable LogZone zone) {
     this.file = file;
     this.utcOffsetH = utcOffsetH;
+    clock = new SiteClock(utcOffsetH);
     this.zone = zone;
     rows = new LogRows(file, faults);
   }
@@ -172,7 +173,9 @@ public final class LoadLogReader {
         break;
       }
       if (lines.isBlankOrComment()) {
-        remark(lines.text(), number, hasHeader);
+        if (!hasHeader) {
+          clock.remark(lines.text(), file, number, faults);
+        }
         continue;
       }
       lines.split(cells, columns);
@@ -196,21 +199,6 @@ public final class LoadLogReader {
     return rows.record(timeName, valueName, utcOffsetH);
   }
 
-  /** A clock that is stated above the header must be the site's, on which local times are read. */
-  private void remark(String line, int number, boolean hasHeader) {
-    UtcOffset.Stated stated = hasHeader ? null : UtcOffset.stated(line);
-    if (stated == null) {
-      return;
-    }
-    Double hours = UtcOffset.hours(stated.value());
-    var place = new Place(file, number, stated.column());
-    if (hours == null) {
-      faults.add(UtcOffset.unread(place, stated.value()));
-    } else if (hours != utcOffsetH) {
-      otherClock = UtcOffset.otherClock(place, stated.value(), utcOffsetH);
-    }
-  }
-
   private void header(List<String> cells, int number) {
     for (int i = 0; i < cells.size(); i++) {
       String name = cells.get(i).toLowerCase(Locale.ROOT);
@@ -222,9 +210,7 @@ public final class LoadLogReader {
         valueName = name;
       }
     }
-    if (otherClock != null && timeName.startsWith("local")) {
-      faults.add(otherClock);
-    }
+    clock.header(timeName.startsWith("local"), faults);
     String found = "found the columns \"" + shorten(String.join(", ", cells)) + "\"";
     if (timeColumn < 0) {
       faults.add(

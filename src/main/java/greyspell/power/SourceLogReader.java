@@ -1,7 +1,7 @@
 package greyspell.power;
 
 import greyspell.calendar.HourCalendar;
-import greyspell.calendar.UtcOffset;
+import greyspell.calendar.SiteClock;
 import greyspell.calendar.WrittenTime;
 import greyspell.quantity.BadInput;
 import greyspell.quantity.Fault;
@@ -20,7 +20,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the hours of a second source: the one class of this room that opens a file.
@@ -62,7 +61,7 @@ public final class SourceLogReader {
   private int timeColumn = -1;
   private int valueColumn = -1;
   private String timeName = "";
-  private @Nullable Fault otherClock;
+  private final SiteClock clock;
 
   private int rows;
   private long[] hour = new long[1024];
@@ -71,6 +70,7 @@ public final class SourceLogReader {
   private SourceLogReader(String file, double utcOffsetH) {
     this.file = file;
     this.utcOffsetH = utcOffsetH;
+    clock = new SiteClock(utcOffsetH);
   }
 
   /**
@@ -120,7 +120,9 @@ public final class SourceLogReader {
       number++;
       String plain = number == 1 && line.startsWith("\uFEFF") ? line.substring(1) : line;
       if (plain.isBlank() || plain.stripLeading().startsWith("#")) {
-        remark(plain, number, hasHeader);
+        if (!hasHeader) {
+          clock.remark(plain, file, number, faults);
+        }
         continue;
       }
       split(plain);
@@ -161,21 +163,6 @@ public final class SourceLogReader {
     }
   }
 
-  /** A clock that is stated above the header must be the site's, on which local times are read. */
-  private void remark(String line, int number, boolean hasHeader) {
-    UtcOffset.Stated stated = hasHeader ? null : UtcOffset.stated(line);
-    if (stated == null) {
-      return;
-    }
-    Double hours = UtcOffset.hours(stated.value());
-    var place = new Place(file, number, stated.column());
-    if (hours == null) {
-      faults.add(UtcOffset.unread(place, stated.value()));
-    } else if (hours != utcOffsetH) {
-      otherClock = UtcOffset.otherClock(place, stated.value(), utcOffsetH);
-    }
-  }
-
   private void header(int number) {
     for (int i = 0; i < cells.size(); i++) {
       String name = cells.get(i).toLowerCase(Locale.ROOT);
@@ -186,9 +173,7 @@ public final class SourceLogReader {
         valueColumn = i;
       }
     }
-    if (otherClock != null && !timeName.startsWith("utc")) {
-      faults.add(otherClock);
-    }
+    clock.header(!timeName.startsWith("utc"), faults);
     if (valueColumn < 0) {
       fault(
           number,
