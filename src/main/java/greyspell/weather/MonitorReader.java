@@ -1,17 +1,13 @@
 package greyspell.weather;
 
-import greyspell.calendar.UtcOffset;
 import greyspell.quantity.FileTrouble;
-import greyspell.quantity.PlainNumber;
 import greyspell.weather.MonitorMap.Mapped;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,44 +25,29 @@ import org.jspecify.annotations.Nullable;
  * a hole. The usual distance of two rows is the length of each.
  */
 public final class MonitorReader {
-  private static final String PLAIN_TIME = "yyyy-MM-dd HH:mm:ss";
   private static final double MOST_W = 1e6;
 
   /** In a log of a day or more no bank stays there. */
   private static final double NO_CHARGE_SHARE = 0.0101;
 
-  private static final int LEAST_ROWS_OF_NO_CHARGE = 24;
-
   private final Lines lines;
   private final FaultList faults;
   private final double siteUtcOffsetH;
   private final List<String> notes = new ArrayList<>();
-  private MonitorMap map;
-  private TimePattern pattern = plainPattern();
-  private boolean isPlain;
-  private boolean isUtc;
-  private int[] timeField = new int[0];
-  private int[] fieldOf = new int[0];
-  private int mostField;
+  private final MonitorMap map;
+  private final MonitorHead head;
   private MonitorRows rows;
   private int strays;
-  private final List<String> notRead = new ArrayList<>();
   private double highestShare = Double.NaN;
 
-  private MonitorReader(Lines lines, FaultList faults, MonitorMap map, double siteUtcOffsetH) {
+  private MonitorReader(
+      Lines lines, FaultList faults, @Nullable MonitorMap stated, double siteUtcOffsetH) {
     this.lines = lines;
     this.faults = faults;
-    this.map = map;
+    map = stated == null ? MonitorMap.empty(faults) : stated;
+    head = new MonitorHead(lines, faults, map, stated == null);
     rows = new MonitorRows(0, faults);
     this.siteUtcOffsetH = siteUtcOffsetH;
-  }
-
-  private static TimePattern plainPattern() {
-    TimePattern pattern = TimePattern.find(PLAIN_TIME);
-    if (pattern == null) {
-      throw new IllegalStateException(PLAIN_TIME);
-    }
-    return pattern;
   }
 
   /**
@@ -96,10 +77,7 @@ public final class MonitorReader {
       if (head.startsWith("\u00ef\u00bb\u00bf")) {
         lines.skip(3);
       }
-      var reader =
-          new MonitorReader(
-              lines, faults, map == null ? MonitorMap.empty(faults) : map, siteUtcOffsetH);
-      reader.isPlain = map == null;
+      var reader = new MonitorReader(lines, faults, map, siteUtcOffsetH);
       return reader.read();
     } catch (NoSuchFileException e) {
       throw faults.alone(0, 0, "no such file", "must be a monitor's CSV", "Check the spelling.");
@@ -112,12 +90,7 @@ public final class MonitorReader {
   private MonitorLog read() throws IOException {
     lines.separateBy(map.form.separator);
     lines.decimal(map.form.decimal);
-    findNames();
-    if (isPlain) {
-      takePlainNames();
-    } else {
-      takeMappedNames();
-    }
+    head.read();
     faults.throwIfAny();
     rows = new MonitorRows(map.columns.size(), faults);
     readRows();
@@ -125,171 +98,18 @@ public final class MonitorReader {
     return log();
   }
 
-  private void findNames() throws IOException {
-    for (int i = 0; i < map.form.skipLines; i++) {
-      lines.next();
-    }
-    while (lines.next()) {
-      if (isPlain && lines.startsWith('#')) {
-        takeHeadLine();
-        continue;
-      }
-      boolean isNames =
-          map.form.namesBegin.isEmpty() ? !isPassedOver() : map.form.beginsNames(lines.text());
-      if (isNames) {
-        lines.split();
-        return;
-      }
-    }
-    boolean isSought = !map.form.namesBegin.isEmpty();
-    throw faults.alone(
-        lines.number(),
-        1,
-        isSought ? "no line begins \"" + map.form.namesBegin + '"' : "no row of names",
-        isSought
-            ? "the row with the columns' names must begin so, as the map says in names_begin"
-            : "must hold a row with the columns' names",
-        isSought
-            ? "Look at the file's first lines and change the map."
-            : "Only remarks were found: export it again.");
-  }
-
-  private void takeHeadLine() {
-    String text = lines.text();
-    UtcOffset.Stated stated = UtcOffset.stated(text);
-    if (stated != null) {
-      map.utcOffsetH = PlainHeader.offset(lines.number(), stated.column(), stated.value(), faults);
-      return;
-    }
-    int colon = text.indexOf(':');
-    String key = colon < 1 ? "" : text.substring(1, colon).strip();
-    if (NearName.distance(key, UtcOffset.KEY) <= PlainHeader.MISSPELT) {
-      faults.add(
-          lines.number(),
-          text.indexOf(key, 1) + 1,
-          "unknown key \"" + key + '"',
-          "the key is " + UtcOffset.KEY,
-          "Did you mean " + UtcOffset.KEY + "?");
-    }
-  }
-
-  private boolean isPassedOver() {
-    return lines.isBlank()
-        || (isPlain && lines.startsWith('#'))
-        || (!map.form.remarks.isEmpty() && lines.text().startsWith(map.form.remarks));
-  }
-
-  private void takePlainNames() {
-    int times = 0;
-    for (int f = 0; f < lines.fields(); f++) {
-      String name = lines.text(f).toLowerCase(Locale.ROOT);
-      if (List.of("local_start", "local_end", "utc_start", "utc_end").contains(name)) {
-        timeField = new int[] {f};
-        times++;
-        isUtc = name.startsWith("utc");
-        map.stamp = name.endsWith("end") ? ColumnMap.Stamp.END : ColumnMap.Stamp.START;
-      } else {
-        int before = map.columns.size();
-        map.takePlainName(name, lines.number(), lines.column(f));
-        if (map.columns.size() > before) {
-          fieldOf = Arrays.copyOf(fieldOf, before + 1);
-          fieldOf[before] = f;
-          refuseSecond(f);
-        } else if (!name.isEmpty()) {
-          notRead.add(lines.text(f));
-        }
-      }
-    }
-    if (times != 1 || map.columns.isEmpty()) {
-      faults.add(
-          lines.number(),
-          1,
-          "found the columns " + names(),
-          "needed are one of local_start, local_end, utc_start, utc_end, and some of charge_pct,"
-              + " solar_w, load_w",
-          "Any other table is read with --columns MAP: docs/compare.md shows one.");
-    }
-    settleFields();
-  }
-
-  /** The last of two would be taken, and nobody knows which of them is right. */
-  private void refuseSecond(int field) {
-    Mapped last = map.columns.get(map.columns.size() - 1);
-    for (Mapped other : map.columns) {
-      if (other != last && other.column() == last.column()) {
-        faults.add(
-            lines.number(),
-            lines.column(field),
-            "a second column of the same: " + other.name() + " and " + last.name(),
-            "must be one column of " + last.column().words,
-            "Take one of them out, or name the right one in a map with --columns MAP.");
-        return;
-      }
-    }
-  }
-
-  private void takeMappedNames() {
-    TimePattern mapped = map.form.time;
-    pattern = mapped == null ? pattern : mapped;
-    timeField = new int[map.form.timeNames.size()];
-    for (int t = 0; t < timeField.length; t++) {
-      timeField[t] = find(map.form.timeNames.get(t), "time");
-    }
-    fieldOf = new int[map.columns.size()];
-    for (int k = 0; k < fieldOf.length; k++) {
-      fieldOf[k] = find(map.columns.get(k).name(), map.columns.get(k).column().words);
-    }
-    settleFields();
-  }
-
-  private void settleFields() {
-    for (int field : timeField) {
-      mostField = Math.max(mostField, field);
-    }
-    for (int field : fieldOf) {
-      mostField = Math.max(mostField, field);
-    }
-  }
-
-  private int find(String name, String what) {
-    Double number = name.startsWith("#") ? PlainNumber.of(name.substring(1)) : null;
-    if (number != null && number >= 1.0 && number <= 250.0 && number == Math.rint(number)) {
-      return number.intValue() - 1;
-    }
-    for (int f = 0; f < lines.fields(); f++) {
-      if (lines.text(f).equals(name)) {
-        return f;
-      }
-    }
-    faults.add(
-        lines.number(),
-        1,
-        "no column \"" + name + "\" (" + what + ")",
-        "the columns are " + names(),
-        "Change the map; a column may also be named by number, in quotes: \"#3, UNIT\".");
-    return 0;
-  }
-
-  private String names() {
-    var names = new StringBuilder();
-    for (int f = 0; f < lines.fields() && names.length() < 200; f++) {
-      names.append(f == 0 ? "" : ", ").append(lines.text(f));
-    }
-    return names.toString();
-  }
-
   private void readRows() throws IOException {
     while (lines.next()) {
-      if (isPassedOver()) {
+      if (head.isPassedOver()) {
         continue;
       }
       int count = lines.split();
-      if (count <= mostField) {
+      if (count <= head.mostField) {
         faults.add(
             lines.number(),
             1,
             count + (count == 1 ? " field" : " fields"),
-            "must be at least " + (mostField + 1),
+            "must be at least " + (head.mostField + 1),
             lines.isLast()
                 ? "The last line looks cut off: export it again."
                 : "Leave a field empty where there is no value, with its separator.");
@@ -299,13 +119,13 @@ public final class MonitorReader {
       if (at == Dates.NO_TIME) {
         faults.add(
             lines.number(),
-            lines.column(timeField[0]),
-            "time: found " + lines.quoted(timeField[0]),
-            "must be like " + (isPlain ? "2024-11-03T00:00" : pattern.toString()),
-            isPlain ? "" : "Change time_format in the map.");
-      } else if (rows.begin(at, lines.number(), lines.column(timeField[0]))) {
-        for (int k = 0; k < fieldOf.length; k++) {
-          rows.put(k, value(fieldOf[k], map.columns.get(k)));
+            lines.column(head.timeField[0]),
+            "time: found " + lines.quoted(head.timeField[0]),
+            "must be like " + (head.isPlain ? "2024-11-03T00:00" : head.pattern.toString()),
+            head.isPlain ? "" : "Change time_format in the map.");
+      } else if (rows.begin(at, lines.number(), lines.column(head.timeField[0]))) {
+        for (int k = 0; k < head.fieldOf.length; k++) {
+          rows.put(k, value(head.fieldOf[k], map.columns.get(k)));
         }
       }
     }
@@ -315,12 +135,12 @@ public final class MonitorReader {
   }
 
   private long time() {
-    var text = new StringBuilder(lines.text(timeField[0]));
-    for (int t = 1; t < timeField.length; t++) {
-      text.append(' ').append(lines.text(timeField[t]));
+    var text = new StringBuilder(lines.text(head.timeField[0]));
+    for (int t = 1; t < head.timeField.length; t++) {
+      text.append(' ').append(lines.text(head.timeField[t]));
     }
-    if (!isPlain) {
-      return pattern.epochMinuteBegun(text.toString());
+    if (!head.isPlain) {
+      return head.pattern.epochMinuteBegun(text.toString());
     }
     int length = text.length();
     if (length > 0 && text.charAt(length - 1) == 'Z') {
@@ -332,7 +152,7 @@ public final class MonitorReader {
     if (text.length() == 16) {
       text.append(":00");
     }
-    return pattern.epochMinuteBegun(text.toString());
+    return head.pattern.epochMinuteBegun(text.toString());
   }
 
   private double value(int field, Mapped mapped) {
@@ -398,7 +218,8 @@ public final class MonitorReader {
           "charge must be 0 to 100 % of the bank, power within 1000 kW",
           "Is a unit in the map the wrong one?");
     }
-    if (count >= LEAST_ROWS_OF_NO_CHARGE && highestShare <= NO_CHARGE_SHARE) {
+    boolean isADay = (long) count * step >= Dates.HOURS_PER_DAY * Dates.MINUTES_PER_HOUR;
+    if (isADay && highestShare <= NO_CHARGE_SHARE) {
       throw faults.alone(
           0,
           0,
@@ -415,7 +236,7 @@ public final class MonitorReader {
           case END -> step;
         };
     Double offsetH = map.utcOffsetH;
-    double clockH = isUtc ? 0.0 : offsetH == null ? siteUtcOffsetH : offsetH;
+    double clockH = head.isUtc ? 0.0 : offsetH == null ? siteUtcOffsetH : offsetH;
     long clockMin = Math.round(clockH * Dates.MINUTES_PER_HOUR);
     return new MonitorLog(
         rows.startMinutes(clockMin + lead),
@@ -435,10 +256,10 @@ public final class MonitorReader {
     if (strays > 0) {
       notes.add(strays + " values that cannot be count as missing");
     }
-    if (!notRead.isEmpty()) {
-      notes.add("not read, since their names say nothing here: " + String.join(", ", notRead));
+    if (!head.notRead.isEmpty()) {
+      notes.add("not read, since their names say nothing here: " + String.join(", ", head.notRead));
     }
-    if (!isUtc && map.utcOffsetH == null) {
+    if (!head.isUtc && map.utcOffsetH == null) {
       notes.add("the log's clock is taken as the site's standard time, " + clock());
     }
     notes.add("rows are " + step + (step == 1 ? " minute apart" : " minutes apart"));

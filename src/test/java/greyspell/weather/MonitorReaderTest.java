@@ -232,6 +232,16 @@ class MonitorReaderTest {
     assertEquals(0.4, read(null, percents.toString()).value(MonitorColumn.CHARGE, 0), 1e-9);
   }
 
+  /** A bank may well stay empty for half an hour. */
+  @Test
+  void minutesOfAnEmptyBankAreNoWrongUnit() throws IOException {
+    var log = new StringBuilder("local_start,charge_pct\n");
+    for (int m = 10; m < 50; m++) {
+      log.append("2024-11-03T00:").append(m).append(",0\n");
+    }
+    assertEquals(0.0, read(null, log.toString()).value(MonitorColumn.CHARGE, 0), 1e-9);
+  }
+
   @Test
   void columnsMayBeNamedByNumber() throws IOException {
     String map = "time: \"#1\"\ntime_format: yyyy-MM-dd HH:mm\nload: \"#3, W\"   # the house\n";
