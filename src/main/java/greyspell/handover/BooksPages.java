@@ -261,7 +261,7 @@ final class BooksPages {
     }
     sheet.table("section.options", head, rows, false);
     if (hasPrices || hasRunning) {
-      sheet.add(Block.Text.small(cost.note(why.remedies(), costs.currency())));
+      sheet.add(Block.Text.small(cost.note(why.remedies(), costs, hasRunning)));
     }
     sheet.part("play.title");
     sheet.text("play.note");

@@ -52,12 +52,15 @@ record OptionCosts(Words words) {
   }
 
   /** Below the table: whose prices, and which are missing. */
-  String note(List<Remedy> remedies, String currency) {
-    String note = words.say("options.costs", money(currency));
+  String note(List<Remedy> remedies, Costs costs, boolean hasRunning) {
+    String note = words.say("options.costs", money(costs.currency()));
+    boolean isWearUnpriced = hasRunning && costs.perGeneratorHourCost() == null;
     List<String> missing =
-        remedies.stream()
-            .filter(Remedy::isFound)
-            .flatMap(r -> r.cost().unpriced().stream())
+        Stream.concat(
+                remedies.stream()
+                    .filter(Remedy::isFound)
+                    .flatMap(r -> r.cost().unpriced().stream()),
+                isWearUnpriced ? Stream.of("costs.per_generator_hour") : Stream.of())
             .distinct()
             .sorted()
             .toList();

@@ -93,9 +93,9 @@ class OptionCostsTest {
   void theNoteNamesTheMoneyAndWhatHasNoPrice() {
     var remedies =
         List.of(remedy(true, 1.0, "costs.per_pack", 0.0), remedy(false, 1.0, "costs.other", 0.0));
-    String note = EN.note(remedies, "EUR");
+    String note = EN.note(remedies, costs("EUR", 0.5), true);
     assertTrue(note.contains("(EUR)") && note.endsWith("No price is stated for: costs.per_pack."));
-    assertFalse(EN.note(List.of(), "").contains("("));
+    assertFalse(EN.note(List.of(), costs("", null), false).contains("("));
   }
 
   @Test
@@ -106,5 +106,19 @@ class OptionCostsTest {
     String pages = handed.pages.technical().toString();
     assertTrue(pages.contains(handed.words.say("head.once")));
     assertTrue(pages.contains("costs.per_controller"));
+  }
+
+  /** Fuel alone is told then, under a head that speaks of wear. */
+  @Test
+  void wearWithoutAPriceIsNamed() {
+    String key = "costs.per_generator_hour";
+    assertTrue(EN.note(List.of(), costs("", null), true).contains(key));
+    assertFalse(EN.note(List.of(), costs("", null), false).contains(key));
+    assertFalse(EN.note(List.of(), costs("", 0.5), true).contains(key));
+  }
+
+  private static Costs costs(String currency, @Nullable Double perGeneratorHour) {
+    return new Costs(
+        currency, null, null, null, null, null, 1.8, perGeneratorHour, null, 20, 0.0, List.of());
   }
 }
